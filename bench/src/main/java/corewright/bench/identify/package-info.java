@@ -1,0 +1,2 @@
+/** Which variant a unit is, from its cues. Pure. */
+package corewright.bench.identify;

@@ -1,0 +1,2 @@
+/** Readings held against limits: input qualifier, findings, verdict. Pure. */
+package corewright.bench.judge;

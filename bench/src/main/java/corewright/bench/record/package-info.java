@@ -1,0 +1,2 @@
+/** What a run leaves behind: immutable results. */
+package corewright.bench.record;

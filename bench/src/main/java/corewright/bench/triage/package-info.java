@@ -1,0 +1,2 @@
+/** Rebuild, replace or return, with the row that decided. Pure. */
+package corewright.bench.triage;

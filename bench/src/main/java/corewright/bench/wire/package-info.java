@@ -1,0 +1,2 @@
+/** Codecs and drivers: what the roles of the port say in bytes. */
+package corewright.bench.wire;

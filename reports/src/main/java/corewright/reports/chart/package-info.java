@@ -1,0 +1,2 @@
+/** Captures and readings as charts. */
+package corewright.reports.chart;
