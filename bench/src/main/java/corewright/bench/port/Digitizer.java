@@ -1,0 +1,64 @@
+package corewright.bench.port;
+
+import java.time.Duration;
+import java.util.List;
+
+/** What samples the unit, and holds the fixture's feed relay as long as it hears from us. */
+public interface Digitizer extends Instrument {
+
+  /** Channels in the order of the samples. */
+  List<Channel> channels();
+
+  /** The fixture that is plugged in, by its own identification. */
+  String fixture();
+
+  /** Begins sampling. */
+  void start(int rate_Hz, int samplesPerFrame);
+
+  /**
+   * The next frame, checked; acknowledges it where the stream is acknowledged.
+   *
+   * @throws InstrumentFault if none comes within {@code patience}, or the line is lost
+   */
+  Frame next(Duration patience);
+
+  /** Ends sampling. */
+  void stop();
+
+  /** Opens or closes the feed relay; closing fails while the interlock chain is open. */
+  void relay(boolean closed);
+
+  /** Says that the station is alive, and gives the board's status. */
+  Status heartbeat();
+
+  /**
+   * One sampled channel.
+   *
+   * @param name {@code input}, {@code output}, {@code load}, {@code inputCurrent} or a feed's name
+   * @param lsb value of one code, in {@code unit}
+   * @param offset value of code 0
+   */
+  record Channel(String name, String unit, double lsb, double offset) {}
+
+  /** Status bits of the board; see WIRE.md. */
+  record Status(
+      boolean interlockWhole,
+      boolean relayClosed,
+      boolean discharging,
+      boolean overRange,
+      boolean lostBefore,
+      boolean watchdogTripped) {}
+
+  /**
+   * Samples of one frame.
+   *
+   * @param first index of the first sample since the start
+   * @param codes {@code codes[channel][sample]}
+   * @param brokenBefore frames that arrived broken or repeated since the last good one
+   */
+  record Frame(long first, Status status, short[][] codes, int brokenBefore) {
+    public int samples() {
+      return codes.length == 0 ? 0 : codes[0].length;
+    }
+  }
+}

@@ -1,0 +1,27 @@
+package corewright.bench.record;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything one document is made from: a unit on one visit.
+ *
+ * @param visit counted from 1
+ * @param runs in the order they were made; the last is the one the document speaks of
+ * @param rebuild what was done to it, each a line; empty if it was not rebuilt
+ */
+public record Dossier(
+    Core core,
+    int visit,
+    List<CueAnswer> answers,
+    Optional<Identification> identification,
+    List<RunRecord> runs,
+    Optional<Decision> decision,
+    List<String> rebuild) {
+
+  public Dossier {
+    answers = List.copyOf(answers);
+    runs = List.copyOf(runs);
+    rebuild = List.copyOf(rebuild);
+  }
+}

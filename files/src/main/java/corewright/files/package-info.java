@@ -1,0 +1,2 @@
+/** Files that people edit: read with line numbers, held against a schema, every mistake named. */
+package corewright.files;

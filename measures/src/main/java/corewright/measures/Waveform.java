@@ -1,0 +1,57 @@
+package corewright.measures;
+
+/**
+ * Samples of one channel as integer codes: value = offset + lsb × code. Copied in, never changed.
+ * A final class and no record: a record cannot protect an array.
+ */
+public final class Waveform {
+  private final int[] codes;
+  private final double lsb;
+  private final double offset;
+  private final Unit unit;
+
+  private Waveform(int[] codes, double lsb, double offset, Unit unit) {
+    this.codes = codes;
+    this.lsb = lsb;
+    this.offset = offset;
+    this.unit = unit;
+  }
+
+  /**
+   * @param codes as digitised
+   * @param lsb value of one code, in {@code unit}, above 0
+   * @param offset value of code 0, in {@code unit}
+   */
+  public static Waveform ofCodes(int[] codes, double lsb, double offset, Unit unit) {
+    if (!(lsb > 0) || !Double.isFinite(lsb) || !Double.isFinite(offset)) {
+      throw new IllegalArgumentException("lsb " + lsb + " or offset " + offset + " is not usable");
+    }
+    return new Waveform(codes.clone(), lsb, offset, unit);
+  }
+
+  public int size() {
+    return codes.length;
+  }
+
+  /** Sample {@code i} in {@link #unit}. */
+  public double at(int i) {
+    return offset + lsb * codes[i];
+  }
+
+  public int codeAt(int i) {
+    return codes[i];
+  }
+
+  /** Value of one code: the resolution. */
+  public double lsb() {
+    return lsb;
+  }
+
+  public double offset() {
+    return offset;
+  }
+
+  public Unit unit() {
+    return unit;
+  }
+}

@@ -1,0 +1,61 @@
+package corewright.profiles;
+
+import corewright.files.Origin;
+import corewright.measures.Unit;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A load-hold profile: what the unit shall do, and what it is held against. Read from {@code
+ * profiles/families/<family>/<id>.json}.
+ *
+ * @param id as {@code sd48-arrival}
+ * @param purpose which decision rule applies
+ * @param sampleRate_Hz per channel
+ * @param settle_s not judged after each load edge, s; empty: the meter's default
+ * @param guard_s not judged before the next edge, s; empty: the meter's default
+ * @param feeds names of the supply feeds, at least one; each is qualified
+ * @param supplyDrops the profile itself drops the supply (cranking): the input qualifier then looks
+ *     only at the holds that carry limits and outside the declared drop
+ * @param provingLoad_A a hold counts as loaded from here on; without one there is no verdict
+ * @param steps in order
+ * @param limits what the readings are held against
+ * @param temperature_C nominal temperature of the unit at the start
+ * @param temperatureTolerance_K allowed deviation from it
+ */
+public record Profile(
+    String id,
+    int revision,
+    String family,
+    String title,
+    Purpose purpose,
+    double sampleRate_Hz,
+    Optional<Double> settle_s,
+    Optional<Double> guard_s,
+    List<String> feeds,
+    boolean supplyDrops,
+    double provingLoad_A,
+    List<Step> steps,
+    List<Limit> limits,
+    double temperature_C,
+    double temperatureTolerance_K,
+    Origin origin) {
+
+  public Profile {
+    feeds = List.copyOf(feeds);
+    steps = List.copyOf(steps);
+    limits = List.copyOf(limits);
+  }
+
+  /** Arrival: simple acceptance. Ship and claim: guard band of U (ILAC-G8). */
+  public enum Purpose {
+    ARRIVAL,
+    SHIP,
+    CLAIM
+  }
+
+  /** Units of the numbers in a profile, for messages. */
+  public static Unit unitOf(Limit limit) {
+    return limit.quantity().unit();
+  }
+}
