@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The sampled waveforms of a run on one uniform time base; the first sample is at 0 s. All waveforms
- * have the same size.
+ * The sampled waveforms of a run on one uniform time base; the first sample is at 0 s. All
+ * waveforms have the same size.
  *
  * @param sampleRate_Hz per channel
  * @param load load current; empty where it was not recorded
@@ -37,8 +37,8 @@ public record Capture(
   public record Feed(String name, Waveform voltage) {}
 
   /**
-   * Samples that never arrived. The waveforms hold the last value there, so that the time base stays
-   * uniform; a window that touches a gap is not read.
+   * Samples that never arrived. The waveforms hold the last value there, so that the time base
+   * stays uniform; a window that touches a gap is not read.
    *
    * @param from index of the first missing sample
    * @param count how many are missing

@@ -46,7 +46,9 @@ public enum Quantity {
     return title;
   }
 
-  /** @throws IllegalArgumentException naming the known ids, if none is {@code id} */
+  /**
+   * @throws IllegalArgumentException naming the known ids, if none is {@code id}
+   */
   public static Quantity of(String id) {
     for (Quantity quantity : values()) {
       if (quantity.id.equals(id)) {

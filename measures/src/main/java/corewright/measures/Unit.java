@@ -1,6 +1,8 @@
 package corewright.measures;
 
-/** Units of every number that leaves a room. Symbols follow the SI Brochure, 9th edition, section 5. */
+/**
+ * Units of every number that leaves a room. Symbols follow the SI Brochure, 9th edition, section 5.
+ */
 public enum Unit {
   VOLT("V"),
   AMPERE("A"),

@@ -1,8 +1,8 @@
 package corewright.measures;
 
 /**
- * Samples of one channel as integer codes: value = offset + lsb × code. Copied in, never changed.
- * A final class and no record: a record cannot protect an array.
+ * Samples of one channel as integer codes: value = offset + lsb × code. Copied in, never changed. A
+ * final class and no record: a record cannot protect an array.
  */
 public final class Waveform {
   private final int[] codes;

@@ -16,7 +16,8 @@ import java.util.Optional;
  * @param capacitance_F output capacitance of a healthy unit, F
  * @param esr_ohm its equivalent series resistance at 23 °C, Ω
  * @param switching_Hz converter frequency of the commonest build, Hz
- * @param defaultProfile id of the profile that an imported record is held against when none is named
+ * @param defaultProfile id of the profile that an imported record is held against when none is
+ *     named
  * @param testOnly a family that exists for tests; no core may be received as one
  */
 public record Family(
@@ -46,7 +47,9 @@ public record Family(
     checklist = List.copyOf(checklist);
   }
 
-  /** Above 60 V DC a second person confirms before anything is energised (TRADE: EN 50191 scope). */
+  /**
+   * Above 60 V DC a second person confirms before anything is energised (TRADE: EN 50191 scope).
+   */
   public boolean needsSecondPerson() {
     return output_V > 60;
   }

@@ -56,6 +56,7 @@ public interface Digitizer extends Instrument {
    * @param codes {@code codes[channel][sample]}
    * @param brokenBefore frames that arrived broken or repeated since the last good one
    */
+  @SuppressWarnings("ArrayRecordComponent") // handed over once, to one reader, and never compared
   record Frame(long first, Status status, short[][] codes, int brokenBefore) {
     public int samples() {
       return codes.length == 0 ? 0 : codes[0].length;

@@ -11,8 +11,8 @@ import java.util.Optional;
  * @param row stable row id, as {@code D22}
  * @param tableRevision revision of the table that decided
  * @param disposition where the unit goes
- * @param destination {@code queue}, {@code exchange}, {@code stock}, {@code harvest}, {@code scrap},
- *     {@code customer}; empty for PENDING
+ * @param destination {@code queue}, {@code exchange}, {@code stock}, {@code harvest}, {@code
+ *     scrap}, {@code customer}; empty for PENDING
  * @param sentence the one sentence that a customer could be read
  * @param reasons the readings and answers behind it, most important first
  * @param question for PENDING: what would release it; empty otherwise

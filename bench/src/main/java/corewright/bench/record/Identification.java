@@ -11,7 +11,8 @@ import java.util.Map;
  * @param runnerUp second most probable, empty if there is only one
  * @param posteriors every variant
  * @param conflicts observed cues that disagree with the winner, worst first, each a sentence
- * @param nextQuestion what to look at next, a question; empty when nothing would change the decision
+ * @param nextQuestion what to look at next, a question; empty when nothing would change the
+ *     decision
  */
 public record Identification(
     String family,

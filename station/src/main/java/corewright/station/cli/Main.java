@@ -1,16 +1,18 @@
 package corewright.station.cli;
 
+import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** The command line: one subcommand per use case of {@code corewright.station.work}. */
 @Command(
     name = "corewright",
-    version = "corewright 1.0.0-SNAPSHOT",
+    versionProvider = Main.Version.class,
     mixinStandardHelpOptions = true,
-    description = "Tests used modules on a bench, decides rebuild, replace or return, keeps the record.")
+    description = "Tests a used module on the bench, decides its way, keeps the record.")
 public final class Main implements Runnable {
   @Spec private CommandSpec spec;
 
@@ -22,5 +24,14 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     spec.commandLine().usage(spec.commandLine().getOut());
+  }
+
+  /** Reads the version that the build wrote into the jar. */
+  static final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String built = Main.class.getPackage().getImplementationVersion();
+      return new String[] {"corewright " + Objects.requireNonNullElse(built, "(not packaged)")};
+    }
   }
 }
