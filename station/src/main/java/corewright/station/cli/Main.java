@@ -12,13 +12,32 @@ import picocli.CommandLine.Spec;
     name = "corewright",
     versionProvider = Main.Version.class,
     mixinStandardHelpOptions = true,
+    subcommands = {CommandLine.HelpCommand.class},
     description = "Tests a used module on the bench, decides its way, keeps the record.")
 public final class Main implements Runnable {
   @Spec private CommandSpec spec;
 
   /** Runs one command and leaves with its exit code. */
   public static void main(String[] args) {
-    System.exit(new CommandLine(new Main()).execute(args));
+    System.exit(commandLine().execute(args));
+  }
+
+  /** The whole command line, ready to execute; tests use the same one. */
+  static CommandLine commandLine() {
+    CommandLine line =
+        new CommandLine(new Main())
+            .setExecutionExceptionHandler(new FaultWords())
+            .setCaseInsensitiveEnumValuesAllowed(true);
+    line.getSubcommands().values().forEach(Main::listExitCodes);
+    return line;
+  }
+
+  private static void listExitCodes(CommandLine command) {
+    command
+        .getCommandSpec()
+        .usageMessage()
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(ExitCodes.list());
   }
 
   @Override

@@ -1,0 +1,35 @@
+package corewright.station.cli;
+
+import corewright.bench.port.InstrumentFault;
+import corewright.files.BadFile;
+import corewright.station.work.Refused;
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.ParseResult;
+
+/** Says on stderr what went wrong and what to do, and picks the exit code. */
+final class FaultWords implements IExecutionExceptionHandler {
+
+  @Override
+  public int handleExecutionException(Exception fault, CommandLine command, ParseResult parsed) {
+    PrintWriter err = command.getErr();
+    if (fault instanceof Refused refused) {
+      err.println(refused.getMessage() + ".");
+      err.println(refused.remedy());
+      return ExitCodes.REFUSED;
+    }
+    if (fault instanceof BadFile bad) {
+      bad.mistakes().forEach(err::println);
+      return ExitCodes.REFUSED;
+    }
+    if (fault instanceof InstrumentFault broken) {
+      err.println(broken.getMessage());
+      err.println("Nothing is said about the unit.");
+      return ExitCodes.BENCH_FAULT;
+    }
+    err.println("This is a fault of the program. Please keep the lines below; no record was lost.");
+    fault.printStackTrace(err);
+    return ExitCodes.PROGRAM_FAULT;
+  }
+}
