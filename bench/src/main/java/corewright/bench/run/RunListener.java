@@ -1,0 +1,41 @@
+package corewright.bench.run;
+
+import corewright.bench.port.Digitizer;
+import corewright.bench.record.RunEnd;
+import corewright.profiles.Step;
+import java.util.List;
+
+/** Follows a run, for a console or a command line. Called on the engine's thread: be quick. */
+public interface RunListener {
+
+  /** Follows nothing. */
+  RunListener NONE = new RunListener() {};
+
+  /** All guards have been asked. */
+  default void guarded(List<GuardFinding> findings) {}
+
+  /** Sampling begins. */
+  default void sampling(List<Digitizer.Channel> channels, double rate_Hz) {}
+
+  /**
+   * A step begins.
+   *
+   * @param index from 0
+   * @param count steps of the profile
+   */
+  default void step(Step step, int index, int count) {}
+
+  /** A frame has arrived, was kept, and tripped nothing. */
+  default void frame(Digitizer.Frame frame) {}
+
+  /** How far the profile is, s; after each frame. */
+  default void progress(double done_s, double total_s) {}
+
+  /**
+   * The bench was taken to its safe state; {@code troubles} is empty if all of it was confirmed.
+   */
+  default void safe(List<String> troubles) {}
+
+  /** The run has ended. */
+  default void ended(RunEnd end) {}
+}
