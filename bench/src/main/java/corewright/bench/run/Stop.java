@@ -18,6 +18,6 @@ public final class Stop {
 
   /** The reason, once there is one. */
   public Optional<String> requested() {
-    return Optional.of(why.get()).filter(reason -> !reason.isEmpty());
+    return Optional.ofNullable(why.get()).filter(reason -> !reason.isEmpty());
   }
 }
