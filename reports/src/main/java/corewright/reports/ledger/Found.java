@@ -1,0 +1,10 @@
+package corewright.reports.ledger;
+
+/**
+ * One unit that a search found.
+ *
+ * @param serial the maker's serial, exactly as read
+ * @param why which field matched, as {@code tag}, {@code serial} or {@code part of the serial}
+ */
+public record Found(
+    String tag, String serial, String family, String label, int visits, String why) {}

@@ -1,0 +1,44 @@
+package corewright.reports.ledger;
+
+/**
+ * The shop's own unit numbers: {@code U-00418} and a check character, written {@code U-00418Q}. The
+ * character catches every single mistyped character and every swap of two neighbours.
+ *
+ * @see "ISO/IEC 7064:2003, hybrid system MOD 37,36 (from memory)"
+ */
+public final class Tags {
+  private static final String ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
+  private static final int DIGITS = 5;
+
+  private Tags() {}
+
+  /** The tag of the {@code number}-th unit of the shop. */
+  public static String of(long number) {
+    if (number < 1) {
+      throw new IllegalArgumentException("units are counted from 1, not " + number);
+    }
+    String digits = Long.toString(number);
+    String body = "0".repeat(Math.max(0, DIGITS - digits.length())) + digits;
+    return "U-" + body + check("U" + body);
+  }
+
+  /** Whether {@code tag} is written as tags are and its check character is right. */
+  public static boolean isValid(String tag) {
+    return tag.matches("U-[0-9]{" + DIGITS + ",}[0-9A-Z]")
+        && check("U" + tag.substring(2, tag.length() - 1)) == tag.charAt(tag.length() - 1);
+  }
+
+  /** The check character of {@code payload}, which may hold {@code 0-9} and {@code A-Z} only. */
+  static char check(String payload) {
+    int product = 36;
+    for (char c : payload.toCharArray()) {
+      int value = ALPHABET.indexOf(c);
+      if (value < 0) {
+        throw new IllegalArgumentException("'" + c + "' cannot carry a check character");
+      }
+      int sum = (product + value) % 36;
+      product = (sum == 0 ? 36 : sum) * 2 % 37;
+    }
+    return ALPHABET.charAt((37 - product) % 36);
+  }
+}
