@@ -15,6 +15,7 @@ import java.util.List;
  * changed; what {@link #dossier} and {@link #find} answer is computed from the events. Safe for use
  * by several threads and by several processes on one file.
  */
+@SuppressWarnings("DoNotCallSuggester") // being built
 public final class Ledger implements AutoCloseable {
 
   private Ledger() {}
