@@ -31,7 +31,8 @@ public final class Tags {
   /** The check character of {@code payload}, which may hold {@code 0-9} and {@code A-Z} only. */
   static char check(String payload) {
     int product = 36;
-    for (char c : payload.toCharArray()) {
+    for (int i = 0; i < payload.length(); i++) {
+      char c = payload.charAt(i);
       int value = ALPHABET.indexOf(c);
       if (value < 0) {
         throw new IllegalArgumentException("'" + c + "' cannot carry a check character");
