@@ -15,8 +15,8 @@ import java.util.Optional;
  * @param settle_s not judged after each load edge, s; empty: the meter's default
  * @param guard_s not judged before the next edge, s; empty: the meter's default
  * @param feeds names of the supply feeds, at least one; each is qualified
- * @param supplyDrops the profile itself drops the supply (cranking): the input qualifier then looks
- *     only at the holds that carry limits and outside the declared drop
+ * @param supplyDrops the profile itself drops the supply (cranking): a hold then needs no more
+ *     input than the lowest {@code input_V} of its steps, and no less
  * @param provingLoad_A a hold counts as loaded from here on; without one there is no verdict
  * @param steps in order
  * @param limits what the readings are held against

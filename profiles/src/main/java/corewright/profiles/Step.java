@@ -5,7 +5,8 @@ package corewright.profiles;
  *
  * @param id as {@code full}
  * @param title what a person calls it, as "Steady full load"
- * @param input_V the source is set to this, V
+ * @param input_V the source is set to this, V; in a profile that drops the supply, the lowest input
+ *     that this step asks for: the input qualifier then holds the input against it
  * @param inputLimit_A current limit of the source, A
  * @param load_A constant-current load, A
  * @param hold_s how long, s

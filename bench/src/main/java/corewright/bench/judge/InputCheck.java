@@ -1,0 +1,129 @@
+package corewright.bench.judge;
+
+import corewright.bench.record.Qualifier;
+import corewright.measures.FeedReadings;
+import corewright.measures.Figures;
+import corewright.measures.MeasuredHold;
+import corewright.measures.Measurement;
+import corewright.profiles.Family;
+import corewright.profiles.InputZones;
+import corewright.profiles.Profile;
+import corewright.profiles.Step;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Whether the input held well enough for the output to be judged: the lowest 1 ms median of every
+ * supply feed over each whole judged hold. A run is as good as its worst judged hold.
+ */
+final class InputCheck {
+  /** How far the input may lie under what a supply drop asks for: sources do not land on it. */
+  private static final double DROP_TOLERANCE = 0.05;
+
+  private final Family family;
+  private final Profile profile;
+  private final Plan plan;
+
+  InputCheck(Family family, Profile profile, Plan plan) {
+    this.family = family;
+    this.profile = profile;
+    this.plan = plan;
+  }
+
+  /**
+   * What one feed allows in one hold.
+   *
+   * @param sentence what was seen, with the reading; the most telling where several are joined
+   */
+  record Seen(Qualifier qualifier, double spare_V, String sentence) {
+    private static final Comparator<Seen> WORST_FIRST =
+        Comparator.comparing(Seen::qualifier).reversed().thenComparingDouble(Seen::spare_V);
+  }
+
+  /** The worst of all judged holds; of all holds if none is judged; void if there are none. */
+  Seen run(List<MeasuredHold> holds) {
+    List<MeasuredHold> judged = holds.stream().filter(plan::judged).toList();
+    return (judged.isEmpty() ? holds : judged)
+        .stream()
+            .map(this::hold)
+            .min(Seen.WORST_FIRST)
+            .orElse(new Seen(Qualifier.VOID, 0, "The input was not measured."));
+  }
+
+  /** The worst feed of one hold. */
+  Seen hold(MeasuredHold hold) {
+    InputZones zones = zones(hold);
+    Seen worst =
+        hold.feeds().stream()
+            .map(feed -> feed(hold, feed, zones))
+            .min(Seen.WORST_FIRST)
+            .orElse(missing(hold, "input"));
+    boolean named = profile.feeds().size() > 1;
+    return profile.feeds().stream()
+        .filter(name -> named && hold.feeds().stream().noneMatch(f -> f.name().equals(name)))
+        .findFirst()
+        .map(name -> missing(hold, name))
+        .orElse(worst);
+  }
+
+  private Seen feed(MeasuredHold hold, FeedReadings feed, InputZones zones) {
+    Optional<Measurement> lowest = feed.lowestMedian().measurement();
+    if (lowest.isEmpty()) {
+      return missing(hold, feed.name());
+    }
+    Measurement m = lowest.get();
+    String at = Sentences.atLoad(hold);
+    String who = profile.feeds().size() > 1 ? "The supply feed " + feed.name() : "The input";
+    if (m.value() >= zones.good_V()) {
+      String held =
+          zones.good_V() < family.zones().good_V()
+              ? " dropped to %s%s, as the profile asks."
+              : " stayed at or above %s%s: a valid test.";
+      return new Seen(
+          Qualifier.VALID,
+          m.value() - zones.good_V(),
+          who + String.format(java.util.Locale.ROOT, held, Figures.withU(m), at));
+    }
+    boolean tolerated = m.value() >= zones.tolerated_V();
+    String bound = Figures.like(tolerated ? zones.good_V() : zones.tolerated_V(), m);
+    return new Seen(
+        tolerated ? Qualifier.TOLERATED : Qualifier.VOID,
+        m.value() - zones.good_V(),
+        who
+            + " fell to "
+            + Figures.withU(m)
+            + at
+            + ", below "
+            + bound
+            + (tolerated
+                ? ": a pass counts, a fail does not."
+                : ": this says nothing about the unit."));
+  }
+
+  /**
+   * A profile that drops the supply lowers the zones to what it asks for, and never raises them.
+   */
+  private InputZones zones(MeasuredHold hold) {
+    if (!profile.supplyDrops()) {
+      return family.zones();
+    }
+    double asked =
+        plan.steps(hold).stream().mapToDouble(Step::input_V).min().orElse(Double.MAX_VALUE);
+    double allowed = asked * (1 - DROP_TOLERANCE);
+    return new InputZones(
+        Math.min(family.zones().good_V(), allowed),
+        Math.min(family.zones().tolerated_V(), allowed));
+  }
+
+  private static Seen missing(MeasuredHold hold, String feed) {
+    return new Seen(
+        Qualifier.VOID,
+        Double.NEGATIVE_INFINITY,
+        "The supply feed "
+            + feed
+            + " was not read"
+            + Sentences.atLoad(hold)
+            + ": without it nothing is said about the unit.");
+  }
+}

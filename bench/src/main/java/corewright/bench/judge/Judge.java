@@ -1,0 +1,60 @@
+package corewright.bench.judge;
+
+import corewright.bench.record.Finding;
+import corewright.bench.record.Judgement;
+import corewright.bench.record.Qualifier;
+import corewright.bench.record.RunEnd;
+import corewright.measures.MeasuredHold;
+import corewright.measures.MeasuredRun;
+import corewright.profiles.Family;
+import corewright.profiles.Profile;
+import java.util.List;
+import java.util.Optional;
+
+/** What a run says about the unit: input qualifier first, then limits, then the verdict. Pure. */
+public final class Judge {
+  private Judge() {}
+
+  /**
+   * Judges one run.
+   *
+   * @param run what was measured; no holds where it never came to one
+   * @param profile of {@code family}; its purpose chooses the decision rule
+   * @param end how the run ended; {@link RunEnd#completed} for an imported record
+   * @throws IllegalArgumentException if the profile is another family's
+   */
+  public static Judgement judge(MeasuredRun run, Family family, Profile profile, RunEnd end) {
+    if (!profile.family().equals(family.id())) {
+      throw new IllegalArgumentException(
+          "profile "
+              + profile.id()
+              + " is for family "
+              + profile.family()
+              + ", not "
+              + family.id()
+              + ". Choose a profile of the unit's own family.");
+    }
+    Saw saw = see(run, family, profile, end);
+    VerdictTable.Row row =
+        VerdictTable.ROWS.stream().filter(r -> r.when().test(saw)).findFirst().orElseThrow();
+    return new Judgement(
+        row.verdict(),
+        run.holds().isEmpty() ? Optional.<Qualifier>empty() : Optional.of(saw.input().qualifier()),
+        saw.rule().words(),
+        saw.findings(),
+        row.reasons().apply(saw));
+  }
+
+  private static Saw see(MeasuredRun run, Family family, Profile profile, RunEnd end) {
+    Plan plan = Plan.of(profile, family.ratedLoad_A(), run);
+    InputCheck inputs = new InputCheck(family, profile, plan);
+    Rule rule = Rule.of(profile.purpose());
+    List<MeasuredHold> judged = run.holds().stream().filter(plan::judged).toList();
+    List<Finding> findings =
+        run.holds().isEmpty()
+            ? List.of()
+            : new LimitCheck(rule).findings(run, judged, profile.limits());
+    return new Saw(
+        end, run.holds(), family, profile, plan, inputs, inputs.run(run.holds()), rule, findings);
+  }
+}
