@@ -1,7 +1,7 @@
 @echo off
 rem Runs the station: corewright --help
 rem Builds it first when the jar is missing or older than its sources.
-rem Leaves with the program's exit code; with 69 when Java or Maven is missing, 70 when the build fails.
+rem Leaves with the program's exit code; or with 69 when there is none to run: no Java, no Maven, a failed build.
 setlocal EnableExtensions DisableDelayedExpansion
 set "home=%~dp0"
 if "%home:~-1%"=="\" set "home=%home:~0,-1%"
@@ -37,7 +37,7 @@ set "code=%errorlevel%"
 popd
 if not "%code%"=="0" (
   echo corewright: The build failed. 1>&2
-  exit /b 70
+  exit /b 69
 )
 
 :run
