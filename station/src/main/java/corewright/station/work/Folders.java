@@ -1,0 +1,48 @@
+package corewright.station.work;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * Where a shop keeps its record: one folder that can be copied whole.
+ *
+ * @param root holds {@code ledger.db}, {@code captures/}, {@code charts/} and {@code documents/}
+ */
+public record Folders(Path root) {
+
+  /** Makes what is missing. */
+  public static Folders at(Path root) {
+    Folders folders = new Folders(root.toAbsolutePath().normalize());
+    try {
+      Files.createDirectories(folders.captures());
+      Files.createDirectories(folders.charts());
+      Files.createDirectories(folders.documents());
+    } catch (IOException refused) {
+      throw new UncheckedIOException("cannot make " + folders.root, refused);
+    }
+    return folders;
+  }
+
+  public Path ledger() {
+    return root.resolve("ledger.db");
+  }
+
+  public Path captures() {
+    return root.resolve("captures");
+  }
+
+  public Path charts() {
+    return root.resolve("charts");
+  }
+
+  public Path documents() {
+    return root.resolve("documents");
+  }
+
+  /** A path as the record keeps it: relative to the folder, with forward slashes. */
+  public String relative(Path file) {
+    return root.relativize(file.toAbsolutePath().normalize()).toString().replace('\\', '/');
+  }
+}
