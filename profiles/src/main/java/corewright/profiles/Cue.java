@@ -1,6 +1,7 @@
 package corewright.profiles;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * An observable feature that tells builds apart.
@@ -13,6 +14,7 @@ import java.util.List;
  * @param reliability chance that the answer as read is right about the build, 0 to 1
  * @param cost_s what asking costs, in seconds of work
  * @param answers the possible answers
+ * @param scale for a cue that is a number (mass, converter frequency): which answer it stands for
  */
 public record Cue(
     String id,
@@ -21,10 +23,23 @@ public record Cue(
     TravelsWith travelsWith,
     double reliability,
     double cost_s,
-    List<String> answers) {
+    List<String> answers,
+    Optional<Scale> scale) {
 
   public Cue {
     answers = List.copyOf(answers);
+  }
+
+  /** A cue that is looked at, not measured. */
+  public Cue(
+      String id,
+      String question,
+      String look,
+      TravelsWith travelsWith,
+      double reliability,
+      double cost_s,
+      List<String> answers) {
+    this(id, question, look, travelsWith, reliability, cost_s, answers, Optional.empty());
   }
 
   /** The part of the unit that a cue moves with. Everything on the label together has one vote. */

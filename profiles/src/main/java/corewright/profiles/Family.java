@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param id short id, as {@code sd48}
  * @param revision counts up with every change of the file
  * @param input_V nominal input, V
+ * @param inputCeiling_V highest input that the unit may be given, V
  * @param output_V nominal output V₀, V
  * @param ratedLoad_A largest steady load, A
  * @param capacitance_F output capacitance of a healthy unit, F
@@ -25,6 +26,7 @@ public record Family(
     int revision,
     String title,
     double input_V,
+    double inputCeiling_V,
     double output_V,
     double ratedLoad_A,
     double capacitance_F,

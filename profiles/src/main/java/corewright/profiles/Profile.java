@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param sampleRate_Hz per channel
  * @param settle_s not judged after each load edge, s; empty: the meter's default
  * @param guard_s not judged before the next edge, s; empty: the meter's default
- * @param feeds names of the supply feeds, at least one; each is qualified
+ * @param feeds the supply feeds, at least one; each is qualified by its own edges
  * @param supplyDrops the profile itself drops the supply (cranking): a hold then needs no more
  *     input than the lowest {@code input_V} of its steps, and no less
  * @param provingLoad_A a hold counts as loaded from here on; without one there is no verdict
@@ -32,7 +32,7 @@ public record Profile(
     double sampleRate_Hz,
     Optional<Double> settle_s,
     Optional<Double> guard_s,
-    List<String> feeds,
+    List<SupplyFeed> feeds,
     boolean supplyDrops,
     double provingLoad_A,
     List<Step> steps,

@@ -9,6 +9,7 @@ import corewright.profiles.Family;
 import corewright.profiles.InputZones;
 import corewright.profiles.Profile;
 import corewright.profiles.Step;
+import corewright.profiles.SupplyFeed;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -53,31 +54,33 @@ final class InputCheck {
 
   /** The worst feed of one hold. */
   Seen hold(MeasuredHold hold) {
-    InputZones zones = zones(hold);
     Seen worst =
         hold.feeds().stream()
-            .map(feed -> feed(hold, feed, zones))
+            .map(feed -> feed(hold, feed))
             .min(Seen.WORST_FIRST)
             .orElse(missing(hold, "input"));
     boolean named = profile.feeds().size() > 1;
     return profile.feeds().stream()
+        .map(SupplyFeed::name)
         .filter(name -> named && hold.feeds().stream().noneMatch(f -> f.name().equals(name)))
         .findFirst()
         .map(name -> missing(hold, name))
         .orElse(worst);
   }
 
-  private Seen feed(MeasuredHold hold, FeedReadings feed, InputZones zones) {
+  private Seen feed(MeasuredHold hold, FeedReadings feed) {
     Optional<Measurement> lowest = feed.lowestMedian().measurement();
     if (lowest.isEmpty()) {
       return missing(hold, feed.name());
     }
     Measurement m = lowest.get();
+    InputZones asked = edges(feed);
+    InputZones zones = lowered(asked, hold);
     String at = Sentences.atLoad(hold);
     String who = profile.feeds().size() > 1 ? "The supply feed " + feed.name() : "The input";
     if (m.value() >= zones.good_V()) {
       String held =
-          zones.good_V() < family.zones().good_V()
+          zones.good_V() < asked.good_V()
               ? " dropped to %s%s, as the profile asks."
               : " stayed at or above %s%s: a valid test.";
       return new Seen(
@@ -101,19 +104,27 @@ final class InputCheck {
                 : ": this says nothing about the unit."));
   }
 
+  /** The feed's own edges; the family's where the profile does not name the feed. */
+  private InputZones edges(FeedReadings feed) {
+    return profile.feeds().stream()
+        .filter(f -> profile.feeds().size() == 1 || f.name().equals(feed.name()))
+        .map(SupplyFeed::zones)
+        .findFirst()
+        .orElse(family.zones());
+  }
+
   /**
    * A profile that drops the supply lowers the zones to what it asks for, and never raises them.
    */
-  private InputZones zones(MeasuredHold hold) {
+  private InputZones lowered(InputZones asked, MeasuredHold hold) {
     if (!profile.supplyDrops()) {
-      return family.zones();
+      return asked;
     }
-    double asked =
+    double drop =
         plan.steps(hold).stream().mapToDouble(Step::input_V).min().orElse(Double.MAX_VALUE);
-    double allowed = asked * (1 - DROP_TOLERANCE);
+    double allowed = drop * (1 - DROP_TOLERANCE);
     return new InputZones(
-        Math.min(family.zones().good_V(), allowed),
-        Math.min(family.zones().tolerated_V(), allowed));
+        Math.min(asked.good_V(), allowed), Math.min(asked.tolerated_V(), allowed));
   }
 
   private static Seen missing(MeasuredHold hold, String feed) {

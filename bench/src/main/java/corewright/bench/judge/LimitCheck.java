@@ -31,8 +31,8 @@ final class LimitCheck {
     List<Finding> findings = new ArrayList<>();
     for (MeasuredHold hold : judged) {
       for (Limit limit : limits) {
-        if (!run.readings().containsKey(limit.quantity()) && applies(limit, hold)) {
-          findings.add(inHold(limit, hold));
+        if (!run.readings().containsKey(limit.quantity())) {
+          applied(limit, run, hold).ifPresent(l -> findings.add(inHold(l, hold)));
         }
       }
     }
@@ -40,18 +40,27 @@ final class LimitCheck {
       Reading ofRun = run.readings().get(limit.quantity());
       if (ofRun != null) {
         findings.add(finding(limit, -1, ofRun));
-      } else if (findings.stream().noneMatch(f -> f.limit().equals(limit))) {
+      } else if (limit.fromHold_s() == 0
+          && findings.stream().noneMatch(f -> f.limit().id().equals(limit.id()))) {
         findings.add(none(limit, -1, Outcome.NOT_MEASURED, "no hold drew " + range(limit) + "."));
       }
     }
     return List.copyOf(findings);
   }
 
-  private static boolean applies(Limit limit, MeasuredHold hold) {
+  /** What the limit comes to for this hold; empty where it does not apply. */
+  private static Optional<Limit> applied(Limit limit, MeasuredRun run, MeasuredHold hold) {
     boolean noEdge =
         OF_AN_EDGE.contains(limit.quantity()) && hold.recoveryState().equals("no_edge");
-    return !noEdge
-        && hold.value(Quantity.LOAD).filter(load -> limit.appliesTo(load.value())).isPresent();
+    Optional<Double> before =
+        hold.index() == 0 ? Optional.empty() : load_A(run.holds().get(hold.index() - 1));
+    return load_A(hold)
+        .filter(load -> !noEdge)
+        .flatMap(load -> limit.at(before, load, hold.end_s() - hold.start_s()));
+  }
+
+  private static Optional<Double> load_A(MeasuredHold hold) {
+    return hold.value(Quantity.LOAD).map(Measurement::value);
   }
 
   private Finding inHold(Limit limit, MeasuredHold hold) {
