@@ -80,8 +80,8 @@ public final class AnswersFile {
                     pointer + id,
                     "'" + answer + "' is no answer to " + id,
                     Nearest.to(answer, possible)
-                        .map(near -> "Perhaps '" + near + "'; possible are ")
-                        .orElse("Possible are ")
+                            .map(near -> "Perhaps '" + near + "'; possible are ")
+                            .orElse("Possible are ")
                         + String.join(", ", possible)));
           }
         });
