@@ -1,0 +1,30 @@
+package corewright.bench.triage;
+
+/** May the unit be handled at all, and what state is it in. */
+public record Custody(Lock lock, Safety safety, Condition condition) {
+
+  /** Nobody disputes it, it is discharged, nothing about it is spoilt. */
+  public static final Custody CLEAR = new Custody(Lock.FREE, Safety.DISCHARGED, Condition.SOUND);
+
+  /** Legal, theft or duplicate-serial flag, or a dispute about whose it is. */
+  public enum Lock {
+    FREE,
+    DISPUTED
+  }
+
+  /** Stored energy and water. */
+  public enum Safety {
+    /** Under the family's safe voltage and not rising, proved twice. */
+    DISCHARGED,
+    /** Not yet discharged, or not yet proved. */
+    CHARGED,
+    WET
+  }
+
+  /** Grades A to C are sound, D is damaged. What is graded X is {@link Build.Identity#FOREIGN}. */
+  public enum Condition {
+    SOUND,
+    /** Water inside, burnt board, broken connector body, potting dug out. */
+    DAMAGED
+  }
+}

@@ -1,0 +1,97 @@
+package corewright.bench.triage;
+
+import corewright.measures.Figures;
+import corewright.profiles.Economics;
+import java.util.List;
+
+/**
+ * Expected value of each way, in the shop's own currency.
+ *
+ * @param p probability that a rebuild of this unit becomes sellable, 0 to 1
+ * @param core value of this core where the unit is replaced
+ * @param warrantyNew expected warranty cost of an exchange unit
+ */
+public record Sums(Economics money, double p, double core, double warrantyNew) {
+
+  /** A rebuild must bring this part of the sale, or the owner overrides. */
+  private static final double LEAST_OF_SALE = 0.15;
+
+  public Sums {
+    if (!(p >= 0 && p <= 1)) {
+      throw new IllegalArgumentException(
+          "probability of a sellable rebuild is not in [0, 1]: " + p);
+    }
+  }
+
+  /** With the family's own yield, harvest value and warranty cost. */
+  public static Sums of(Economics money) {
+    return new Sums(money, money.yield(), money.harvest(), money.warranty());
+  }
+
+  /** The same with another probability of success. */
+  public Sums with(double other) {
+    return new Sums(money, other, core, warrantyNew);
+  }
+
+  /** p·(S − w) + (1 − p)·H − K − L·r − T. */
+  public double rebuild() {
+    return p * (money.sale() - money.warranty()) + (1 - p) * money.harvest() - cost();
+  }
+
+  /** S of an exchange unit − its cost + value of this core − its warranty cost. */
+  public double replace() {
+    return money.exchange() - money.exchangeCost() + core - warrantyNew;
+  }
+
+  /** Evaluation fee − freight and handling. */
+  public double giveBack() {
+    return money.evaluation() - money.freight();
+  }
+
+  /** Probability of success from which on a rebuild is worth more than the best other way. */
+  public double breakEven() {
+    double other = Math.max(replace(), giveBack());
+    return (cost() - money.harvest() + other) / (money.sale() - money.warranty() - money.harvest());
+  }
+
+  /**
+   * What one more test brings that moves {@code p} up or down by {@code swing} with equal chance,
+   * less its cost: worth doing above 0.
+   */
+  public double oneMoreTest(double swing, double cost) {
+    double other = Math.max(replace(), giveBack());
+    double better = Math.max(other, with(Math.min(1, p + swing)).rebuild());
+    double worse = Math.max(other, with(Math.max(0, p - swing)).rebuild());
+    return (better + worse) / 2 - Math.max(other, rebuild()) - cost;
+  }
+
+  /** What the table looks at. */
+  public Means.Economy economy() {
+    if (rebuild() >= LEAST_OF_SALE * money.sale()) {
+      return Means.Economy.REBUILD_PAYS;
+    }
+    return replace() > 0 ? Means.Economy.REPLACE_PAYS : Means.Economy.NEITHER_PAYS;
+  }
+
+  /** The three sums, each a sentence. */
+  public List<String> sentences() {
+    return List.of(
+        "A rebuild succeeds with probability "
+            + Figures.number(p, 2)
+            + " and brings "
+            + amount(rebuild())
+            + "; from "
+            + Figures.number(breakEven(), 2)
+            + " on it brings more than any other way.",
+        "A replacement brings " + amount(replace()) + ".",
+        "Sending it back brings " + amount(giveBack()) + ".");
+  }
+
+  private double cost() {
+    return money.kit() + money.labour_h() * money.rate_perHour() + money.test();
+  }
+
+  private String amount(double value) {
+    return (value > 0 ? "+" : "") + Figures.number(value, 0) + " " + money.currency();
+  }
+}
