@@ -1,5 +1,7 @@
 package corewright.reports.ledger;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.bench.record.Core;
 import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Decision;
@@ -9,16 +11,26 @@ import corewright.bench.record.RunRecord;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
 
 /**
  * The system of record. Everything that happens to a unit is an event that is appended and never
- * changed; what {@link #dossier} and {@link #find} answer is computed from the events. Safe for use
- * by several threads and by several processes on one file.
+ * changed; what {@link #dossier} and {@link #find} answer is computed from the events. What a
+ * method has written is on the disk when it returns. Safe for use by several threads and by several
+ * processes on one file. Every method throws {@link LedgerFault} where the database refuses.
  */
-@SuppressWarnings("DoNotCallSuggester") // being built
 public final class Ledger implements AutoCloseable {
+  private static final int LATEST = Integer.MAX_VALUE;
 
-  private Ledger() {}
+  private final Database database;
+  private final Events events;
+
+  private Ledger(Database database, Events events) {
+    this.database = database;
+    this.events = events;
+  }
 
   /**
    * Opens the ledger in one file, makes it if there is none, and brings an older one up to date.
@@ -30,63 +42,101 @@ public final class Ledger implements AutoCloseable {
     return open("jdbc:sqlite:" + file, chain, clock);
   }
 
-  /** As {@link #open(Path, String, Clock)}, for any URL of a database that is supported. */
+  /** As {@link #open(Path, String, Clock)}, for the URL of a database. */
   public static Ledger open(String url, String chain, Clock clock) {
-    throw new UnsupportedOperationException("being built");
+    return new Ledger(Database.open(url), new Events(chain, clock));
   }
 
   /** Takes the next free tag; it is never given out again, whether a unit follows or not. */
   public String nextTag() {
-    throw new UnsupportedOperationException("being built");
+    return database.write(
+        handle -> {
+          String tag = Tags.of(Counters.next(handle, "unit"));
+          while (isKnown(handle, tag)) {
+            tag = Tags.of(Counters.next(handle, "unit"));
+          }
+          return tag;
+        });
   }
 
   /**
    * Receives a core under its tag. A tag that is known already begins its next visit.
    *
    * @return the visit, counted from 1
+   * @throws LedgerFault if the tag is none, see {@link Tags#read}
    */
   public int receive(Core core) {
-    throw new UnsupportedOperationException("being built");
+    String tag = Tags.read(core.tag());
+    return database.write(
+        handle -> {
+          ObjectNode body = (ObjectNode) Json.tree(core);
+          body.put("tag", tag);
+          body.put("customer", Customers.code(handle, core.customer()));
+          append(handle, core.receivedBy(), EventKind.RECEIVED, tag, body);
+          return dossier(handle, tag, LATEST).visit();
+        });
   }
 
   /** What people saw; a later answer to the same cue replaces the earlier one in the dossier. */
   public void answers(String tag, List<CueAnswer> answers) {
-    throw new UnsupportedOperationException("being built");
+    if (!answers.isEmpty()) {
+      append(answers.get(0).who(), EventKind.ANSWERED, tag, Map.of("answers", answers));
+    }
   }
 
   public void identified(String tag, Identification identification, String who) {
-    throw new UnsupportedOperationException("being built");
+    append(who, EventKind.IDENTIFIED, tag, identification);
   }
 
   /** The number that the next run of this unit and purpose carries, as in "run 3 of 3". */
   public int nextRunNumber(String tag, String purpose) {
-    throw new UnsupportedOperationException("being built");
+    return database.read(handle -> Runs.highestNumber(handle, Tags.read(tag), purpose) + 1);
   }
 
-  /** Must return before anything is energised. */
+  /**
+   * Writes down that a run begins. Must return before anything is energised.
+   *
+   * @throws LedgerFault if a run of this id is known already
+   */
   public void runBegun(RunBegun run) {
-    throw new UnsupportedOperationException("being built");
+    database.write(
+        handle -> {
+          Runs.refuseKnown(handle, run.id());
+          return append(handle, run.operator(), EventKind.RUN_BEGUN, run.tag(), Json.tree(run));
+        });
   }
 
-  /** Closes a run, however it ended. A run that was not begun here (an import) is accepted too. */
+  /**
+   * Closes a run, however it ended. A run that was not begun here (an import) is accepted too, and
+   * the same record twice is kept once.
+   *
+   * @throws LedgerFault if another record closed the run before
+   */
   public void runEnded(RunRecord run) {
-    throw new UnsupportedOperationException("being built");
+    database.write(
+        handle -> {
+          ObjectNode body = (ObjectNode) Json.tree(run);
+          Contents.lift(handle, body);
+          return Runs.isEnded(handle, run, body)
+              ? Optional.empty()
+              : append(handle, run.operator(), EventKind.RUN_ENDED, run.tag(), body);
+        });
   }
 
   /** Runs that were begun and never ended: those in which a process died. */
   public List<RunBegun> unfinishedRuns() {
-    throw new UnsupportedOperationException("being built");
+    return database.read(Runs::unfinished);
   }
 
   public void decided(String tag, Decision decision, String who) {
-    throw new UnsupportedOperationException("being built");
+    append(who, EventKind.DECIDED, tag, decision);
   }
 
   /**
    * @param lines what was done, each a line that a customer can read
    */
   public void rebuilt(String tag, List<String> lines, String who) {
-    throw new UnsupportedOperationException("being built");
+    append(who, EventKind.REBUILT, tag, Map.of("lines", lines));
   }
 
   /**
@@ -96,7 +146,11 @@ public final class Ledger implements AutoCloseable {
    * @param sha256 of its bytes, lower-case hex
    */
   public void documented(String tag, String kind, Path file, String sha256, String who) {
-    throw new UnsupportedOperationException("being built");
+    append(
+        who,
+        EventKind.DOCUMENTED,
+        tag,
+        Map.of("kind", kind, "path", file.toString(), "sha256", sha256));
   }
 
   /**
@@ -105,21 +159,66 @@ public final class Ledger implements AutoCloseable {
    * @throws LedgerFault if there is no unit with this tag
    */
   public Dossier dossier(String tag) {
-    throw new UnsupportedOperationException("being built");
+    return dossier(tag, LATEST);
+  }
+
+  /** Everything about one visit of a unit, or about its latest if it has had fewer. */
+  public Dossier dossier(String tag, int visit) {
+    return database.read(handle -> dossier(handle, Tags.read(tag), visit));
   }
 
   /** Units whose tag or maker's serial is or contains {@code text}, the best matches first. */
   public List<Found> find(String text) {
-    throw new UnsupportedOperationException("being built");
+    return database.read(handle -> Search.find(handle, text));
   }
 
   /** Reads every event and says which were changed, are missing or stand in another order. */
   public Verification verify() {
-    throw new UnsupportedOperationException("being built");
+    return database.read(Audit::of);
+  }
+
+  /** Makes everything that is computed from the events anew. */
+  public void rebuildViews() {
+    database.write(
+        handle -> {
+          Views.rebuild(handle);
+          return Optional.empty();
+        });
   }
 
   @Override
   public void close() {
-    throw new UnsupportedOperationException("being built");
+    database.close();
+  }
+
+  private void append(String who, EventKind kind, String tag, Object body) {
+    database.write(handle -> append(handle, who, kind, tag, Json.tree(body)));
+  }
+
+  private Event append(Handle handle, String who, EventKind kind, String tag, JsonNode body) {
+    String known = Tags.read(tag);
+    if (kind != EventKind.RECEIVED && !isKnown(handle, known)) {
+      throw unknown(known);
+    }
+    Event event = events.append(handle, who, kind, known, body);
+    Views.apply(handle, event);
+    return event;
+  }
+
+  private static boolean isKnown(Handle handle, String tag) {
+    return handle
+        .select("SELECT 1 FROM unit WHERE tag = ?", tag)
+        .mapTo(Integer.class)
+        .findOne()
+        .isPresent();
+  }
+
+  private static Dossier dossier(Handle handle, String tag, int visit) {
+    return Dossiers.tell(handle, tag, visit).orElseThrow(() -> unknown(tag));
+  }
+
+  private static LedgerFault unknown(String tag) {
+    return new LedgerFault(
+        "There is no unit " + tag, "Receive it first, or find it by the maker's serial");
   }
 }

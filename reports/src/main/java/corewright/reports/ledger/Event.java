@@ -1,0 +1,37 @@
+package corewright.reports.ledger;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/**
+ * One thing that happened, as it was written down.
+ *
+ * @param chain who wrote it; each writer's events are one chain
+ * @param sequence counted in the chain from 1
+ * @param at when it was written, UTC, as {@link #time}
+ * @param body canonical JSON of what happened
+ * @param previous hash of the event before it, {@link Hashes#NOTHING} for the first
+ * @param hash of everything above, by {@link Hashes#of}
+ */
+record Event(
+    String chain,
+    long sequence,
+    String at,
+    String who,
+    EventKind kind,
+    String tag,
+    String body,
+    String previous,
+    String hash) {
+
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSSSSS'Z'", Locale.ROOT)
+          .withZone(ZoneOffset.UTC);
+
+  /** An instant as events carry it: of one width, so that text sorts as time does. */
+  static String time(Instant instant) {
+    return TIME.format(instant);
+  }
+}

@@ -1,0 +1,50 @@
+package corewright.reports.ledger;
+
+import java.sql.SQLException;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/** What a database says, as a sentence that a person can act on. */
+final class Faults {
+  private Faults() {}
+
+  /**
+   * @param doing what was being done, as {@code write to the ledger}
+   */
+  static LedgerFault of(String doing, Exception e) {
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      if (cause instanceof SQLiteException sqlite) {
+        return new LedgerFault(
+            "Cannot " + doing + ": " + sqlite.getMessage(), remedy(sqlite.getResultCode()), e);
+      }
+      if (cause instanceof SQLException sql) {
+        return new LedgerFault("Cannot " + doing + ": " + sql.getMessage(), UNKNOWN, e);
+      }
+    }
+    return new LedgerFault("Cannot " + doing + ": " + e.getMessage(), UNKNOWN, e);
+  }
+
+  private static final String UNKNOWN =
+      "Nothing of it was kept. Check that the path is right and that the disk works";
+
+  private static String remedy(SQLiteErrorCode code) {
+    int primary = code.code & 0xFF; // extended codes carry the primary one in their low byte
+    if (primary == SQLiteErrorCode.SQLITE_FULL.code) {
+      return "Nothing of it was kept. Make room on the disk and try again";
+    }
+    if (primary == SQLiteErrorCode.SQLITE_READONLY.code) {
+      return "Nothing of it was kept. Allow writing to the file and its folder";
+    }
+    if (primary == SQLiteErrorCode.SQLITE_CANTOPEN.code) {
+      return "Check that the folder exists and may be written to";
+    }
+    if (primary == SQLiteErrorCode.SQLITE_BUSY.code) {
+      return "Another program holds the ledger; close it and try again";
+    }
+    if (primary == SQLiteErrorCode.SQLITE_CORRUPT.code
+        || primary == SQLiteErrorCode.SQLITE_NOTADB.code) {
+      return "Stop using this file and restore the last backup beside it";
+    }
+    return UNKNOWN;
+  }
+}

@@ -1,0 +1,153 @@
+package corewright.reports.ledger;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import corewright.bench.record.Decision;
+import corewright.bench.record.RunRecord;
+import java.time.LocalDate;
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * Tables computed from the events, for questions about many units. They hold nothing that the
+ * events do not: {@link #rebuild} empties them and makes them again.
+ */
+final class Views {
+  /** Children before parents, as their foreign keys want them emptied. */
+  static final List<String> TABLES =
+      List.of("finding", "run", "decision", "document", "serial_tail", "visit", "unit");
+
+  private Views() {}
+
+  static void rebuild(Handle handle) {
+    TABLES.forEach(table -> handle.execute("DELETE FROM " + table));
+    handle
+        .createQuery("SELECT * FROM event ORDER BY position")
+        .map((row, context) -> Events.event(row))
+        .useStream(events -> events.forEach(event -> apply(handle, event)));
+  }
+
+  /** Adds one event to the tables. */
+  static void apply(Handle handle, Event event) {
+    JsonNode body = Json.read(event.body());
+    switch (event.kind()) {
+      case RECEIVED -> received(handle, event, body);
+      case IDENTIFIED ->
+          handle.execute(
+              "UPDATE unit SET variant = ? WHERE tag = ?", text(body, "variant"), event.tag());
+      case RUN_BEGUN -> runBegun(handle, event.tag(), body);
+      case RUN_ENDED -> runEnded(handle, event.tag(), body);
+      case DECIDED -> decided(handle, event, body);
+      case DOCUMENTED ->
+          handle.execute(
+              "INSERT INTO document (tag, visit, kind, path, sha256, at) VALUES (?, ?, ?, ?, ?, ?)",
+              event.tag(),
+              visit(handle, event.tag()),
+              text(body, "kind"),
+              text(body, "path"),
+              text(body, "sha256"),
+              event.at());
+      case ANSWERED, REBUILT -> {
+        // read from the events of the unit only
+      }
+    }
+  }
+
+  private static void received(Handle handle, Event event, JsonNode core) {
+    String key = Serials.key(text(core, "serial"));
+    handle.execute(
+        "INSERT INTO unit (tag, serial, serial_key, family, label, variant, visits)"
+            + " VALUES (?, ?, ?, ?, ?, '', 1) ON CONFLICT (tag) DO UPDATE SET"
+            + " serial = excluded.serial, serial_key = excluded.serial_key,"
+            + " family = excluded.family, label = excluded.label, visits = unit.visits + 1",
+        event.tag(),
+        text(core, "serial"),
+        key,
+        text(core, "family"),
+        text(core, "label"));
+    Serials.tails(key)
+        .forEach(
+            tail ->
+                handle.execute(
+                    "INSERT INTO serial_tail (tail, tag) VALUES (?, ?) ON CONFLICT DO NOTHING",
+                    tail,
+                    event.tag()));
+    handle.execute(
+        "INSERT INTO visit (tag, number, mode, customer, received, received_by)"
+            + " VALUES (?, ?, ?, ?, ?, ?)",
+        event.tag(),
+        visit(handle, event.tag()),
+        text(core, "mode"),
+        text(core, "customer"),
+        text(core, "received"),
+        text(core, "receivedBy"));
+  }
+
+  private static void runBegun(Handle handle, String tag, JsonNode run) {
+    handle.execute(
+        "INSERT INTO run (id, tag, visit, purpose, number, source, started, operator, bench,"
+            + " fixture, profile, capture) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"
+            + " ON CONFLICT (id) DO NOTHING",
+        text(run, "id"),
+        tag,
+        visit(handle, tag),
+        text(run, "purpose"),
+        run.get("number").asInt(),
+        text(run, "source"),
+        text(run, "started"),
+        text(run, "operator"),
+        text(run, "bench"),
+        text(run, "fixture"),
+        text(run, "profileId"),
+        text(run, "capture"));
+  }
+
+  private static void runEnded(Handle handle, String tag, JsonNode body) {
+    runBegun(handle, tag, body); // an import has no beginning of its own
+    RunRecord run = Json.record(body, RunRecord.class);
+    handle.execute(
+        "UPDATE run SET ended = ?, end_kind = ?, verdict = ?, qualifier = ? WHERE id = ?",
+        run.ended().toString(),
+        run.end().kind().name(),
+        run.judgement().verdict().map(Enum::name).orElse(null),
+        run.judgement().qualifier().map(Enum::name).orElse(null),
+        run.id());
+    Findings.insert(handle, run);
+  }
+
+  private static void decided(Handle handle, Event event, JsonNode body) {
+    Decision decision = Json.record(body, Decision.class);
+    int visit = visit(handle, event.tag());
+    int earlier =
+        handle
+            .createQuery("SELECT count(*) FROM decision WHERE tag = ? AND visit = ?")
+            .bind(0, event.tag())
+            .bind(1, visit)
+            .mapTo(Integer.class)
+            .one();
+    handle.execute(
+        "INSERT INTO decision (tag, visit, ordinal, at, row_id, disposition, destination,"
+            + " question, owner, due) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        event.tag(),
+        visit,
+        earlier + 1,
+        event.at(),
+        decision.row(),
+        decision.disposition().name(),
+        decision.destination(),
+        decision.question(),
+        decision.owner(),
+        decision.due().map(LocalDate::toString).orElse(null));
+  }
+
+  private static int visit(Handle handle, String tag) {
+    return handle
+        .createQuery("SELECT visits FROM unit WHERE tag = :tag")
+        .bind("tag", tag)
+        .mapTo(Integer.class)
+        .one();
+  }
+
+  private static String text(JsonNode body, String field) {
+    return body.get(field).asText();
+  }
+}

@@ -1,0 +1,233 @@
+package corewright.reports;
+
+import corewright.bench.record.Core;
+import corewright.bench.record.CueAnswer;
+import corewright.bench.record.Decision;
+import corewright.bench.record.Disposition;
+import corewright.bench.record.EquipmentUsed;
+import corewright.bench.record.Finding;
+import corewright.bench.record.Identification;
+import corewright.bench.record.Judgement;
+import corewright.bench.record.Qualifier;
+import corewright.bench.record.RunEnd;
+import corewright.bench.record.RunRecord;
+import corewright.bench.record.Source;
+import corewright.bench.record.Verdict;
+import corewright.files.Origin;
+import corewright.measures.FeedReadings;
+import corewright.measures.MeasuredHold;
+import corewright.measures.MeasuredRun;
+import corewright.measures.Measurement;
+import corewright.measures.Quantity;
+import corewright.measures.Reading;
+import corewright.measures.Unit;
+import corewright.profiles.Limit;
+import corewright.reports.ledger.RunBegun;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Records of an invented shop, for tests of everything that is made from records. */
+public final class Samples {
+  public static final Instant MORNING = Instant.parse("2026-11-26T08:15:30.250Z");
+  public static final Limit OUTPUT_FULL =
+      new Limit(
+          "output-full",
+          Quantity.OUTPUT,
+          Limit.Side.AT_LEAST,
+          46.5,
+          45.0,
+          1.9,
+          Double.POSITIVE_INFINITY,
+          true,
+          "the lower tolerance limit after set-point spread");
+
+  private Samples() {}
+
+  public static Core core(String tag, String serial) {
+    return new Core(
+        tag,
+        "sd48",
+        serial,
+        "SD 12/48 0698-B",
+        "Orrel Plant Hire",
+        "repair",
+        "will not start when cold",
+        MORNING,
+        "H. Oduya");
+  }
+
+  public static List<CueAnswer> answers() {
+    return List.of(
+        new CueAnswer("bosses", "6", "H. Oduya", MORNING.plusSeconds(60)),
+        new CueAnswer("connector", "two rows, grey", "H. Oduya", MORNING.plusSeconds(75)));
+  }
+
+  public static Identification identification() {
+    return new Identification(
+        "sd48",
+        3,
+        "A2",
+        0.972,
+        Identification.Band.IDENTIFIED,
+        "A1",
+        0.021,
+        Map.of("A1", 0.021, "A2", 0.972, "A3", 0.007),
+        List.of("The label says A1, the mass says A2."),
+        "");
+  }
+
+  public static Decision pending() {
+    return new Decision(
+        "D04",
+        2,
+        Disposition.PENDING,
+        "",
+        "We do not know yet which build this is.",
+        List.of("The label says A1 and the housing says A3."),
+        "How many rows of pins has the connector?",
+        "H. Oduya",
+        Optional.of(LocalDate.of(2026, 11, 30)),
+        Map.of("identification", "UNCERTAIN", "grade", "B"));
+  }
+
+  /** A run whose readings cover every shape a record can take: measured, flagged, not measured. */
+  public static RunRecord run(String id, String tag) {
+    MeasuredHold rest =
+        new MeasuredHold(
+            0,
+            0,
+            4,
+            0.5,
+            3.98,
+            Map.of(
+                Quantity.OUTPUT, Reading.of(47.85, 0.031, Unit.VOLT),
+                Quantity.LOAD, Reading.of(0.0001 / 3, 1e-3, Unit.AMPERE),
+                Quantity.DROOP, Reading.none("This is the hold without load.")),
+            List.of(feed(12.5, 12.41)),
+            "no_edge");
+    MeasuredHold full =
+        new MeasuredHold(
+            1,
+            4,
+            8,
+            4.5,
+            7.98,
+            Map.of(
+                Quantity.OUTPUT,
+                new Reading.Measured(
+                    new Measurement(43.12, 0.05, Unit.VOLT), List.of("The level was drifting.")),
+                Quantity.LOAD,
+                Reading.of(2.0, 0.004, Unit.AMPERE)),
+            List.of(feed(10.3, 10.14)),
+            "not_recovered");
+    MeasuredRun measured =
+        new MeasuredRun(
+            10_000,
+            80_000,
+            "scatter, resolution and calibration",
+            List.of(rest, full),
+            Map.of(Quantity.OUTPUT_RESISTANCE, Reading.of(2.365, 0.02, Unit.OHM)),
+            List.of("Nothing was loaded for the first 4 s."));
+    Finding finding =
+        new Finding(
+            OUTPUT_FULL,
+            1,
+            full.value(Quantity.OUTPUT),
+            Finding.Outcome.FAIL,
+            Optional.of(-3.38),
+            Optional.of(1e-12),
+            "");
+    return new RunRecord(
+        id,
+        tag,
+        "arrival",
+        1,
+        Source.EMULATED,
+        MORNING.plusSeconds(600),
+        MORNING.plusSeconds(640),
+        "H. Oduya",
+        "bench-1",
+        "fixture-sd48-1",
+        "sd48-arrival",
+        7,
+        origin("profiles/families/sd48/sd48-arrival.json", "{\"id\":\"sd48-arrival\"}\n"),
+        origin("profiles/families/sd48/family.json", "{\"id\":\"sd48\"}\n"),
+        Optional.of(origin("fixtures/benches/emulated.json", "{\"id\":\"bench-1\"}\n")),
+        List.of(new EquipmentUsed("load", "Corewright,Emulated load,0,1", "not calibrated")),
+        "corewright 1.0.0",
+        "captures/" + id + ".h5",
+        "ab".repeat(32),
+        RunEnd.completed(8),
+        Optional.of(measured),
+        new Judgement(
+            Optional.of(Verdict.FAIL),
+            Optional.of(Qualifier.VALID),
+            "simple acceptance",
+            List.of(finding),
+            List.of("The output fell to 43.12 V under 2.00 A.")));
+  }
+
+  /** The same run with another verdict. */
+  public static RunRecord rejudged(RunRecord run) {
+    Judgement judged =
+        new Judgement(
+            Optional.of(Verdict.PASS),
+            run.judgement().qualifier(),
+            run.judgement().decisionRule(),
+            run.judgement().findings(),
+            run.judgement().reasons());
+    return new RunRecord(
+        run.id(),
+        run.tag(),
+        run.purpose(),
+        run.number(),
+        run.source(),
+        run.started(),
+        run.ended(),
+        run.operator(),
+        run.bench(),
+        run.fixture(),
+        run.profileId(),
+        run.profileRevision(),
+        run.profile(),
+        run.family(),
+        run.benchDescription(),
+        run.equipment(),
+        run.software(),
+        run.capture(),
+        run.captureSha256(),
+        run.end(),
+        run.measured(),
+        judged);
+  }
+
+  public static RunBegun begun(String id, String tag) {
+    return new RunBegun(
+        id,
+        tag,
+        "arrival",
+        1,
+        Source.EMULATED,
+        MORNING.plusSeconds(600),
+        "H. Oduya",
+        "bench-1",
+        "fixture-sd48-1",
+        "sd48-arrival",
+        "captures/" + id + ".h5");
+  }
+
+  private static FeedReadings feed(double mean_V, double lowest_V) {
+    return new FeedReadings(
+        "input",
+        Reading.of(mean_V, 0.01, Unit.VOLT),
+        Reading.of(lowest_V, 0.03, Unit.VOLT),
+        Reading.of(lowest_V + 0.02, 0.02, Unit.VOLT));
+  }
+
+  private static Origin origin(String path, String text) {
+    return new Origin(path, "cd".repeat(32), text);
+  }
+}

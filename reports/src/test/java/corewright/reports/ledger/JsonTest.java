@@ -1,0 +1,44 @@
+package corewright.reports.ledger;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import corewright.bench.record.RunRecord;
+import corewright.reports.Samples;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class JsonTest {
+  @Test
+  void aRunSurvivesWithoutLoss() {
+    RunRecord run = Samples.run("bench-1-000001-x", "U-00418Q");
+    String text = Json.canonical(Json.tree(run));
+    assertEquals(run, Json.record(Json.read(text), RunRecord.class));
+    assertEquals(text, Json.canonical(Json.read(text)));
+  }
+
+  @Test
+  void everyDoubleReadsBackToItself() {
+    Random random = new Random(7);
+    for (int i = 0; i < 100_000; i++) {
+      double value = Double.longBitsToDouble(random.nextLong());
+      if (Double.isFinite(value)) {
+        JsonNode back = Json.read(Json.canonical(Json.tree(value)));
+        assertEquals(value, back.asDouble());
+      }
+    }
+  }
+
+  @Test
+  void canonicalMeansSortedWithoutBlanksAndWithTheWordsOfTheHouse() {
+    String text = Json.canonical(Json.tree(Samples.OUTPUT_FULL));
+    assertEquals(
+        "{\"fail\":45.0,\"from_A\":1.9,\"headline\":true,\"id\":\"output-full\",\"pass\":46.5,"
+            + "\"quantity\":\"output\",\"side\":\"AT_LEAST\",\"to_A\":\"Infinity\","
+            + "\"why\":\"the lower tolerance limit after set-point spread\"}",
+        text);
+    String run = Json.canonical(Json.tree(Samples.run("r", "U-00418Q")));
+    assertTrue(run.contains("\"unit\":\"V\""), run);
+  }
+}
