@@ -1,0 +1,99 @@
+package corewright.bench.wire;
+
+import corewright.bench.port.Digitizer;
+import corewright.bench.port.InstrumentFault;
+import corewright.bench.port.Link;
+import corewright.bench.port.Links;
+import corewright.bench.run.BenchInstruments;
+import corewright.bench.run.Clock;
+import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.BenchDescription.Connection;
+import corewright.fixtures.describe.Dialect;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * From a bench description to instruments that have said who they are. Energises nothing: what an
+ * instrument is sent before it is known is {@code *IDN?}.
+ */
+public final class BenchOpener {
+  private final Links links;
+  private final Function<String, Dialect> dialects;
+  private final Clock clock;
+
+  /**
+   * @param links what opens the ports
+   * @param dialects by id, as {@code Descriptions::shippedDialect}; throws for an unknown one
+   * @param clock what deadlines are held against
+   */
+  public BenchOpener(Links links, Function<String, Dialect> dialects, Clock clock) {
+    this.links = links;
+    this.dialects = dialects;
+    this.clock = clock;
+  }
+
+  /**
+   * Opens every instrument and matches its identification answer against its dialect; only then is
+   * any of them prepared.
+   *
+   * @throws InstrumentFault if a port cannot be had, or someone else answers; all ports are given
+   *     back then
+   */
+  public BenchInstruments open(BenchDescription bench) {
+    Deque<Link> opened = new ArrayDeque<>();
+    try {
+      ScpiSession load = session(bench, "load", opened);
+      ScpiSession source = session(bench, "source", opened);
+      ScpiSession discharge = session(bench, "switch", opened);
+      ScpiSession interlock = session(bench, "interlock", opened);
+      Link board = open(connection(bench, "digitizer"), opened);
+      Digitizer digitizer = FramedDigitizer.open("digitizer", board, clock);
+      List.of(load, source, discharge, interlock).forEach(s -> s.act("prepare", Map.of()));
+      return new BenchInstruments(
+          new ScpiLoad("load", load),
+          new ScpiSource("source", source),
+          digitizer,
+          new ScpiSwitch("switch", discharge),
+          new ScpiInterlock("interlock", interlock));
+    } catch (RuntimeException failed) {
+      opened.forEach(Link::close);
+      throw failed;
+    }
+  }
+
+  private ScpiSession session(BenchDescription bench, String role, Deque<Link> opened) {
+    Connection connection = connection(bench, role);
+    Dialect dialect = dialects.apply(connection.dialect());
+    if (!dialect.role().equals(role)) {
+      throw new InstrumentFault(
+          role,
+          "opening bench " + bench.id(),
+          "dialect " + dialect.id() + " is one for a " + dialect.role(),
+          "Name a dialect for this role in the bench description.");
+    }
+    ScpiSession session = new ScpiSession(role, open(connection, opened), dialect, clock);
+    session.identity();
+    return session;
+  }
+
+  private Link open(Connection connection, Deque<Link> opened) {
+    Link link = links.open(connection.role(), connection.port(), connection.baud());
+    opened.push(link);
+    return link;
+  }
+
+  private static Connection connection(BenchDescription bench, String role) {
+    return bench
+        .instrument(role)
+        .orElseThrow(
+            () ->
+                new InstrumentFault(
+                    role,
+                    "opening bench " + bench.id(),
+                    "the description names no " + role,
+                    "Add it to the bench description: a run needs every role."));
+  }
+}

@@ -1,0 +1,39 @@
+package corewright.bench.wire;
+
+import corewright.bench.port.Source;
+import corewright.measures.Measurement;
+import corewright.measures.Unit;
+import java.util.Map;
+
+/** A DC source that speaks a dialect. */
+final class ScpiSource extends ScpiInstrument implements Source {
+
+  ScpiSource(String role, ScpiSession session) {
+    super(role, session);
+  }
+
+  @Override
+  public void protect(double over_V, double over_A) {
+    session.act("protect", Map.of("over_V", over_V, "over_A", over_A));
+  }
+
+  @Override
+  public void set(double voltage_V, double limit_A) {
+    session.act("set", Map.of("voltage_V", voltage_V, "limit_A", limit_A));
+  }
+
+  @Override
+  public void output(boolean on) {
+    session.act("output", Map.of("on", on));
+  }
+
+  @Override
+  public Measurement voltage() {
+    return session.number("voltage", Unit.VOLT);
+  }
+
+  @Override
+  public Measurement current() {
+    return session.number("current", Unit.AMPERE);
+  }
+}
