@@ -35,8 +35,7 @@ public final class Judge {
               + ". Choose a profile of the unit's own family.");
     }
     Saw saw = see(run, family, profile, end);
-    VerdictTable.Row row =
-        VerdictTable.ROWS.stream().filter(r -> r.when().test(saw)).findFirst().orElseThrow();
+    VerdictTable.Row row = row(saw);
     return new Judgement(
         row.verdict(),
         run.holds().isEmpty() ? Optional.<Qualifier>empty() : Optional.of(saw.input().qualifier()),
@@ -45,7 +44,12 @@ public final class Judge {
         row.reasons().apply(saw));
   }
 
-  private static Saw see(MeasuredRun run, Family family, Profile profile, RunEnd end) {
+  /** The first row that applies. */
+  static VerdictTable.Row row(Saw saw) {
+    return VerdictTable.ROWS.stream().filter(r -> r.when().test(saw)).findFirst().orElseThrow();
+  }
+
+  static Saw see(MeasuredRun run, Family family, Profile profile, RunEnd end) {
     Plan plan = Plan.of(profile, family.ratedLoad_A(), run);
     InputCheck inputs = new InputCheck(family, profile, plan);
     Rule rule = Rule.of(profile.purpose());

@@ -1,0 +1,125 @@
+package corewright.bench.judge;
+
+import static corewright.bench.judge.Invented.OUTPUT_FULL;
+import static corewright.bench.judge.Invented.hold;
+import static corewright.bench.judge.Invented.run;
+import static corewright.bench.judge.Invented.step;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import corewright.bench.judge.Invented.Hold;
+import corewright.bench.record.Judgement;
+import corewright.bench.record.Qualifier;
+import corewright.bench.record.RunEnd;
+import corewright.bench.record.Verdict;
+import corewright.measures.Reading;
+import corewright.measures.Unit;
+import corewright.profiles.Profile;
+import corewright.profiles.Profile.Purpose;
+import corewright.profiles.Step;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class InputCheckTest {
+  private static final Hold REST = hold(0, 48, 12.5);
+
+  /** Zones of the invented family: good from 10 V, tolerated from 9 V. */
+  @ParameterizedTest
+  @CsvSource({
+    "12.5, 12.2, VALID",
+    "12.5, 10.0, VALID",
+    "12.5, 9.99, TOLERATED",
+    "12.5, 9.0, TOLERATED",
+    "12.5, 8.99, VOID",
+    "8.5, 12.5, VOID",
+  })
+  void aRunIsAsGoodAsItsWorstHold(double rest_V, double full_V, Qualifier expected) {
+    Judgement judged =
+        judge(plain(step(0, 12.5), step(3, 12.5)), hold(0, 48, rest_V), hold(3, 47.5, full_V));
+    assertEquals(Optional.of(expected), judged.qualifier());
+  }
+
+  @Test
+  void aHoldThatIsNotJudgedDoesNotCount() {
+    Profile profile = plain(step(0, 12.5, false), step(3, 12.5));
+    assertEquals(
+        Optional.of(Qualifier.VALID),
+        judge(profile, hold(0, 48, 2), hold(3, 47.5, 12)).qualifier());
+  }
+
+  @Test
+  void everyFeedCounts() {
+    Profile two =
+        Invented.profile(
+            Purpose.ARRIVAL, false, List.of("main", "keyed"), List.of(step(3, 12.5)), OUTPUT_FULL);
+    Judgement sagging = judge(two, feeds(Map.of("main", volts(12.4), "keyed", volts(8.4))));
+    assertEquals(Optional.of(Verdict.VOID), sagging.verdict());
+    assertTrue(sagging.reasons().get(0).startsWith("The supply feed keyed fell to 8.40 ± 0.02 V"));
+    Judgement absent = judge(two, feeds(Map.of("main", volts(12.4))));
+    assertEquals(Optional.of(Verdict.VOID), absent.verdict());
+    assertTrue(absent.reasons().get(0).startsWith("The supply feed keyed was not read"));
+    assertEquals(
+        Optional.of(Verdict.PASS),
+        judge(two, feeds(Map.of("main", volts(12.4), "keyed", volts(12.1)))).verdict());
+  }
+
+  @Test
+  void anInputThatWasNotReadIsNotTakenForGood() {
+    Judgement judged =
+        judge(plain(step(3, 12.5)), feeds(Map.of("input", Reading.none("frames were lost"))));
+    assertEquals(Optional.of(Verdict.VOID), judged.verdict());
+  }
+
+  @Test
+  void aProfileThatDropsTheSupplySaysHowFar() {
+    Profile cranking =
+        Invented.profile(
+            Purpose.ARRIVAL,
+            true,
+            List.of("input"),
+            List.of(step(0, 12.6), step(3, 12.6), step(3, 8)),
+            OUTPUT_FULL);
+    Judgement asDeclared = judge(cranking, REST, hold(3, 47.5, 7.93));
+    assertEquals(Optional.of(Verdict.PASS), asDeclared.verdict());
+    assertEquals(Optional.of(Qualifier.VALID), asDeclared.qualifier());
+    assertTrue(
+        asDeclared
+            .reasons()
+            .contains("The input dropped to 7.93 ± 0.02 V at 3.00 A, as the profile asks."));
+    // the drop that it asks for is no excuse for the unit
+    assertEquals(Optional.of(Verdict.FAIL), judge(cranking, REST, hold(3, 43, 7.93)).verdict());
+    // nor is a deeper one the unit's fault
+    assertEquals(Optional.of(Verdict.VOID), judge(cranking, REST, hold(3, 43, 7.0)).verdict());
+    // and a hold without a drop is held to the family's zones
+    assertEquals(
+        Optional.of(Verdict.VOID),
+        judge(cranking, hold(0, 48, 7.93), hold(3, 47.5, 7.93)).verdict());
+  }
+
+  @Test
+  void theSameRecordIsVoidWhereTheProfileDropsNothing() {
+    assertEquals(
+        Optional.of(Verdict.VOID),
+        judge(plain(step(0, 12.6), step(3, 12.6)), REST, hold(3, 47.5, 7.93)).verdict());
+  }
+
+  private static Hold feeds(Map<String, Reading> feeds) {
+    return new Hold(3, 47.5, 0.01, feeds);
+  }
+
+  private static Reading volts(double value) {
+    return Reading.of(value, 0.01, Unit.VOLT);
+  }
+
+  private static Profile plain(Step... steps) {
+    return Invented.profile(Purpose.ARRIVAL, false, List.of("input"), List.of(steps), OUTPUT_FULL);
+  }
+
+  private static Judgement judge(Profile profile, Hold... holds) {
+    return Judge.judge(run(holds), Invented.family(), profile, RunEnd.completed(8));
+  }
+}

@@ -1,0 +1,241 @@
+package corewright.bench.judge;
+
+import static corewright.bench.judge.Invented.OUTPUT_FULL;
+import static corewright.bench.judge.Invented.RIPPLE;
+import static corewright.bench.judge.Invented.hold;
+import static corewright.bench.judge.Invented.run;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import corewright.bench.judge.Invented.Hold;
+import corewright.bench.record.Finding;
+import corewright.bench.record.Judgement;
+import corewright.bench.record.RunEnd;
+import corewright.bench.record.RunEnd.Kind;
+import corewright.bench.record.RunEnd.Trip;
+import corewright.bench.record.Verdict;
+import corewright.measures.MeasuredRun;
+import corewright.measures.Quantity;
+import corewright.measures.Reading;
+import corewright.measures.Unit;
+import corewright.profiles.Family;
+import corewright.profiles.Limit;
+import corewright.profiles.Profile;
+import corewright.profiles.Profile.Purpose;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class VerdictTableTest {
+  private static final Profile PROFILE = Invented.profile(Purpose.ARRIVAL, OUTPUT_FULL);
+  private static final RunEnd DONE = RunEnd.completed(8);
+
+  /** What a row is tried on. */
+  private record Witness(RunEnd end, Profile profile, MeasuredRun run) {
+    Witness(RunEnd end, Hold... holds) {
+      this(end, PROFILE, Invented.run(holds));
+    }
+  }
+
+  private static final Map<String, Witness> WITNESSES = new LinkedHashMap<>();
+
+  static {
+    WITNESSES.put("V10", new Witness(end(Kind.REFUSED_TO_POWER)));
+    WITNESSES.put("V11", new Witness(trip(Trip.OUTPUT_OVER), rest(), hold(3, 47.5, 8)));
+    WITNESSES.put("V12", new Witness(trip(Trip.SUPPLY_CURRENT_OVER), rest(), hold(3, 47.5, 8)));
+    WITNESSES.put("V13", new Witness(DONE, rest(), hold(3, 56.5, 12)));
+    WITNESSES.put("V20", new Witness(end(Kind.BENCH_FAULT), rest(), hold(3, 43, 12)));
+    WITNESSES.put("V30", new Witness(end(Kind.STOPPED), rest(), hold(3, 43, 12)));
+    WITNESSES.put("V31", new Witness(end(Kind.ABANDONED), rest(), hold(3, 43, 12)));
+    WITNESSES.put("V32", new Witness(DONE));
+    WITNESSES.put("V40", new Witness(DONE, rest(), hold(3, 47.5, 8.9)));
+    WITNESSES.put("V41", new Witness(DONE, rest(), hold(3, 0.1, 12)));
+    WITNESSES.put("V42", new Witness(DONE, rest(), hold(3, 43, 9.9)));
+    WITNESSES.put("V50", new Witness(DONE, rest(), hold(3, 43, 12)));
+    WITNESSES.put("V60", new Witness(DONE, rest(), hold(0.5, 47.9, 12)));
+    WITNESSES.put(
+        "V70",
+        new Witness(DONE, Invented.profile(Purpose.SHIP, RIPPLE), run(rest(), hold(3, 47.5, 12))));
+    WITNESSES.put("V80", new Witness(DONE, rest(), hold(3, 46, 12)));
+    WITNESSES.put("V90", new Witness(DONE, rest(), hold(3, 47.5, 12)));
+    WITNESSES.put(
+        "V99",
+        new Witness(DONE, Invented.profile(Purpose.ARRIVAL), run(rest(), hold(3, 47.5, 12))));
+  }
+
+  @Test
+  void everyRowDecidesItsOwnCaseAndNoRowIsWithoutOne() {
+    assertEquals(
+        VerdictTable.ROWS.stream().map(VerdictTable.Row::id).toList(),
+        List.copyOf(WITNESSES.keySet()));
+    WITNESSES.forEach(
+        (id, w) -> {
+          Saw saw = Judge.see(w.run(), Invented.family(), w.profile(), w.end());
+          assertEquals(id, Judge.row(saw).id());
+        });
+  }
+
+  @Test
+  void voidIsNeverPassOrFail() {
+    for (Map.Entry<String, Witness> entry : WITNESSES.entrySet()) {
+      Witness w = entry.getValue();
+      Judgement judged = Judge.judge(w.run(), Invented.family(), w.profile(), w.end());
+      boolean voided = judged.qualifier().filter(q -> q.name().equals("VOID")).isPresent();
+      if (voided) {
+        assertTrue(
+            judged.verdict().filter(v -> v == Verdict.PASS || v == Verdict.FAIL).isEmpty(),
+            entry.getKey());
+      }
+      assertTrue(!judged.reasons().isEmpty(), entry.getKey() + " gives no reason");
+    }
+  }
+
+  @Test
+  void aNeededReadingThatIsMissingNeverPasses() {
+    Profile both = Invented.profile(Purpose.ARRIVAL, OUTPUT_FULL, RIPPLE);
+    Hold lost =
+        hold(3, 47.5, 12)
+            .with(
+                Quantity.RIPPLE_PEAK_TO_PEAK, Reading.none("120 samples were lost in the window."));
+    Judgement judged = judge(both, rest(), lost);
+    assertEquals(Optional.of(Verdict.INCOMPLETE), judged.verdict());
+    assertEquals(
+        "Ripple, peak to peak at 3.00 A: 120 samples were lost in the window.",
+        judged.reasons().get(0));
+  }
+
+  @Test
+  void aLimitThatNoHoldMetIsSaid() {
+    Judgement judged = judge(PROFILE, rest(), hold(2, 47.5, 12));
+    assertEquals(Optional.of(Verdict.INCOMPLETE), judged.verdict());
+    assertEquals(-1, judged.findings().get(0).hold());
+    assertEquals("Output: no hold drew between 2.50 and 3.50 A.", judged.reasons().get(0));
+  }
+
+  /** The load was told 3 A and drew 1 A from 40 V: under the limit's own load, and yet a fail. */
+  @Test
+  void aUnitThatCannotCarryTheLoadAskedForFails() {
+    Judgement judged = judge(PROFILE, rest(), hold(1, 40, 12));
+    assertEquals(Optional.of(Verdict.FAIL), judged.verdict());
+    // the same current with the output in order is the load's failure, not the unit's
+    assertEquals(
+        Optional.of(Verdict.INCOMPLETE), judge(PROFILE, rest(), hold(2, 47.8, 12)).verdict());
+  }
+
+  @Test
+  void notRecoveringIsAFailWhereItWasWatchedForLongEnough() {
+    Limit recovery =
+        new Limit(
+            "recovery",
+            Quantity.RECOVERY,
+            Limit.Side.AT_MOST,
+            0.002,
+            0.002,
+            2.5,
+            3.5,
+            false,
+            "test");
+    Profile profile = Invented.profile(Purpose.ARRIVAL, OUTPUT_FULL, recovery);
+    Judgement judged = judge(profile, rest(), hold(3, 47.5, 12).recovery("not_recovered"));
+    assertEquals(Optional.of(Verdict.FAIL), judged.verdict());
+    assertEquals(
+        "Recovery at 3.00 A: it had not come back after 3.980 s.", judged.reasons().get(0));
+    // no edge, no recovery: the hold is not asked, and the limit is not met by it
+    assertEquals(
+        Optional.of(Verdict.INCOMPLETE),
+        judge(profile, rest(), hold(3, 47.5, 12).recovery("no_edge")).verdict());
+  }
+
+  @Test
+  void quantitiesOfTheWholeRunAreHeldOnce() {
+    Limit resistance =
+        new Limit(
+            "rout", Quantity.OUTPUT_RESISTANCE, Limit.Side.AT_MOST, 0.1, 0.1, 0, 9, false, "test");
+    MeasuredRun bare = run(rest(), hold(3, 47.5, 12));
+    MeasuredRun run =
+        new MeasuredRun(
+            bare.sampleRate_Hz(),
+            bare.samples(),
+            bare.uBasis(),
+            bare.holds(),
+            Map.of(Quantity.OUTPUT_RESISTANCE, Reading.of(0.16, 0.01, Unit.OHM)),
+            List.of());
+    Judgement judged =
+        Judge.judge(run, Invented.family(), Invented.profile(Purpose.ARRIVAL, resistance), DONE);
+    assertEquals(1, judged.findings().size());
+    assertEquals(
+        "Output resistance was 0.16 ± 0.02 Ω; the limit is 0.10 Ω.", judged.reasons().get(0));
+  }
+
+  @Test
+  void theWorstFailComesFirstAndTheHeadlineBeforeIt() {
+    Profile both = Invented.profile(Purpose.ARRIVAL, RIPPLE, OUTPUT_FULL);
+    Hold bad = hold(3, 44, 12).with(Quantity.RIPPLE_PEAK_TO_PEAK, Reading.of(2, 0.1, Unit.VOLT));
+    assertEquals(
+        List.of(
+            "Output fell to 44.00 ± 0.02 V at 3.00 A; the limit is 46.50 V.",
+            "Ripple, peak to peak was 2.0 ± 0.2 V at 3.00 A; the limit is 0.4 V.",
+            "The input stayed at or above 12.00 ± 0.02 V at 3.00 A: a valid test."),
+        judge(both, rest(), bad).reasons());
+  }
+
+  @Test
+  void anEmptyMeasurementIsNeverAPass() {
+    for (Finding finding : judge(PROFILE, rest(), hold(2, 47.5, 12)).findings()) {
+      assertTrue(finding.measurement().isPresent() || finding.outcome() != Finding.Outcome.PASS);
+    }
+  }
+
+  @Test
+  void anotherFamilysProfileIsRefused() {
+    String message =
+        assertThrows(
+                IllegalArgumentException.class, () -> Judge.judge(run(), another(), PROFILE, DONE))
+            .getMessage();
+    assertTrue(message.contains("other") && message.contains("inv48"), message);
+  }
+
+  private static Family another() {
+    Family f = Invented.family();
+    return new Family(
+        "other",
+        f.revision(),
+        f.title(),
+        f.input_V(),
+        f.inputCeiling_V(),
+        f.output_V(),
+        f.ratedLoad_A(),
+        f.capacitance_F(),
+        f.esr_ohm(),
+        f.switching_Hz(),
+        f.zones(),
+        f.abort(),
+        f.discharge(),
+        f.defaultProfile(),
+        f.testOnly(),
+        f.variants(),
+        f.cues(),
+        f.checklist(),
+        f.economics(),
+        f.origin());
+  }
+
+  private static Judgement judge(Profile profile, Hold... holds) {
+    return Judge.judge(run(holds), Invented.family(), profile, DONE);
+  }
+
+  private static Hold rest() {
+    return hold(0, 48, 12.5);
+  }
+
+  private static RunEnd end(Kind kind) {
+    return new RunEnd(kind, "full", 5, "Something was seen.", "Do something.");
+  }
+
+  private static RunEnd trip(Trip trip) {
+    return RunEnd.tripped(trip, "full", 5, "Something was seen.", "Do something.");
+  }
+}

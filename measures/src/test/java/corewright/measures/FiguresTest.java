@@ -1,0 +1,31 @@
+package corewright.measures;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** U = 2u, at most two significant figures (JCGM 100:2008, 7.2.6); the test locale has a comma. */
+class FiguresTest {
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "43.2841   | 0.01    | 43.28 ± 0.02 V   | 46.50 V",
+        "43.2841   | 0.05    | 43.28 ± 0.10 V   | 46.50 V", // U begins with 1: two figures
+        "43.2841   | 0.048   | 43.28 ± 0.10 V   | 46.50 V", // 0.096 rounds up into the next decade
+        "43.2841   | 0.0013  | 43.284 ± 0.003 V | 46.500 V",
+        "-0.0004   | 0.01    | 0.00 ± 0.02 V    | 46.50 V", // no minus before a zero
+        "-12.5     | 0.5     | −12.5 ± 1.0 V    | 46.5 V",
+        "101368.47 | 30      | 101368 ± 60 V    | 47 V",
+        "48        | 0       | 48.00 V          | 46.50 V",
+        "0.0000031 | 0.000000001 | 0.000003 ± 0.000000 V | 46.500000 V",
+      })
+  void valueUncertaintyAndLimitEndAtTheSameDigit(
+      double value, double u, String withU, String limit) {
+    Measurement m = new Measurement(value, u, Unit.VOLT);
+    assertEquals(withU, Figures.withU(m));
+    assertEquals(limit, Figures.like(46.5, m));
+  }
+}
