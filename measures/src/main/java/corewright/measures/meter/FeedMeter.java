@@ -1,0 +1,41 @@
+package corewright.measures.meter;
+
+import corewright.measures.FeedReadings;
+import corewright.measures.Measurement;
+import corewright.measures.Reading;
+import corewright.measures.wave.LowestMedian;
+import java.util.List;
+
+/**
+ * Reads one supply feed in one hold.
+ *
+ * @param name as the capture calls it
+ */
+record FeedMeter(String name, Channel channel) {
+  private static final double MEDIAN_S = 1e-3;
+
+  FeedReadings read(Window window) {
+    return new FeedReadings(
+        name,
+        window
+            .unread()
+            .map(Reading::none)
+            .orElseGet(
+                () -> {
+                  Level level = channel.level(window);
+                  return measured(channel.absolute(level.mean(), level.uMean()));
+                }),
+        channel.lowest(window.holdFrom(), window.holdTo()),
+        measured(lowestMedian(window)));
+  }
+
+  private Measurement lowestMedian(Window window) {
+    int length = (int) Math.max(1, Math.round(MEDIAN_S * channel.sampleRate_Hz()));
+    double lowest = LowestMedian.of(channel.wave(), window.holdFrom(), window.holdTo(), length);
+    return channel.absolute(lowest, channel.resolution().ofOne());
+  }
+
+  private static Reading measured(Measurement measurement) {
+    return new Reading.Measured(measurement, List.of());
+  }
+}

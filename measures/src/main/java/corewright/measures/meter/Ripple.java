@@ -1,0 +1,69 @@
+package corewright.measures.meter;
+
+import corewright.measures.Measurement;
+import corewright.measures.Quantity;
+import corewright.measures.Unit;
+import corewright.measures.wave.StrongestLine;
+import corewright.measures.wave.Tail;
+import java.util.Optional;
+
+/** What remains about the mean of a hold. */
+final class Ripple {
+  /** Lines weaker than this are no ripple, V. */
+  private static final double WEAKEST_LINE_V = 0.2e-3;
+
+  /** From this sample rate on switching ripple is looked for, and below it slow oscillation. */
+  private static final double FAST_Hz = 100e3;
+
+  private Ripple() {}
+
+  static void read(Channel output, Window window, Level level, Readings into) {
+    into.put(Quantity.RIPPLE_PEAK_TO_PEAK, peakToPeak(output, window, level));
+    into.put(Quantity.RIPPLE_RMS, rms(output, level));
+    fundamental(output, window, into);
+  }
+
+  private static Measurement peakToPeak(Channel output, Window window, Level level) {
+    Tail tail = Tail.of(output.wave(), window.from(), window.to());
+    double rounding = output.resolution().ofOne();
+    return output.difference(
+        level.statistics().peakToPeak(),
+        Root.of(rounding, rounding, tail.ofHighest(), tail.ofLowest()));
+  }
+
+  /** Scatter: s/√(2·n_eff). Rounding: it adds step²/12 to the square, and at most its own rms. */
+  private static Measurement rms(Channel output, Level level) {
+    double rms = level.statistics().rms();
+    double step = output.resolution().ofOne();
+    double rounding = rms > step ? step * step / (2 * rms) : step;
+    double scatter = level.scatter().sd() / Math.sqrt(2 * level.scatter().effectiveCount());
+    return output.difference(rms, Root.of(scatter, rounding));
+  }
+
+  private static void fundamental(Channel output, Window window, Readings into) {
+    double rate = output.sampleRate_Hz();
+    boolean fast = rate >= FAST_Hz;
+    Optional<StrongestLine> found =
+        StrongestLine.find(
+            output.wave(),
+            rate,
+            window.from(),
+            window.to(),
+            fast ? 1.2e3 : 0.8,
+            fast ? 2e6 : rate / 5);
+    if (found.isEmpty() || found.get().amplitude() < WEAKEST_LINE_V) {
+      into.none(
+          "no line of 0.2 mV or more stands out",
+          Quantity.RIPPLE_FUNDAMENTAL,
+          Quantity.RIPPLE_FUNDAMENTAL_AMPLITUDE);
+      return;
+    }
+    StrongestLine line = found.get();
+    into.put(
+        Quantity.RIPPLE_FUNDAMENTAL,
+        new Measurement(line.frequency_Hz(), line.frequencyU_Hz(), Unit.HERTZ));
+    into.put(
+        Quantity.RIPPLE_FUNDAMENTAL_AMPLITUDE,
+        output.difference(line.amplitude(), line.amplitudeU()));
+  }
+}

@@ -1,0 +1,163 @@
+package corewright.measures.meter;
+
+import corewright.measures.Capture;
+import corewright.measures.ChannelDoubt;
+import corewright.measures.FeedReadings;
+import corewright.measures.MeasuredHold;
+import corewright.measures.MeasuredRun;
+import corewright.measures.MeterSettings;
+import corewright.measures.Quantity;
+import corewright.measures.hold.Hold;
+import corewright.measures.hold.HoldFinder;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Reads a capture: finds its holds in the measured load current and takes every {@link Quantity} in
+ * each of them. Pure; may be called from any thread.
+ *
+ * <p>A quantity is one entry here, one kernel behind it. Each reading carries its standard
+ * uncertainty: scatter of correlated samples, resolution, and gain and offset where the settings
+ * know them.
+ */
+public final class RunMeter {
+  private static final Quantity[] OF_THE_WINDOW = {
+    Quantity.LOAD,
+    Quantity.OUTPUT,
+    Quantity.DROOP,
+    Quantity.LOAD_REGULATION,
+    Quantity.RIPPLE_PEAK_TO_PEAK,
+    Quantity.RIPPLE_RMS,
+    Quantity.RIPPLE_FUNDAMENTAL,
+    Quantity.RIPPLE_FUNDAMENTAL_AMPLITUDE,
+    Quantity.UNDERSHOOT,
+    Quantity.OVERSHOOT,
+    Quantity.RECOVERY,
+    Quantity.DRIFT
+  };
+
+  private final Capture capture;
+  private final MeterSettings settings;
+  private final Channel output;
+  private final Optional<Channel> load;
+  private final List<FeedMeter> feeds;
+
+  private RunMeter(Capture capture, MeterSettings settings) {
+    this.capture = capture;
+    this.settings = settings;
+    double rate = capture.sampleRate_Hz();
+    output = Channel.of(capture.output(), rate, doubt("output"));
+    load = capture.load().map(wave -> Channel.of(wave, rate, doubt("load")));
+    feeds =
+        capture.feeds().stream()
+            .map(f -> new FeedMeter(f.name(), Channel.of(f.voltage(), rate, doubt(f.name()))))
+            .toList();
+  }
+
+  private ChannelDoubt doubt(String channel) {
+    return settings.doubts().getOrDefault(channel, ChannelDoubt.UNKNOWN);
+  }
+
+  /**
+   * Reads every hold of a capture.
+   *
+   * @throws IllegalArgumentException if the capture is empty
+   */
+  public static MeasuredRun read(Capture capture, MeterSettings settings) {
+    if (capture.size() == 0) {
+      throw new IllegalArgumentException("the capture has no samples");
+    }
+    return new RunMeter(capture, settings).run();
+  }
+
+  private MeasuredRun run() {
+    Optional<Double> unjudged_s =
+        settings.settle_s().map(settle -> settle + settings.guard_s().orElse(0.0));
+    List<Hold> holds = HoldFinder.find(capture, unjudged_s);
+    Settling settling = Settling.of(settings, holds);
+    List<Window> windows =
+        holds.stream()
+            .map(h -> Window.of(h, settling.settle_s(), settling.guard_s(), capture))
+            .toList();
+    List<Optional<Level>> outputs = windows.stream().map(w -> level(output, w)).toList();
+    List<Optional<Level>> loads =
+        windows.stream().map(w -> load.flatMap(channel -> level(channel, w))).toList();
+    Optional<Droop> droop = Droop.against(outputs, loads);
+    List<MeasuredHold> measured = new ArrayList<>();
+    for (int i = 0; i < windows.size(); i++) {
+      measured.add(
+          hold(i, windows.get(i), settling.settle_s(), outputs.get(i), loads.get(i), droop));
+    }
+    return new MeasuredRun(
+        capture.sampleRate_Hz(),
+        capture.size(),
+        Notes.uBasis(settings),
+        measured,
+        Map.of(Quantity.OUTPUT_RESISTANCE, OutputSlope.read(outputs, loads, output, load)),
+        Notes.of(capture, holds));
+  }
+
+  private static Optional<Level> level(Channel channel, Window window) {
+    return window.unread().isPresent() ? Optional.empty() : Optional.of(channel.level(window));
+  }
+
+  private MeasuredHold hold(
+      int index,
+      Window window,
+      double settle_s,
+      Optional<Level> outputLevel,
+      Optional<Level> loadLevel,
+      Optional<Droop> droop) {
+    Readings readings = new Readings();
+    String recovery = "not_measured";
+    readings.none(window.unread().orElse("the load was not recorded"), OF_THE_WINDOW);
+    loadLevel.ifPresent(
+        l -> readings.put(Quantity.LOAD, load.orElseThrow().absolute(l.mean(), l.uMean())));
+    if (outputLevel.isPresent() && droop.isPresent()) {
+      Level level = outputLevel.get();
+      readings.put(Quantity.OUTPUT, output.absolute(level.mean(), level.uMean()));
+      droop.get().read(index, output, level, readings);
+      Ripple.read(output, window, level, readings);
+      Drift.read(output, window, level, readings);
+      recovery = answer(window, settle_s, level, droop.get(), readings);
+    }
+    readings.put(Quantity.OUTPUT_MINIMUM, output.lowest(window.holdFrom(), window.holdTo()));
+    List<FeedReadings> fed = feeds.stream().map(feed -> feed.read(window)).toList();
+    readings.put(Quantity.INPUT, fed.get(0).mean());
+    readings.put(Quantity.INPUT_MINIMUM, fed.get(0).minimum());
+    return new MeasuredHold(
+        index,
+        window.hold().start_s(),
+        window.hold().end_s(),
+        window.from_s(),
+        window.to_s(),
+        new EnumMap<>(readings.all()),
+        fed,
+        recovery);
+  }
+
+  private String answer(
+      Window window, double settle_s, Level level, Droop droop, Readings readings) {
+    if (!window.hold().edge()) {
+      readings.none(
+          "no load edge begins this hold",
+          Quantity.UNDERSHOOT,
+          Quantity.OVERSHOOT,
+          Quantity.RECOVERY);
+      return "no_edge";
+    }
+    if (window.gapped(capture)) {
+      readings.none(
+          "samples are missing inside the hold",
+          Quantity.UNDERSHOOT,
+          Quantity.OVERSHOOT,
+          Quantity.RECOVERY);
+      return "not_measured";
+    }
+    Nominal nominal = Nominal.of(settings.nominal_V(), droop.reference().mean());
+    return Answer.read(output, window, settle_s, level, nominal, readings);
+  }
+}

@@ -1,0 +1,105 @@
+package corewright.measures.wave;
+
+/**
+ * Bins of the discrete Fourier transform of a real sequence of any length n.
+ *
+ * <p>The strongest bin is looked for in the transform of the sequence padded with zeros to a power
+ * of two, a finer picture of the same spectrum. Every line that could hold the strongest bin (a
+ * Hann bin lies at most 1.42 dB under its line's top) is then computed exactly on the grid of n.
+ */
+final class Bins {
+  private static final double SCALLOP = Math.pow(10, -1.5 / 10); // of power; 1.42 dB and a little
+  private static final int RESYNC = 256;
+
+  private final double[] x;
+
+  Bins(double[] x) {
+    this.x = x;
+  }
+
+  /** Index of the largest bin in {@code [low, high]}; ties go to the lower. */
+  int strongest(int low, int high) {
+    int padded = Integer.highestOneBit(Math.max(2, 2 * x.length - 1));
+    double[] power = power(padded);
+    double perBin = (double) padded / x.length;
+    int first = (int) Math.floor((low - 1) * perBin);
+    int last = Math.min(padded / 2, (int) Math.ceil((high + 1) * perBin));
+    double top = 0;
+    for (int i = Math.max(0, first); i <= last; i++) {
+      top = Math.max(top, power[i]);
+    }
+    if (top == 0) {
+      return low;
+    }
+    int best = low;
+    double most = -1;
+    int tried = low - 1;
+    for (int i = Math.max(1, first); i < last; i++) {
+      if (power[i] < SCALLOP * SCALLOP * top
+          || power[i] < power[i - 1]
+          || power[i] < power[i + 1]) {
+        continue;
+      }
+      int near = (int) Math.round(i / perBin);
+      for (int k = Math.max(near - 1, tried + 1); k <= Math.min(near + 1, high); k++) {
+        double magnitude = magnitude(k);
+        if (magnitude > most) {
+          most = magnitude;
+          best = k;
+        }
+        tried = k;
+      }
+    }
+    return best;
+  }
+
+  /** |X[k]| on the grid of the sequence's own length. */
+  double magnitude(int k) {
+    int n = x.length;
+    double step = -2 * Math.PI * k / n;
+    double stepCos = Math.cos(step);
+    double stepSin = Math.sin(step);
+    double re = 0;
+    double im = 0;
+    for (int start = 0; start < n; start += RESYNC) {
+      double angle = -2 * Math.PI * ((long) k * start % n) / n;
+      double c = Math.cos(angle);
+      double s = Math.sin(angle);
+      for (int i = start; i < Math.min(n, start + RESYNC); i++) {
+        re += x[i] * c;
+        im += x[i] * s;
+        double turned = c * stepCos - s * stepSin;
+        s = c * stepSin + s * stepCos;
+        c = turned;
+      }
+    }
+    return Math.hypot(re, im);
+  }
+
+  /** |X|² at 0 … padded/2, from one transform of half the size (even and odd samples as re, im). */
+  private double[] power(int padded) {
+    int half = padded / 2;
+    double[] re = new double[half];
+    double[] im = new double[half];
+    for (int i = 0; i < x.length; i++) {
+      ((i & 1) == 0 ? re : im)[i >> 1] = x[i];
+    }
+    new Fft(half).transform(re, im);
+    double[] power = new double[half + 1];
+    for (int k = 0; k <= half; k++) {
+      int a = k % half;
+      int b = (half - k) % half;
+      double evenRe = (re[a] + re[b]) / 2;
+      double evenIm = (im[a] - im[b]) / 2;
+      double oddRe = (im[a] + im[b]) / 2;
+      double oddIm = (re[b] - re[a]) / 2;
+      double angle = -Math.PI * k / half;
+      double c = Math.cos(angle);
+      double s = Math.sin(angle);
+      double real = evenRe + oddRe * c - oddIm * s;
+      double imaginary = evenIm + oddRe * s + oddIm * c;
+      power[k] = real * real + imaginary * imaginary;
+    }
+    return power;
+  }
+}

@@ -1,0 +1,65 @@
+package corewright.measures.wave;
+
+import corewright.measures.Waveform;
+import java.util.Arrays;
+
+/**
+ * How far apart the outermost samples of a stretch lie. The highest of many noisy samples scatters
+ * from record to record; the mean distance of the ten outermost from the eleventh is the scale of
+ * that scatter for every tail that falls like an exponential or faster, and next to nothing where a
+ * signal has a firm top.
+ *
+ * @param highest mean excess of the ten highest over the next
+ * @param lowest the same of the ten lowest
+ * @see "Gumbel, Statistics of Extremes (1958), 5.2.1: the standard deviation is π/√6 of the scale"
+ */
+public record Tail(double highest, double lowest) {
+  private static final int OUTERMOST = 10;
+  private static final double GUMBEL = Math.PI / Math.sqrt(6);
+
+  public static Tail of(Waveform wave, int from, int to) {
+    int k = Math.min(OUTERMOST, Math.max(1, (to - from) / 4));
+    int[] low = new int[k + 1];
+    int[] high = new int[k + 1];
+    Arrays.fill(low, Integer.MAX_VALUE);
+    Arrays.fill(high, Integer.MIN_VALUE);
+    for (int i = from; i < to; i++) {
+      int code = wave.codeAt(i);
+      if (code < low[k]) {
+        int j = k;
+        for (; j > 0 && low[j - 1] > code; j--) {
+          low[j] = low[j - 1];
+        }
+        low[j] = code;
+      }
+      if (code > high[k]) {
+        int j = k;
+        for (; j > 0 && high[j - 1] < code; j--) {
+          high[j] = high[j - 1];
+        }
+        high[j] = code;
+      }
+    }
+    return to - from <= k
+        ? new Tail(0, 0)
+        : new Tail(wave.lsb() * excess(high), wave.lsb() * excess(low));
+  }
+
+  private static double excess(int[] sorted) {
+    double sum = 0;
+    for (int code : sorted) {
+      sum += Math.abs((double) code - sorted[sorted.length - 1]);
+    }
+    return sum / (sorted.length - 1);
+  }
+
+  /** Standard uncertainty of the highest sample from its scatter. */
+  public double ofHighest() {
+    return GUMBEL * highest;
+  }
+
+  /** Standard uncertainty of the lowest sample from its scatter. */
+  public double ofLowest() {
+    return GUMBEL * lowest;
+  }
+}
