@@ -246,7 +246,26 @@ final class DecisionTable {
               DecisionTable::closed,
               f -> f.headline() + because(f) + "It is replaced by an exchange unit."),
           pending(
+              "D68",
+              "customer",
+              30,
+              c -> !sound(c) && !rebuildPays(c) && !ours(c) && !approved(c),
+              f -> "Do you want an exchange unit, or yours back as it is?",
+              f -> "The unit is damaged beyond a rebuild that pays."),
+          goes(
+              "D69",
+              REPLACE,
+              "exchange",
+              c -> !sound(c) && !rebuildPays(c) && !ours(c),
+              f -> "The unit is damaged beyond a rebuild that pays; an exchange unit was agreed."),
+          goes(
               "D70",
+              REPLACE,
+              "scrap",
+              c -> !sound(c) && !rebuildPays(c),
+              f -> "The core is damaged beyond a rebuild that pays."),
+          pending(
+              "D74",
               "engineer",
               5,
               c -> c.build().rebuildable() == Rebuildable.FAULT_UNKNOWN,
@@ -258,25 +277,6 @@ final class DecisionTable {
               f ->
                   f.headline()
                       + "This build can be rebuilt in part only; where the fault lies is open."),
-          pending(
-              "D72",
-              "customer",
-              30,
-              c -> !sound(c) && !rebuildPays(c) && !ours(c) && !approved(c),
-              f -> "Do you want an exchange unit, or yours back as it is?",
-              f -> "The unit is damaged beyond a rebuild that pays."),
-          goes(
-              "D73",
-              REPLACE,
-              "exchange",
-              c -> !sound(c) && !rebuildPays(c) && !ours(c),
-              f -> "The unit is damaged beyond a rebuild that pays; an exchange unit was agreed."),
-          goes(
-              "D74",
-              REPLACE,
-              "scrap",
-              c -> !sound(c) && !rebuildPays(c),
-              f -> "The core is damaged beyond a rebuild that pays."),
           pending(
               "D76",
               "customer",
@@ -387,7 +387,7 @@ final class DecisionTable {
   }
 
   private static boolean ours(Case c) {
-    return c.terms().mode().ours();
+    return c.terms().ours();
   }
 
   private static boolean again(Case c) {

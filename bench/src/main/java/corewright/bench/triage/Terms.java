@@ -8,6 +8,14 @@ public record Terms(Mode mode, Claim claim, Data data, Cause cause, Approval app
     return new Terms(mode, Claim.NONE, Data.NONE, Cause.NONE, Approval.APPROVED);
   }
 
+  /**
+   * The shop's own once accepted: nobody has to approve what is done with it. What comes back under
+   * warranty was sold, and is the customer's.
+   */
+  boolean ours() {
+    return claim == Claim.NONE && (mode == Mode.EXCHANGE || mode == Mode.STOCK);
+  }
+
   public Terms with(Approval other) {
     return new Terms(mode, claim, data, cause, other);
   }
@@ -22,11 +30,6 @@ public record Terms(Mode mode, Claim claim, Data data, Cause cause, Approval app
     EXCHANGE,
     /** Bought to be rebuilt. */
     STOCK;
-
-    /** The shop's own once accepted: nobody has to approve what is done with it. */
-    boolean ours() {
-      return this == EXCHANGE || this == STOCK;
-    }
 
     /**
      * The mode as {@code Core.mode} writes it: {@code repair}, {@code test only}, {@code exchange},
