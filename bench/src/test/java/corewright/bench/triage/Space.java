@@ -38,6 +38,9 @@ final class Space {
   static final List<Terms> TERMS = terms();
   static final List<Means> MEANS = means();
 
+  static final long SIZE =
+      (long) CUSTODIES.size() * BUILDS.size() * PROOFS.size() * TERMS.size() * MEANS.size();
+
   private static Custody custody(Custody.Lock lock, Custody.Safety safety) {
     return new Custody(lock, safety, Custody.Condition.SOUND);
   }
