@@ -161,6 +161,7 @@ public final class Samples {
         "captures/" + id + ".h5",
         "ab".repeat(32),
         RunEnd.completed(8),
+        List.of(),
         Optional.of(measured),
         new Judgement(
             Optional.of(Verdict.FAIL),
@@ -200,6 +201,7 @@ public final class Samples {
         run.capture(),
         run.captureSha256(),
         run.end(),
+        run.troubles(),
         run.measured(),
         judged);
   }

@@ -19,6 +19,8 @@ import java.util.Optional;
  * @param operator who ran it
  * @param capture path of the capture file, relative to the ledger's folder
  * @param captureSha256 hash of its bytes
+ * @param troubles what of the safe state could not be confirmed at the end, each a sentence; while
+ *     there is one, the unit counts as charged
  */
 public record RunRecord(
     String id,
@@ -41,10 +43,12 @@ public record RunRecord(
     String capture,
     String captureSha256,
     RunEnd end,
+    List<String> troubles,
     Optional<MeasuredRun> measured,
     Judgement judgement) {
 
   public RunRecord {
     equipment = List.copyOf(equipment);
+    troubles = List.copyOf(troubles);
   }
 }
