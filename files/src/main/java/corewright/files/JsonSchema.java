@@ -77,6 +77,19 @@ public final class JsonSchema {
         .toList();
   }
 
+  /**
+   * How much of what the schema demands at the top is there, 0 to 1: tells one kind of file from
+   * another.
+   */
+  public double likeness(JsonFile file) {
+    JsonNode required = root.path("required");
+    int there = 0;
+    for (JsonNode key : required) {
+      there += file.root().has(key.asText()) ? 1 : 0;
+    }
+    return required.isEmpty() ? 0 : (double) there / required.size();
+  }
+
   /** What the schema's {@code title} says the file is, as "load-hold profile". */
   public Optional<String> title() {
     return Optional.ofNullable(root.get("title")).map(JsonNode::asText);
