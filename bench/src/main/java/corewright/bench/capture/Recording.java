@@ -1,0 +1,51 @@
+package corewright.bench.capture;
+
+import corewright.bench.capture.csv.TextRecord;
+import corewright.files.BadFile;
+import corewright.files.Mistake;
+import corewright.measures.Capture;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A recorded file of any kind that can be measured: a capture that a run left, or a text record of
+ * another instrument.
+ *
+ * @param guesses what was taken for granted while reading, each a sentence; to be printed
+ * @param notes what the file says about itself, as {@code profile} and {@code unit}; empty for text
+ */
+public record Recording(Capture capture, List<String> guesses, Map<String, String> notes) {
+
+  public Recording {
+    guesses = List.copyOf(guesses);
+    notes = Map.copyOf(notes);
+  }
+
+  /**
+   * Reads a file, whatever its name is.
+   *
+   * @throws BadFile if it is damaged, is none of the kinds, or holds no samples to measure
+   */
+  public static Recording read(Path path) {
+    if (!CaptureFile.isCapture(path)) {
+      TextRecord.Read text = TextRecord.read(path);
+      return new Recording(text.capture(), text.guesses(), Map.of());
+    }
+    StoredCapture stored = CaptureFile.read(path);
+    Capture capture =
+        stored
+            .holds()
+            .orElseThrow(
+                () ->
+                    new BadFile(
+                        List.of(
+                            new Mistake(
+                                path.toString(),
+                                0,
+                                "capture",
+                                "the run never came to a hold, so there is nothing to measure",
+                                "Read how it ended with ./corewright show."))));
+    return new Recording(capture, List.of(), stored.header().notes());
+  }
+}

@@ -1,0 +1,218 @@
+package corewright.bench.capture.csv;
+
+import corewright.files.BadFile;
+import corewright.files.Mistake;
+import corewright.measures.Capture;
+import corewright.measures.Waveform;
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.zip.GZIPInputStream;
+
+/**
+ * Reads a record of text, plain or compressed with gzip, as a capture. Columns are found by their
+ * headings; what was taken for granted is handed out to be printed.
+ */
+public final class TextRecord {
+  private static final int PREVIEW_BYTES = 1 << 16;
+  private static final int GZIP_MARK = 0x1F8B; // RFC 1952, 2.3.1
+
+  private TextRecord() {}
+
+  /**
+   * What was read.
+   *
+   * @param guesses what was taken for granted, each a sentence; empty for the plain header
+   */
+  public record Read(Capture capture, List<String> guesses) {
+    public Read {
+      guesses = List.copyOf(guesses);
+    }
+  }
+
+  /**
+   * Reads a whole record.
+   *
+   * @throws BadFile naming line and column of the first thing that is wrong
+   */
+  public static Read read(Path path) {
+    try (InputStream in = open(path)) {
+      in.mark(PREVIEW_BYTES + 1);
+      List<String> head = lines(in.readNBytes(PREVIEW_BYTES));
+      in.reset();
+      Layout layout = Layout.of(path.toString(), head);
+      return new Rows(path.toString(), layout).read(in);
+    } catch (IOException broken) {
+      throw new BadFile(
+          List.of(
+              new Mistake(
+                  path.toString(),
+                  0,
+                  "file",
+                  "it cannot be read: " + broken.getMessage(),
+                  "Check that it is there, is readable and was copied whole.")));
+    }
+  }
+
+  private static InputStream open(Path path) throws IOException {
+    InputStream in = new BufferedInputStream(Files.newInputStream(path), PREVIEW_BYTES);
+    in.mark(2);
+    boolean gzip = (in.read() << 8 | in.read()) == GZIP_MARK;
+    in.reset();
+    return gzip
+        ? new BufferedInputStream(new GZIPInputStream(in, PREVIEW_BYTES), PREVIEW_BYTES)
+        : in;
+  }
+
+  /** Complete lines of a preview; the last, cut off, only if it is the only one. */
+  private static List<String> lines(byte[] preview) {
+    String text = new String(preview, StandardCharsets.UTF_8);
+    if (text.startsWith("\uFEFF")) {
+      text = text.substring(1);
+    }
+    List<String> lines = new ArrayList<>(text.lines().toList());
+    if (preview.length == PREVIEW_BYTES && lines.size() > 1) {
+      lines.remove(lines.size() - 1);
+    }
+    return lines;
+  }
+
+  /** The rows of one file, being read. */
+  private static final class Rows {
+    private final String file;
+    private final Layout layout;
+    private final List<DecimalColumn> columns = new ArrayList<>();
+
+    Rows(String file, Layout layout) {
+      this.file = file;
+      this.layout = layout;
+      layout.columns().forEach(c -> columns.add(new DecimalColumn()));
+    }
+
+    Read read(InputStream in) throws IOException {
+      FieldScanner scanner = new FieldScanner(in, layout.delimiter(), layout.point());
+      TimeBase time = timeBase();
+      scanner.skipTo(layout.firstLine());
+      while (scanner.hasLine()) {
+        row(scanner, time);
+      }
+      return new Read(capture(time), guesses(time));
+    }
+
+    private TimeBase timeBase() {
+      int at = index(Role.TIME).orElseThrow();
+      return new TimeBase(file, where(at), layout.columns().get(at).orElseThrow().decimals());
+    }
+
+    private void row(FieldScanner scanner, TimeBase time) throws IOException {
+      int line = scanner.line();
+      int missing = 0;
+      for (int i = 0; i < columns.size(); i++) {
+        Optional<Layout.Column> column = layout.columns().get(i);
+        if (column.isEmpty()) {
+          scanner.skip();
+        } else {
+          FieldScanner.Found found = scanner.number();
+          if (found != FieldScanner.Found.NUMBER) {
+            throw bad(line, where(i), found == FieldScanner.Found.TEXT ? "no number" : "nothing");
+          }
+          if (column.get().role() == Role.TIME) {
+            missing = time.add(scanner.mantissa(), scanner.places(), line);
+          } else {
+            DecimalColumn values = columns.get(i);
+            for (int k = 0; k < missing; k++) {
+              values.repeat();
+            }
+            values.add(scanner.mantissa(), scanner.places());
+          }
+        }
+        boolean last = i + 1 == columns.size();
+        if (!last && scanner.after() != FieldScanner.After.FIELD) {
+          throw bad(line, where(i + 1), "the line ends before it");
+        }
+        if (last && scanner.after() == FieldScanner.After.FIELD) {
+          throw bad(line, "column " + (i + 2), "more fields than headings");
+        }
+        scanner.pass();
+      }
+    }
+
+    private Capture capture(TimeBase time) {
+      double rate = time.sampleRate_Hz();
+      List<Capture.Feed> feeds = new ArrayList<>();
+      int count =
+          (int)
+              layout.columns().stream()
+                  .flatMap(Optional::stream)
+                  .filter(c -> c.role() == Role.FEED)
+                  .count();
+      for (int i = 0; i < columns.size(); i++) {
+        Optional<Layout.Column> column = layout.columns().get(i);
+        if (column.filter(c -> c.role() == Role.FEED).isPresent()) {
+          String name = count == 1 ? "input" : column.get().name();
+          feeds.add(new Capture.Feed(name, waveform(i)));
+        }
+      }
+      return new Capture(
+          rate,
+          waveform(index(Role.OUTPUT).orElseThrow()),
+          index(Role.LOAD).map(this::waveform),
+          feeds,
+          index(Role.INPUT_CURRENT).map(this::waveform),
+          time.gaps());
+    }
+
+    private List<String> guesses(TimeBase time) {
+      List<String> guesses = new ArrayList<>(layout.guesses());
+      if (index(Role.LOAD).isEmpty()) {
+        guesses.add("There is no column for the load current.");
+      }
+      if (time.first_s() != 0) {
+        guesses.add("Time is counted from the first line of values.");
+      }
+      for (Capture.Gap gap : time.gaps()) {
+        guesses.add("Before sample " + gap.from() + ", " + gap.count() + " samples are missing.");
+      }
+      return guesses;
+    }
+
+    private Optional<Integer> index(Role role) {
+      for (int i = 0; i < columns.size(); i++) {
+        if (layout.columns().get(i).filter(c -> c.role() == role).isPresent()) {
+          return Optional.of(i);
+        }
+      }
+      return Optional.empty();
+    }
+
+    private Waveform waveform(int column) {
+      Layout.Column named = layout.columns().get(column).orElseThrow();
+      return columns.get(column).waveform(named.role().unit(), named.decimals());
+    }
+
+    private String where(int column) {
+      return layout
+          .columns()
+          .get(column)
+          .map(c -> "column " + (column + 1) + " (" + c.heading() + ")")
+          .orElse("column " + (column + 1));
+    }
+
+    private BadFile bad(int line, String where, String found) {
+      return new BadFile(
+          List.of(
+              new Mistake(
+                  file,
+                  line,
+                  where,
+                  "a number is expected, found " + found,
+                  "Mend or remove the line, or export the record again.")));
+    }
+  }
+}
