@@ -2,6 +2,7 @@ package corewright.files;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,8 @@ import java.util.Optional;
  * other mistakes as well, and a comparison with NaN finds none.
  */
 public final class Section {
+  private static final MathContext SHOWN = new MathContext(12);
+
   private final JsonFile file;
   private final String pointer;
   private final JsonNode node;
@@ -95,10 +98,10 @@ public final class Section {
     return file.mistake(in(key) + "/" + index, message, suggestion);
   }
 
-  /** A number as a file would have it: decimal point, no exponent, no trailing zeros. */
+  /** A number as a file would have it: decimal point, no exponent, at most 12 digits. */
   public static String shown(double number) {
     return Double.isFinite(number)
-        ? BigDecimal.valueOf(number).stripTrailingZeros().toPlainString()
+        ? BigDecimal.valueOf(number).round(SHOWN).stripTrailingZeros().toPlainString()
         : String.valueOf(number);
   }
 

@@ -158,21 +158,25 @@ final class LimitRules {
     }
   }
 
+  /** What is not known, because the file has other mistakes, may apply. */
   private static boolean applies(Section limit, List<Section> holds, int index) {
     Section hold = holds.get(index);
     double load = hold.number("load_A");
     boolean inRange =
-        load >= limit.number("from_A")
-            && load <= limit.number("to_A", Double.POSITIVE_INFINITY)
-            && hold.number("hold_s") >= limit.number("fromHold_s", 0);
+        !(load < limit.number("from_A"))
+            && !(load > limit.number("to_A"))
+            && !(hold.number("hold_s") < limit.number("fromHold_s"));
     if (!inRange || !limit.has("edge")) {
       return inRange;
     }
     Section edge = limit.at("edge");
-    double before = index == 0 ? Double.NaN : holds.get(index - 1).number("load_A");
-    return before >= edge.number("from_A")
-        && before <= edge.number("to_A")
-        && load - before >= edge.number("least_A");
+    if (index == 0) {
+      return false;
+    }
+    double before = holds.get(index - 1).number("load_A");
+    return !(before < edge.number("from_A"))
+        && !(before > edge.number("to_A"))
+        && !(load - before < edge.number("least_A"));
   }
 
   static Optional<Quantity> quantity(Section limit) {

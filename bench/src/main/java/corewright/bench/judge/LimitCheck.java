@@ -41,6 +41,7 @@ final class LimitCheck {
       if (ofRun != null) {
         findings.add(finding(limit, -1, ofRun));
       } else if (limit.fromHold_s() == 0
+          && limit.edge().isEmpty()
           && findings.stream().noneMatch(f -> f.limit().id().equals(limit.id()))) {
         findings.add(none(limit, -1, Outcome.NOT_MEASURED, "no hold drew " + range(limit) + "."));
       }

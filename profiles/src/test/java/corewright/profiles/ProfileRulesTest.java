@@ -1,0 +1,136 @@
+package corewright.profiles;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import corewright.files.Mistake;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ProfileRulesTest {
+  private static final Catalogue CATALOGUE = Catalogue.ofHome();
+
+  private static final String GOOD =
+      """
+      {
+        "id": "short", "revision": 1, "family": "sd48", "title": "Short", "purpose": "arrival",
+        "sampleRate_Hz": 250000, "settle_s": 0.1, "guard_s": 0.01,
+        "feeds": [ { "name": "input" } ],
+        "provingLoad_A": 1,
+        "temperature": { "nominal_C": 23, "tolerance_K": 5 },
+        "steps": [
+          { "id": "dead", "kind": "deadCheck", "title": "Dead check" },
+          { "id": "first", "kind": "firstPower", "title": "First power", "input_V": 12.5, "inputLimit_A": 0.5, "hold_s": 2 },
+          { "id": "rest", "kind": "hold", "title": "At rest", "input_V": 12.5, "inputLimit_A": 20, "load_A": 0, "hold_s": 0.4 },
+          { "id": "full", "kind": "hold", "title": "Full load", "input_V": 12.5, "inputLimit_A": 20, "load_A": 2, "hold_s": 2.2 },
+          { "id": "end", "kind": "discharge", "title": "Discharge" }
+        ],
+        "limits": [
+          { "id": "full", "quantity": "output", "unit": "V", "side": "atLeast", "pass": 46.5, "fail": 45, "from_A": 1.9, "headline": true, "why": "set-point" },
+          { "id": "drift", "quantity": "drift", "unit": "V/min", "side": "atLeast", "pass": -6, "fail": -12, "from_A": 1.9, "why": "steady" },
+          { "id": "ripple", "quantity": "ripplePeakToPeak", "unit": "V", "side": "atMost", "pass": 0.3, "fail": 0.4, "from_A": 1.9, "why": "resistance" },
+          { "id": "step", "quantity": "undershoot", "unit": "V/A", "side": "atMost", "pass": 0.3, "fail": 0.5, "from_A": 1.9,
+            "edge": { "from_A": 0, "to_A": 0.1, "least_A": 0.5 }, "why": "loop" }
+        ]
+      }
+      """;
+
+  @TempDir private Path folder;
+
+  @Test
+  void theFileThatIsEditedBelowIsGood() {
+    Path file = Edited.file(folder, GOOD);
+    assertEquals("short", CATALOGUE.readProfile(file).id());
+    assertEquals(List.of(), CATALOGUE.cautions(file));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          "family": "sd48" | "family": "sd84" | 2 | /family | there is no family 'sd84' | Did you mean 'sd48'?
+          "id": "rest"     | "id": "full"     | 11 | /steps/3/id | two steps are called 'full' | Rename one of them
+          { "id": "dead", "kind": "deadCheck", "title": "Dead check" }, | `` | 9 | /steps/0 | 'first' powers the unit before a dead check | Put a step of kind deadCheck before it
+          "kind": "firstPower" | "load_A": 0, "judged": false, "kind": "hold" | 9 | /steps/1 | 'first' is the first step with power and has no low limit | Put a step of kind firstPower before it
+          , { "id": "end", "kind": "discharge", "title": "Discharge" } | `` | 11 | /steps/3 | the profile ends with the unit charged, after 'full' | End it with a step of kind discharge
+          { "id": "rest" | { "id": "e", "kind": "discharge", "title": "E" }, { "id": "rest" | 10 | /steps/2/kind | steps follow after the discharge | Discharge in the last step only
+          "load_A": 2      | "load_A": 2.5    | 11 | /steps/3/load_A | 2.5 A is above the rated load of sd48, 2 A | Write at most 2
+          "title": "First power", "input_V": 12.5 | "title": "First power", "input_V": 24 | 9 | /steps/1/input_V | 24 V is above what sd48 may be given, 16 V | Write at most 16
+          "title": "At rest", "input_V": 12.5 | "title": "At rest", "input_V": 8.5 | 10 | /steps/2/input_V | with 8.5 V the input is below 9 V and every run would be void | Write at least 10, or "supplyDrops": true if the supply is dropped on purpose
+          "inputLimit_A": 20, "load_A": 2 | "inputLimit_A": 8, "load_A": 2 | 11 | /steps/3/inputLimit_A | 8 A cuts the supply off: a good unit may need 10.7 A here | Write more than that
+          "hold_s": 0.4    | "hold_s": 0.11   | 10 | /steps/2/hold_s | 0.11 s is over before settle_s and guard_s are, 0.11 s | Hold longer, or settle shorter
+          "provingLoad_A": 1 | "provingLoad_A": 3 | 7 | /steps | no judged hold draws provingLoad_A, 3 A | Add a loaded hold: a reading at rest proves nothing
+          "id": "ripple"   | "id": "drift"    | 17 | /limits/2/id | two limits are called 'drift' | Rename one of them
+          "quantity": "ripplePeakToPeak" | "quantity": "ripplePeakToPaek" | 17 | /limits/2/quantity | nothing is measured as 'ripplePeakToPaek' | Did you mean 'ripplePeakToPeak'?
+          "unit": "V/min"  | "unit": "V/s"    | 16 | /limits/1/unit | drift is held in V/min, not in V/s | Write "V/min", and pass and fail in it
+          "unit": "V/A"    | "unit": "V"      | 18 | /limits/3/unit | undershoot is held in V/A, not in V | Write "V/A", and pass and fail in it
+          "fail": 45,      | "fail": 47,      | 15 | /limits/0/fail | the marginal band lies on the good side: pass at least 46.5, fail 47 | Write at most 46.5, or exchange pass and fail
+          "fail": 0.4      | "fail": 0.2      | 17 | /limits/2/fail | the marginal band lies on the good side: pass at most 0.3, fail 0.2 | Write at least 0.3, or exchange pass and fail
+          "headline": true, | `` | 14 | /limits | no limit is the headline | Write "headline": true at the limit that the sentence and the picture speak of
+          "from_A": 1.9, "why": "steady" | "from_A": 1.9, "headline": true, "why": "steady" | 16 | /limits/1/headline | 'drift' is a second headline | Leave "headline" at one limit
+          "from_A": 1.9, "why": "resistance" | "from_A": 0.5, "to_A": 1.5, "why": "resistance" | 17 | /limits/2 | 'ripple' can apply to no judged hold | Match from_A, to_A, fromHold_s and edge with the steps
+          "to_A": 0.1, "least_A": 0.5 | "to_A": 0.1, "least_A": 5 | 18 | /limits/3 | 'step' can apply to no judged hold | Match from_A, to_A, fromHold_s and edge with the steps
+          "hold_s": 2.2    | "hold_s": 0.9    | 16 | /limits/1 | a drift is not read from a hold under 1 s, as 'full' is | Add "fromHold_s": 1, or hold longer
+          "fail": 45       | "fail": 30       | 15 | /limits/0/fail | 30 V is never reached: the run is cut off at outputUnder_V | Write more than 30
+          "settle_s"       | "setle_s"        | 3 | /setle_s | nothing here is called 'setle_s' | Did you mean 'settle_s'?
+          "hold_s": 2.2    | "hold_ms": 2200  | 11 | /steps/3/hold_ms | nothing here is called 'hold_ms' | Write 'hold_s', with the number in s
+          """)
+  void saysWhereWhatAndWhatToDo(
+      String was, String now, int line, String where, String message, String suggestion) {
+    String good =
+        was.startsWith(",")
+            ? GOOD.replace("},\n    { \"id\": \"end\"", "}\n    , { \"id\": \"end\"")
+            : GOOD;
+    List<Mistake> mistakes = Edited.mistakes(folder, good, was, now, CATALOGUE::readProfile);
+    String file = folder.resolve("edited.json").toString();
+    assertEquals(List.of(new Mistake(file, line, where, message, suggestion)), mistakes);
+  }
+
+  @Test
+  void findsMistakesOfTheSchemaAndOfTheRulesTogether() {
+    String two =
+        GOOD.replace("\"guard_s\": 0.01", "\"guard_s\": \"0,01\"")
+            .replace("\"load_A\": 2,", "\"load_A\": 2.4,");
+    List<Mistake> mistakes =
+        Edited.mistakes(
+            folder, two, "\"side\": \"atMost\"", "\"side\": \"below\"", CATALOGUE::readProfile);
+    assertEquals(
+        List.of("3 /guard_s", "11 /steps/3/load_A", "17 /limits/2/side", "18 /limits/3/side"),
+        mistakes.stream().map(m -> m.line() + " " + m.where()).toList());
+  }
+
+  @Test
+  void aSampleRateUnderTheRippleIsACaution() {
+    List<Mistake> cautions =
+        CATALOGUE.cautions(Edited.file(folder, GOOD.replace("250000", "100000")));
+    assertEquals(1, cautions.size());
+    assertEquals("/limits/2/quantity", cautions.get(0).where());
+    assertEquals("Sample with more than 130000 Hz to see it", cautions.get(0).suggestion());
+  }
+
+  @Test
+  void aToleratedInputIsACaution() {
+    List<Mistake> cautions =
+        CATALOGUE.cautions(
+            Edited.file(
+                folder,
+                GOOD.replace("\"At rest\", \"input_V\": 12.5", "\"At rest\", \"input_V\": 9.5")));
+    assertEquals(
+        List.of("with 9.5 V the input is tolerated at best: a fail will not count"),
+        cautions.stream().map(Mistake::message).toList());
+  }
+
+  /** A profile that drops the supply on purpose may go under the edges. */
+  @Test
+  void aDroppedSupplyMayGoUnderTheEdges() {
+    String dropped =
+        GOOD.replace("\"At rest\", \"input_V\": 12.5", "\"At rest\", \"input_V\": 6.5")
+            .replace("\"provingLoad_A\"", "\"supplyDrops\": true, \"provingLoad_A\"");
+    assertEquals(List.of(), CATALOGUE.cautions(Edited.file(folder, dropped)));
+  }
+}
