@@ -8,22 +8,31 @@ import java.math.RoundingMode;
  * point always; a screen that follows a locale sets its own mark.
  */
 public final class Figures {
-  private static final int MOST_DECIMALS = 6;
   private static final char MINUS = '−';
 
   private Figures() {}
 
-  /** Value ± U with unit, U = 2u, as {@code 43.28 ± 0.02 V}. */
+  /** Value ± U with unit, U = 2u and never 0 for want of digits, as {@code 43.28 ± 0.02 V}. */
   public static String withU(Measurement m) {
-    return number(m.value(), decimals(m))
-        + (m.u() > 0 ? " ± " + number(m.expanded(2), decimals(m)) : "")
+    int decimals = decimals(m);
+    double shown = Math.max(m.expanded(2), Math.pow(10, -decimals));
+    return number(m.value(), decimals)
+        + (m.u() > 0 ? " ± " + number(shown, decimals) : "")
         + " "
         + m.unit().symbol();
   }
 
-  /** A limit or margin with the last digit of {@code m}, as {@code 46.50 V}. */
+  /**
+   * A limit or margin with the last digit of {@code m}, as {@code 46.50 V}; with more where that
+   * would change it by more than half a percent.
+   */
   public static String like(double value, Measurement m) {
-    return number(value, decimals(m)) + " " + m.unit().symbol();
+    int decimals = decimals(m);
+    while (decimals < finest(m.unit())
+        && Math.abs(rounded(value, decimals) - value) > Math.abs(value) / 200) {
+      decimals++;
+    }
+    return number(value, decimals) + " " + m.unit().symbol();
   }
 
   /** A number with a fixed count of decimals and a true minus. */
@@ -49,6 +58,21 @@ public final class Figures {
     }
     int magnitude = (int) Math.floor(Math.log10(expanded));
     boolean beginsWithOne = expanded / Math.pow(10, magnitude) < 1.95;
-    return Math.max(0, Math.min(MOST_DECIMALS, (beginsWithOne ? 1 : 0) - magnitude));
+    return Math.max(0, Math.min(finest(m.unit()), (beginsWithOne ? 1 : 0) - magnitude));
+  }
+
+  private static double rounded(double value, int decimals) {
+    double scale = Math.pow(10, decimals);
+    return Math.rint(value * scale) / scale;
+  }
+
+  /** Most decimals that anybody reads: millivolts, microseconds. */
+  private static int finest(Unit unit) {
+    return switch (unit) {
+      case SECOND, FARAD, JOULE -> 6;
+      case OHM -> 4;
+      case HERTZ -> 1;
+      default -> 3;
+    };
   }
 }

@@ -18,9 +18,9 @@ class FiguresTest {
         "43.2841   | 0.0013  | 43.284 ± 0.003 V | 46.500 V",
         "-0.0004   | 0.01    | 0.00 ± 0.02 V    | 46.50 V", // no minus before a zero
         "-12.5     | 0.5     | −12.5 ± 1.0 V    | 46.5 V",
-        "101368.47 | 30      | 101368 ± 60 V    | 47 V",
+        "101368.47 | 30      | 101368 ± 60 V    | 46.5 V", // 47 would be another limit
         "48        | 0       | 48.00 V          | 46.50 V",
-        "0.0000031 | 0.000000001 | 0.000003 ± 0.000000 V | 46.500000 V",
+        "48.00012  | 0.00002 | 48.000 ± 0.001 V | 46.500 V", // millivolts are the finest, U never 0
       })
   void valueUncertaintyAndLimitEndAtTheSameDigit(
       double value, double u, String withU, String limit) {

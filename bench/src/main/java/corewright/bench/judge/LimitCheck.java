@@ -60,8 +60,11 @@ final class LimitCheck {
         .flatMap(load -> limit.at(before, load, hold.end_s() - hold.start_s()));
   }
 
+  /**
+   * The load, not below 0: noise about a load that is off must not take the hold out of a range.
+   */
   private static Optional<Double> load_A(MeasuredHold hold) {
-    return hold.value(Quantity.LOAD).map(Measurement::value);
+    return hold.value(Quantity.LOAD).map(load -> Math.max(0, load.value()));
   }
 
   private Finding inHold(Limit limit, MeasuredHold hold) {

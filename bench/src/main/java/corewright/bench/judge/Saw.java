@@ -12,7 +12,9 @@ import corewright.profiles.Family;
 import corewright.profiles.Limit;
 import corewright.profiles.Profile;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -84,6 +86,13 @@ record Saw(
         .filter(f -> f.outcome() == outcome)
         .sorted(
             Comparator.comparing((Finding f) -> !f.limit().headline()).thenComparing(Saw::badness));
+  }
+
+  /** For each limit that passed, the finding that came closest to it; the headline first. */
+  Stream<Finding> closest() {
+    Map<String, Finding> byLimit = new LinkedHashMap<>();
+    with(Outcome.PASS).forEach(f -> byLimit.putIfAbsent(f.limit().id(), f));
+    return byLimit.values().stream();
   }
 
   /** A judged hold with at least the proving load. */

@@ -100,7 +100,6 @@ final class VerdictTable {
             s.sentences(s.with(FAIL)),
             s.collapse().stream().toList(),
             s.sentences(s.with(MARGINAL)),
-            s.sentences(s.with(NOT_MEASURED)),
             List.of(said(s)))
         .flatMap(List::stream)
         .distinct()
@@ -108,7 +107,7 @@ final class VerdictTable {
   }
 
   private static List<String> good(Saw s) {
-    return Stream.of(s.sentences(s.with(PASS)), List.of(said(s))).flatMap(List::stream).toList();
+    return Stream.of(s.sentences(s.closest()), List.of(said(s))).flatMap(List::stream).toList();
   }
 
   private static List<String> atRest(Saw s) {

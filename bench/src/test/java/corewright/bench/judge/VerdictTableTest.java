@@ -125,6 +125,30 @@ class VerdictTableTest {
         Optional.of(Verdict.INCOMPLETE), judge(PROFILE, rest(), hold(2, 47.8, 12)).verdict());
   }
 
+  /** A load that is off reads a little below zero as often as above. */
+  @Test
+  void noiseAboutALoadThatIsOffDoesNotHideTheHold() {
+    Limit atRest =
+        new Limit("rest", Quantity.OUTPUT, Limit.Side.AT_LEAST, 46.5, 45, 0, 0.1, false, "test");
+    Profile profile = Invented.profile(Purpose.ARRIVAL, OUTPUT_FULL, atRest);
+    assertEquals(
+        Optional.of(Verdict.PASS),
+        judge(profile, hold(-0.0007, 48, 12.5), hold(3, 47.5, 12)).verdict());
+  }
+
+  @Test
+  void aPassNamesForEachLimitWhatCameClosest() {
+    Profile wide =
+        Invented.profile(
+            Purpose.ARRIVAL,
+            new Limit("any", Quantity.OUTPUT, Limit.Side.AT_LEAST, 46.5, 45, 0, 9, true, "test"));
+    assertEquals(
+        List.of(
+            "Output held 47.50 ± 0.02 V at 3.00 A; the limit is 46.50 V, 1.00 V away.",
+            "The input stayed at or above 12.00 ± 0.02 V at 3.00 A: a valid test."),
+        judge(wide, rest(), hold(3, 47.5, 12)).reasons());
+  }
+
   @Test
   void notRecoveringIsAFailWhereItWasWatchedForLongEnough() {
     Limit recovery =
