@@ -35,6 +35,10 @@ class RecordedCapturesTest {
     "hiccup_avg, ref48-steady, FAIL, VALID",
     "dead_avg, ref48-steady, FAIL, VALID",
     "input_sag_avg, ref48-steady, VOID, VOID",
+    // the profile that is taken where none is named also fits the short holds
+    "healthy_sw, ref48-steady, PASS, VALID",
+    "high_esr_sw, ref48-steady, FAIL, VALID",
+    "cap_loss_sw, ref48-steady, FAIL, VALID",
     "crank_good_avg, ref48-crank, PASS, VALID",
     "crank_good_avg, ref48-steady, VOID, VOID", // without its profile nobody dropped the supply
   })
