@@ -1,27 +1,43 @@
 package corewright.reports.chart;
 
 import corewright.bench.record.RunRecord;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Writes the picture of a run as a file of its own. */
 public final class Charts {
+  private static final int HEIGHT = 320;
 
-  private final Evidence evidence;
+  private final Pictures pictures;
 
   public Charts(Evidence evidence) {
-    this.evidence = evidence;
+    this.pictures = new Pictures(evidence, Locale.ENGLISH);
   }
 
   /**
-   * Writes the picture of one run as SVG.
+   * Writes the picture of one run as SVG, named after the run.
    *
+   * @param folder where it goes; made if missing
    * @return the file; empty where the run left no capture
    */
   public Optional<Path> svg(RunRecord run, Path folder) {
-    if (evidence.capture(run).isEmpty()) {
-      return Optional.empty();
+    return pictures.of(run).map(picture -> write(picture, run, folder));
+  }
+
+  private static Path write(Picture picture, RunRecord run, Path folder) {
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw new UncheckedIOException("the folder " + folder + " cannot be made", e);
     }
-    throw new UnsupportedOperationException("being built");
+    Path file = folder.resolve(run.id() + ".svg");
+    String words =
+        run.tag() + ": " + run.judgement().reasons().stream().findFirst().orElse("no verdict");
+    Svg.write(picture, HEIGHT, words, file);
+    return file;
   }
 }

@@ -1,0 +1,21 @@
+package corewright.reports.chart;
+
+import corewright.bench.record.RunRecord;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Makes pictures of runs, for documents and for files. */
+public final class Pictures {
+  private final Evidence evidence;
+  private final Locale locale;
+
+  public Pictures(Evidence evidence, Locale locale) {
+    this.evidence = evidence;
+    this.locale = locale;
+  }
+
+  /** The picture of one run; empty where its curves were not kept. */
+  public Optional<Picture> of(RunRecord run) {
+    return new Scenes(evidence, locale).whole(run).map(scene -> new Picture(scene, locale));
+  }
+}

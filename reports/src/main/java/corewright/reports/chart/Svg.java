@@ -1,0 +1,57 @@
+package corewright.reports.chart;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.w3c.dom.DOMImplementation;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/** Pictures as SVG files that look the same everywhere: type is drawn as outlines. */
+final class Svg {
+  private static final String NAMESPACE = "http://www.w3.org/2000/svg";
+
+  private Svg() {}
+
+  /**
+   * @param words what the picture shows, for readers who do not see it
+   */
+  static void write(Picture picture, int height, String words, Path file) {
+    Document document = document();
+    SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
+    context.setComment(null);
+    SVGGraphics2D g = new SVGGraphics2D(context, true);
+    g.setSVGCanvasSize(new java.awt.Dimension(Picture.WIDTH, height));
+    g.setColor(Ink.PAPER);
+    g.fillRect(0, 0, Picture.WIDTH, height);
+    picture.draw(g, height);
+    Element root = g.getRoot();
+    root.setAttributeNS(null, "viewBox", "0 0 " + Picture.WIDTH + " " + height);
+    root.setAttributeNS(null, "role", "img");
+    Element title = document.createElementNS(NAMESPACE, "title");
+    title.setTextContent(words);
+    root.insertBefore(title, root.getFirstChild());
+    try (Writer to = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
+      g.stream(root, to, true, false);
+    } catch (IOException e) {
+      throw new UncheckedIOException("the picture cannot be written to " + file, e);
+    }
+  }
+
+  private static Document document() {
+    try {
+      DOMImplementation dom =
+          DocumentBuilderFactory.newInstance().newDocumentBuilder().getDOMImplementation();
+      return dom.createDocument(NAMESPACE, "svg", null);
+    } catch (ParserConfigurationException e) {
+      throw new IllegalStateException("every Java makes XML documents", e);
+    }
+  }
+}

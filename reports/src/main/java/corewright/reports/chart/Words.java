@@ -1,0 +1,53 @@
+package corewright.reports.chart;
+
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.regex.Pattern;
+
+/**
+ * The texts of charts and documents, from {@code words.properties} beside the class that uses them.
+ * {@code {0}} stands for the first value; apostrophes and braces need no escape.
+ */
+public final class Words {
+  private static final Pattern BEFORE_UNIT =
+      Pattern.compile(
+          "(?<=[0-9]) (?=(?:V/min|V/s|mV|V|mA|A|mΩ|Ω|ms|s|kHz|Hz|%|°C|W|µF|F|J|K)(?![\\p{L}]))");
+
+  private final ResourceBundle bundle;
+
+  private Words(ResourceBundle bundle) {
+    this.bundle = bundle;
+  }
+
+  /** The texts beside {@code owner} in the language of {@code locale}, or in English. */
+  public static Words of(Class<?> owner, Locale locale) {
+    return new Words(
+        ResourceBundle.getBundle(
+            owner.getPackageName() + ".words",
+            locale,
+            owner.getClassLoader(),
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
+  }
+
+  /**
+   * The text of {@code key} with its values filled in.
+   *
+   * @throws java.util.MissingResourceException if there is no such text
+   */
+  public String get(String key, Object... values) {
+    String text = bundle.getString(key);
+    for (int i = 0; i < values.length; i++) {
+      text = text.replace("{" + i + "}", values[i].toString());
+    }
+    return text;
+  }
+
+  public boolean has(String key) {
+    return bundle.containsKey(key);
+  }
+
+  /** A text with a thin space between each number and its unit (SI Brochure, 5.4.3). */
+  public static String thin(String text) {
+    return BEFORE_UNIT.matcher(text).replaceAll("\u2009");
+  }
+}
