@@ -72,24 +72,31 @@ public final class Headlines {
             .map(Headlines::window)
             .toList();
     double margin = finding.margin().orElse(0.0);
-    String pass =
-        mean.map(m -> Figures.like(limit.pass(), m))
-            .orElse(Scales.plain(limit.pass()) + " " + limit.quantity().unit().symbol());
     return new Scene.Headline(
         window(hold),
         floors,
         limit.side(),
         limit.pass(),
-        Words.thin(words.get("limit", pass)),
+        Words.tied(words.get("limit", limitLike(limit, mean))),
         mean.map(Measurement::value),
-        mean.map(m -> Words.thin(Figures.withU(m))).orElse(""),
+        mean.map(m -> Words.tied(Figures.withU(m))).orElse(""),
         mean.map(
                 m ->
-                    Words.thin(
+                    Words.tied(
                         words.get(
                             above(limit, margin) ? "margin.above" : "margin.below",
                             Figures.like(Math.abs(margin), m))))
             .orElse(""));
+  }
+
+  /** The limit with the last digit of the reading, but never rounded: a limit is exact. */
+  public static String limitLike(Limit limit, Optional<Measurement> reading) {
+    String unit = limit.quantity().unit().symbol();
+    String exact = Scales.plain(limit.pass()) + " " + unit;
+    return reading
+        .map(m -> Figures.like(limit.pass(), m))
+        .filter(like -> like.length() >= exact.length())
+        .orElse(exact);
   }
 
   private static boolean above(Limit limit, double margin) {

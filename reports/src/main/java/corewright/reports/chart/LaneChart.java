@@ -112,7 +112,7 @@ final class LaneChart {
     InputZones zones = scene.zones().get();
     List<RuleAxis.Mark> marks = new ArrayList<>();
     double top = Math.floor(span.to());
-    marks.add(new RuleAxis.Mark(top, Scales.plain(top) + "\u2009V"));
+    marks.add(new RuleAxis.Mark(top, Scales.plain(top) + "\u00A0V"));
     marks.add(new RuleAxis.Mark(zones.good_V(), Scales.plain(zones.good_V())));
     marks.add(new RuleAxis.Mark(zones.tolerated_V(), Scales.plain(zones.tolerated_V())));
     return marks;

@@ -149,9 +149,10 @@ public final class Picture {
 
   private void load(Dimensions d, Lane lane, Trace load) {
     title(d, lane, "lane.load");
-    if (Double.isFinite(load.highest())) {
-      String most = Words.thin(Scales.plain(Math.round(load.highest() * 100) / 100.0) + " A");
-      double y = Math.max(lane.y(load.highest()) + 4, lane.area().getY() + 8);
+    double highest = load.highestMean();
+    if (Double.isFinite(highest)) {
+      String most = Words.tied(Scales.plain(Math.round(highest * 100) / 100.0) + " A");
+      double y = Math.max(lane.y(highest) + 4, lane.area().getY() + 8);
       d.text(most, lane.area().getMaxX() + 10, y, Type.regular(13), Ink.INK2);
     }
   }

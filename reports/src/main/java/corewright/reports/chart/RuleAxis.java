@@ -62,7 +62,7 @@ final class RuleAxis extends NumberAxis {
     long step = Math.round(figureAt / every);
     for (long i = last; i >= first; i--) {
       boolean figure = i % step == 0;
-      String words = figure ? Scales.plain(i * every) + (named ? "" : "\u2009" + unit) : "";
+      String words = figure ? Scales.plain(i * every) + (named ? "" : "\u00A0" + unit) : "";
       named |= figure;
       marks.add(new Mark(i * every, words));
     }

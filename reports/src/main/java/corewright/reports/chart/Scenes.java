@@ -97,7 +97,7 @@ final class Scenes {
     Measurement lowest = low.feed.lowestMedian().measurement().orElseThrow();
     double at_s = low.time_s(capture);
     String said = words.get("at", Figures.withU(lowest), Figures.number(at_s, 2));
-    return new Scene.Point(at_s, lowest.value(), Words.thin(said));
+    return new Scene.Point(at_s, lowest.value(), Words.tied(said));
   }
 
   private record Low(MeasuredHold hold, FeedReadings feed) {

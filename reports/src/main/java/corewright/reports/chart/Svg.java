@@ -8,6 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.transform.Transformer;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.DOMImplementation;
@@ -38,10 +43,18 @@ final class Svg {
     Element title = document.createElementNS(NAMESPACE, "title");
     title.setTextContent(words);
     root.insertBefore(title, root.getFirstChild());
+    write(root, file);
+  }
+
+  /** Plainly, without the reference to a document type that readers would fetch from elsewhere. */
+  private static void write(Element root, Path file) {
     try (Writer to = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
-      g.stream(root, to, true, false);
+      Transformer transformer = TransformerFactory.newInstance().newTransformer();
+      transformer.transform(new DOMSource(root), new StreamResult(to));
     } catch (IOException e) {
       throw new UncheckedIOException("the picture cannot be written to " + file, e);
+    } catch (TransformerException e) {
+      throw new IllegalStateException("a picture's tree is always written", e);
     }
   }
 

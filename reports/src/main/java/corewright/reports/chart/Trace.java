@@ -11,6 +11,9 @@ import java.util.List;
  * is ever averaged away. A column without samples, or in which samples are missing, is NaN.
  */
 final class Trace {
+  /** Column edges are computed and may miss a sample by this part of one. */
+  private static final double ROUNDING = 1e-6;
+
   private final double from_s;
   private final double to_s;
   private final double[] low;
@@ -43,14 +46,20 @@ final class Trace {
     double width = (to_s - from_s) / columns * rate_Hz;
     for (int column = 0; column < columns; column++) {
       double start = from_s * rate_Hz + column * width;
-      int from = (int) Math.max(0, Math.min(wave.size(), Math.round(start)));
-      int to = (int) Math.max(from, Math.min(wave.size(), Math.round(start + width)));
-      if (to == from && from < wave.size() && start >= 0) {
-        to = from + 1; // fewer samples than columns: each column shows the sample nearest to it
+      int from = within(Math.ceil(start - ROUNDING), wave);
+      int to = Math.max(from, within(Math.ceil(start + width - ROUNDING), wave));
+      int held = (int) Math.floor(start + ROUNDING);
+      if (to == from && held >= 0 && held < wave.size()) {
+        from = held; // more columns than samples: each shows the sample that still holds
+        to = held + 1;
       }
       fill(wave, from, to, gaps, low, high, mean, column);
     }
     return new Trace(from_s, to_s, low, high, mean);
+  }
+
+  private static int within(double sample, Waveform wave) {
+    return (int) Math.max(0, Math.min(wave.size(), sample));
   }
 
   private static void fill(
@@ -104,6 +113,11 @@ final class Trace {
   /** Lowest sample of all; NaN if there is none. */
   double lowest() {
     return Arrays.stream(low).filter(Double::isFinite).min().orElse(Double.NaN);
+  }
+
+  /** Highest mean of a column; NaN if there is none. */
+  double highestMean() {
+    return Arrays.stream(mean).filter(Double::isFinite).max().orElse(Double.NaN);
   }
 
   /** Highest sample of all; NaN if there is none. */

@@ -1,0 +1,87 @@
+package corewright.reports.chart;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import corewright.bench.record.Finding;
+import corewright.bench.record.RunEnd;
+import corewright.bench.record.RunRecord;
+import corewright.bench.record.Source;
+import corewright.bench.record.Verdict;
+import corewright.measures.Capture;
+import corewright.measures.Measurement;
+import corewright.measures.Unit;
+import corewright.profiles.Limit;
+import corewright.profiles.Profile;
+import corewright.reports.SampleRuns;
+import corewright.reports.Samples;
+import corewright.reports.Waves;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Document;
+
+class ChartsTest {
+  @TempDir Path folder;
+  private final SampleRuns runs = new SampleRuns();
+
+  @ParameterizedTest
+  @ValueSource(strings = {"good", "weak", "marginal", "hiccup", "sagging"})
+  void everyKindOfRunIsDrawn(String kind) throws Exception {
+    Capture capture = (Capture) Waves.class.getMethod(kind).invoke(null);
+    RunRecord run = runs.run(kind, "U-00418Q", capture, Profile.Purpose.ARRIVAL, Source.EMULATED);
+    Path file = new Charts(runs).svg(run, out()).orElseThrow();
+    String svg = Files.readString(file);
+    assertTrue(svg.length() < 250_000, "SVG of " + svg.length() + " characters");
+    Document parsed =
+        DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
+    assertEquals(
+        "U-00418Q: " + run.judgement().reasons().get(0),
+        parsed.getElementsByTagName("title").item(0).getTextContent());
+    assertEquals(svg, Files.readString(new Charts(runs).svg(run, folder).orElseThrow()));
+  }
+
+  @Test
+  void aRunWithoutCurvesHasNoPicture() {
+    RunRecord run =
+        runs.run(
+            "dead",
+            "U-00418Q",
+            Optional.empty(),
+            Profile.Purpose.ARRIVAL,
+            Source.BENCH,
+            new RunEnd(RunEnd.Kind.REFUSED_TO_POWER, "first-power", 0, "A short.", "Stop."));
+    assertEquals(Optional.empty(), new Charts(runs).svg(run, folder));
+  }
+
+  @Test
+  void theHeadlineIsWhereTheLimitWasMetWorst() {
+    RunRecord run =
+        runs.run("weak", "U-00418Q", Waves.weak(), Profile.Purpose.ARRIVAL, Source.BENCH);
+    Finding worst = Headlines.worst(run).orElseThrow();
+    assertEquals("output-full", worst.limit().id());
+    assertEquals(3, worst.hold());
+    assertEquals(Verdict.FAIL, run.judgement().verdict().orElseThrow());
+  }
+
+  @Test
+  void aLimitIsNeverRoundedToTheReading() {
+    Limit limit = Samples.OUTPUT_FULL;
+    assertEquals(
+        "46.50 V",
+        Headlines.limitLike(limit, Optional.of(new Measurement(47.62, 0.03, Unit.VOLT))));
+    assertEquals(
+        "46.5 V", Headlines.limitLike(limit, Optional.of(new Measurement(19, 2, Unit.VOLT))));
+    assertEquals("46.5 V", Headlines.limitLike(limit, Optional.empty()));
+  }
+
+  private Path out() {
+    String kept = System.getProperty("corewright.pictures");
+    return kept == null ? folder : Path.of(kept);
+  }
+}
