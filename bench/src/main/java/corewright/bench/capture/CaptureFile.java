@@ -9,6 +9,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -51,13 +52,20 @@ public final class CaptureFile {
   }
 
   /**
-   * Seals a raw capture: reads it back, writes it as HDF5.
+   * Seals a capture: writes it as HDF5. The file appears whole or not at all.
    *
    * @return hash of the sealed file's bytes, lower-case hex
    */
-  public static String seal(Path raw, Path sealed) {
-    HdfWriter.write(read(raw), sealed);
-    return sha256(sealed);
+  public static String seal(StoredCapture capture, Path sealed) {
+    try {
+      Path begun = sealed.resolveSibling(sealed.getFileName() + ".part");
+      Files.deleteIfExists(begun);
+      HdfWriter.write(capture, begun);
+      Files.move(begun, sealed, StandardCopyOption.REPLACE_EXISTING);
+      return sha256(sealed);
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
   }
 
   /** Hash of a file's bytes, lower-case hex. */

@@ -8,7 +8,7 @@ import java.util.TreeMap;
 /**
  * What a capture says about itself. Holds nothing that differs between two runs of the same seed.
  *
- * @param rate_Hz samples a second and channel
+ * @param rate_Hz samples a second and channel while the profile runs
  * @param channels in the order of the samples
  * @param feeds names of the channels that are supply feeds, in the profile's order
  * @param notes what else a finder should know, as {@code profile} and {@code unit}

@@ -76,6 +76,7 @@ final class HdfReader {
     return new Segment(
         text(group, HdfFormat.ID),
         text(group, HdfFormat.KIND),
+        (double) value(group, HdfFormat.RATE),
         (long) value(group, HdfFormat.FIRST),
         codes,
         gaps);
@@ -100,6 +101,7 @@ final class HdfReader {
     return Optional.of(
         new RunEnd(
             RunEnd.Kind.valueOf(text(file, HdfFormat.END + "kind")),
+            RunEnd.Trip.valueOf(text(file, HdfFormat.END + "trip")),
             text(file, HdfFormat.END + "step"),
             (double) value(file, HdfFormat.END + "at_s"),
             text(file, HdfFormat.END + "saw"),

@@ -43,6 +43,7 @@ final class HdfWriter {
   private static void segment(WritableGroup group, CaptureHeader header, Segment segment) {
     group.putAttribute(HdfFormat.ID, segment.id());
     group.putAttribute(HdfFormat.KIND, segment.kind());
+    group.putAttribute(HdfFormat.RATE, segment.rate_Hz());
     group.putAttribute(HdfFormat.FIRST, segment.first());
     DatasetCreationOptions packed =
         DatasetCreationOptions.builder()
@@ -68,6 +69,7 @@ final class HdfWriter {
 
   private static void end(WritableHdfFile file, RunEnd end) {
     text(file, HdfFormat.END + "kind", end.kind().name());
+    text(file, HdfFormat.END + "trip", end.trip().name());
     text(file, HdfFormat.END + "step", end.step());
     file.putAttribute(HdfFormat.END + "at_s", end.at_s());
     text(file, HdfFormat.END + "saw", end.saw());

@@ -59,7 +59,8 @@ final class RawReader {
   private void openSegment(String[] words) {
     closeSegment();
     int channels = header.map(h -> h.channels().size()).orElse(0);
-    running = Optional.of(new SegmentBuilder(words[0], words[1], channels));
+    running =
+        Optional.of(new SegmentBuilder(words[0], words[1], Double.parseDouble(words[2]), channels));
   }
 
   private void closeSegment() {
@@ -83,7 +84,12 @@ final class RawReader {
 
   private static RunEnd end(String[] words) {
     return new RunEnd(
-        RunEnd.Kind.valueOf(words[0]), words[1], Double.parseDouble(words[2]), words[3], words[4]);
+        RunEnd.Kind.valueOf(words[0]),
+        RunEnd.Trip.valueOf(words[1]),
+        words[2],
+        Double.parseDouble(words[3]),
+        words[4],
+        words[5]);
   }
 
   /** The next whole record without its check; empty at a torn end. */

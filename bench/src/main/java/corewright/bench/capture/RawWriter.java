@@ -50,9 +50,10 @@ public final class RawWriter implements AutoCloseable {
    * The frames that follow belong to one step.
    *
    * @param kind of the step, as {@code HOLD}
+   * @param rate_Hz samples a second and channel, from here on
    */
-  public void segment(String id, String kind) {
-    text(RawFormat.SEGMENT, id + "\t" + kind);
+  public void segment(String id, String kind, double rate_Hz) {
+    text(RawFormat.SEGMENT, id + "\t" + kind + "\t" + rate_Hz);
     force();
   }
 
@@ -81,6 +82,7 @@ public final class RawWriter implements AutoCloseable {
         String.join(
             "\t",
             end.kind().name(),
+            end.trip().name(),
             end.step(),
             Double.toString(end.at_s()),
             end.saw(),

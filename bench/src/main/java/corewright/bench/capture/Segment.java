@@ -9,12 +9,14 @@ import java.util.List;
  *
  * @param id of the step
  * @param kind of the step, as {@code HOLD}
- * @param first index of its first sample since the start of the run
+ * @param rate_Hz samples a second and channel
+ * @param first index of its first sample since sampling began at this rate
  * @param codes {@code codes[channel][sample]}
  * @param gaps counted from {@code first}
  */
 @SuppressWarnings("ArrayRecordComponent") // large, read once, never compared
-public record Segment(String id, String kind, long first, short[][] codes, List<Capture.Gap> gaps) {
+public record Segment(
+    String id, String kind, double rate_Hz, long first, short[][] codes, List<Capture.Gap> gaps) {
 
   public Segment {
     gaps = List.copyOf(gaps);

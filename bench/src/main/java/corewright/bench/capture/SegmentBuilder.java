@@ -9,14 +9,16 @@ import java.util.List;
 final class SegmentBuilder {
   private final String id;
   private final String kind;
+  private final double rate_Hz;
   private final List<Gap> gaps = new ArrayList<>();
   private long first;
   private short[][] codes;
   private int size;
 
-  SegmentBuilder(String id, String kind, int channels) {
+  SegmentBuilder(String id, String kind, double rate_Hz, int channels) {
     this.id = id;
     this.kind = kind;
+    this.rate_Hz = rate_Hz;
     this.codes = new short[channels][0];
   }
 
@@ -62,6 +64,6 @@ final class SegmentBuilder {
     for (int c = 0; c < codes.length; c++) {
       whole[c] = Arrays.copyOf(codes[c], size);
     }
-    return new Segment(id, kind, first, whole, gaps);
+    return new Segment(id, kind, rate_Hz, first, whole, gaps);
   }
 }

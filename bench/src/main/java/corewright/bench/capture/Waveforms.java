@@ -21,7 +21,8 @@ final class Waveforms {
     if (segments.isEmpty()) {
       return Optional.empty();
     }
-    SegmentBuilder joined = new SegmentBuilder("holds", "HOLD", header.channels().size());
+    SegmentBuilder joined =
+        new SegmentBuilder("holds", "HOLD", header.rate_Hz(), header.channels().size());
     List<Capture.Gap> gaps = new ArrayList<>();
     long first = segments.get(0).first();
     for (Segment segment : segments) {

@@ -4,6 +4,7 @@ package corewright.bench.port;
 public class InstrumentFault extends RuntimeException {
   private static final long serialVersionUID = 1L;
   private final String instrument;
+  private final String doing;
   private final String found;
   private final String remedy;
 
@@ -16,12 +17,17 @@ public class InstrumentFault extends RuntimeException {
   public InstrumentFault(String instrument, String doing, String found, String remedy) {
     super(instrument + ": " + doing + ": " + found + ". " + remedy);
     this.instrument = instrument;
+    this.doing = doing;
     this.found = found;
     this.remedy = remedy;
   }
 
   public String instrument() {
     return instrument;
+  }
+
+  public String doing() {
+    return doing;
   }
 
   public String found() {

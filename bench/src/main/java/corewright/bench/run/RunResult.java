@@ -1,5 +1,6 @@
 package corewright.bench.run;
 
+import corewright.bench.capture.OpenRun;
 import corewright.bench.record.EquipmentUsed;
 import corewright.bench.record.RunEnd;
 import corewright.bench.record.Source;
@@ -10,8 +11,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a run left behind.
+ * What a run left behind. Once it is in the record, say so: {@code OpenRuns.settled(openRun)}.
  *
+ * @param run names the files
  * @param source {@link Source#EMULATED} as soon as one instrument says that it is
  * @param capture what was sampled while the profile's holds ran, to be measured; empty if it never
  *     came to a hold
@@ -20,6 +22,7 @@ import java.util.Optional;
  * @param troubles what of the safe state could not be confirmed, each a sentence
  */
 public record RunResult(
+    OpenRun run,
     RunEnd end,
     Source source,
     Instant started,

@@ -1,6 +1,7 @@
 package corewright.bench.wire;
 
 import corewright.bench.port.Digitizer;
+import corewright.bench.port.Identities;
 import corewright.bench.port.Link;
 import corewright.bench.run.Clock;
 import java.time.Duration;

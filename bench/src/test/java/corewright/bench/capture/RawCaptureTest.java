@@ -24,15 +24,15 @@ class RawCaptureTest {
   private Path written() {
     Path path = folder.resolve("run" + CaptureFile.RAW);
     try (RawWriter writer = RawWriter.create(path, Frames.HEADER)) {
-      writer.segment("dead", "DEAD_CHECK");
+      writer.segment("dead", "DEAD_CHECK", 1000);
       writer.frame(Frames.frame(0, 4));
-      writer.segment("idle", "HOLD");
+      writer.segment("idle", "HOLD", 1000);
       writer.frame(Frames.frame(4, 4));
       writer.frame(Frames.frame(10, 2)); // 8 and 9 never came
-      writer.segment("full", "HOLD");
+      writer.segment("full", "HOLD", 1000);
       writer.frame(Frames.frame(12, 3));
       writer.frame(Frames.frame(15, 3));
-      writer.segment("away", "DISCHARGE");
+      writer.segment("away", "DISCHARGE", 1000);
       writer.end(RunEnd.completed(0.018));
     }
     return path;

@@ -18,7 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 class SealedCaptureTest {
   private static final RunEnd TRIPPED =
-      new RunEnd(RunEnd.Kind.TRIPPED, "full", 1.25, "The output fell to 29.8 V.", "Let it cool.");
+      RunEnd.tripped(
+          RunEnd.Trip.OUTPUT_UNDER, "full", 1.25, "The output fell to 29.8 V.", "Let it cool.");
 
   @TempDir Path folder;
   private Path raw;
@@ -30,7 +31,7 @@ class SealedCaptureTest {
     sealed = folder.resolve("run" + CaptureFile.SEALED);
     Random noise = new Random(1);
     try (RawWriter writer = RawWriter.create(raw, Frames.HEADER)) {
-      writer.segment("idle", "HOLD");
+      writer.segment("idle", "HOLD", 1000);
       for (int first = 0; first < 200_000; first += 20_000) {
         var frame = Frames.frame(first, 20_000);
         for (int i = 0; i < 20_000; i++) {
@@ -38,7 +39,7 @@ class SealedCaptureTest {
         }
         writer.frame(frame);
       }
-      writer.segment("full", "HOLD");
+      writer.segment("full", "HOLD", 1000);
       writer.frame(Frames.frame(200_500, 10));
       writer.frame(Frames.frame(200_520, 10));
       writer.end(TRIPPED);
@@ -47,7 +48,7 @@ class SealedCaptureTest {
 
   @Test
   void sealingChangesNothing() throws IOException {
-    String sha256 = CaptureFile.seal(raw, sealed);
+    String sha256 = CaptureFile.seal(CaptureFile.read(raw), sealed);
     StoredCapture before = CaptureFile.read(raw);
     StoredCapture after = CaptureFile.read(sealed);
     assertEquals(before.header(), after.header());
@@ -78,7 +79,7 @@ class SealedCaptureTest {
   @Test
   void anotherProgramReadsTheSameNumbers() throws IOException, InterruptedException {
     assumeTrue(Files.exists(Path.of("/usr/bin/h5dump")), "h5dump (hdf5-tools) is not installed");
-    CaptureFile.seal(raw, sealed);
+    CaptureFile.seal(CaptureFile.read(raw), sealed);
     String head = h5dump("-H", "-p", sealed.toString());
     assertTrue(head.contains("COMPRESSION DEFLATE { LEVEL 4 }"), head);
     assertTrue(head.contains("PREPROCESSING SHUFFLE"), head);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import corewright.bench.port.Digitizer.Channel;
 import corewright.bench.port.Digitizer.Frame;
 import corewright.bench.port.Digitizer.Status;
+import corewright.bench.port.Identities;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;

@@ -1,4 +1,4 @@
-package corewright.bench.wire;
+package corewright.bench.port;
 
 /** Reads identification answers: maker, model, serial, firmware (IEEE 488.2, 10.14). */
 public final class Identities {

@@ -1,0 +1,154 @@
+package corewright.bench.run;
+
+import corewright.bench.port.Digitizer;
+import corewright.bench.port.Digitizer.Channel;
+import corewright.bench.run.Guard.Answer;
+import corewright.fixtures.describe.BenchDescription.Connection;
+import corewright.fixtures.describe.BenchDescription.FixtureDescription;
+import corewright.measures.Figures;
+import corewright.profiles.SupplyFeed;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Guards that ask the bench. To add one: its line in ALL, its method, its case. */
+final class BenchGuards {
+  /** A discharge resistor this far from the family's is another fixture's, or has failed. */
+  private static final double RESISTOR_FACTOR = 2;
+
+  static final List<Guard> ALL =
+      List.of(
+          new Guard("interlock-whole", BenchGuards::interlock),
+          new Guard("discharge-connected", BenchGuards::discharging),
+          new Guard("fixture-fits-family", BenchGuards::fixture),
+          new Guard("fixture-rated", (plan, bench) -> rated(plan)),
+          new Guard("discharge-path", (plan, bench) -> resistor(plan)),
+          new Guard("channels-sampled", BenchGuards::channels),
+          new Guard("line-rate", BenchGuards::lineRate));
+
+  private BenchGuards() {}
+
+  private static Answer interlock(RunPlan plan, BenchInstruments bench) {
+    boolean reader = bench.interlock().whole();
+    boolean board = bench.digitizer().heartbeat().interlockWhole();
+    return Answer.of(
+        reader && board,
+        reader && board
+            ? "The interlock chain is whole."
+            : reader == board
+                ? "The interlock chain is open."
+                : "Interlock and fixture disagree about the chain.",
+        "Close the cover and release the stop button.");
+  }
+
+  private static Answer discharging(RunPlan plan, BenchInstruments bench) {
+    boolean connected = bench.discharge().discharging();
+    return Answer.of(
+        connected,
+        "The discharge resistor is " + (connected ? "" : "not ") + "connected.",
+        "Have the discharge switch checked; until then treat every unit as charged.");
+  }
+
+  private static Answer fixture(RunPlan plan, BenchInstruments bench) {
+    FixtureDescription described = plan.bench().fixture();
+    String plugged = bench.digitizer().fixture();
+    boolean fits =
+        plugged.equals(described.id()) && described.families().contains(plan.family().id());
+    return Answer.of(
+        fits,
+        "Fixture "
+            + plugged
+            + " is plugged in, "
+            + described.id()
+            + " is described for "
+            + String.join(", ", described.families())
+            + "; the unit is a "
+            + plan.family().id()
+            + ".",
+        "Plug in the family's fixture, or correct the bench description.");
+  }
+
+  private static Answer rated(RunPlan plan) {
+    double abort_V = plan.family().abort().outputOver_V();
+    double ceiling_V = plan.bench().fixture().ceiling_V();
+    return Answer.of(
+        abort_V <= ceiling_V,
+        "The fixture may see "
+            + Figures.number(ceiling_V, 0)
+            + " V; the run is cut off at "
+            + Figures.number(abort_V, 0)
+            + " V.",
+        "Use a fixture that is rated for this family.");
+  }
+
+  private static Answer resistor(RunPlan plan) {
+    double there_ohm = plan.bench().fixture().discharge_ohm();
+    double asked_ohm = plan.family().discharge().resistor_ohm();
+    return Answer.of(
+        there_ohm <= asked_ohm * RESISTOR_FACTOR && there_ohm >= asked_ohm / RESISTOR_FACTOR,
+        "The fixture's discharge resistor is "
+            + Figures.number(there_ohm, 0)
+            + " Ω; the family asks for "
+            + Figures.number(asked_ohm, 0)
+            + " Ω.",
+        "Use the family's fixture.");
+  }
+
+  private static Answer channels(RunPlan plan, BenchInstruments bench) {
+    List<Channel> sampled = bench.digitizer().channels();
+    List<String> wrong = new ArrayList<>();
+    reaches(sampled, "output", "V", plan.family().abort().outputOver_V(), wrong);
+    reaches(sampled, "load", "A", plan.family().ratedLoad_A(), wrong);
+    for (SupplyFeed feed : plan.profile().feeds()) {
+      reaches(sampled, feed.name(), "V", plan.family().inputCeiling_V(), wrong);
+    }
+    return Answer.of(
+        wrong.isEmpty(),
+        wrong.isEmpty()
+            ? "Every channel that the profile needs is sampled."
+            : String.join("; ", wrong) + ".",
+        "Set the digitizer up for this family.");
+  }
+
+  private static void reaches(
+      List<Channel> sampled, String name, String unit, double level, List<String> wrong) {
+    sampled.stream()
+        .filter(c -> c.name().equals(name))
+        .findFirst()
+        .ifPresentOrElse(
+            c -> {
+              double top = c.offset() + c.lsb() * (Short.MAX_VALUE - 1);
+              if (!c.unit().equals(unit)) {
+                wrong.add("Channel " + name + " is in " + c.unit() + ", not in " + unit);
+              } else if (top < level) {
+                wrong.add(
+                    "Channel "
+                        + name
+                        + " reaches "
+                        + Figures.number(top, 1)
+                        + " "
+                        + unit
+                        + ", and must see "
+                        + Figures.number(level, 1)
+                        + " "
+                        + unit);
+              }
+            },
+            () -> wrong.add("Channel " + name + " is not sampled"));
+  }
+
+  private static Answer lineRate(RunPlan plan, BenchInstruments bench) {
+    Digitizer digitizer = bench.digitizer();
+    int channels = digitizer.channels().size();
+    double needs = Framing.of(plan.profile(), channels).bytesPerSecond(channels);
+    double carries =
+        plan.bench().instrument(digitizer.role()).map(Connection::bytesPerSecond).orElse(0.0);
+    return Answer.of(
+        needs <= carries,
+        "The profile needs "
+            + Figures.number(needs, 0)
+            + " bytes a second, the digitizer's line carries "
+            + Figures.number(carries, 0)
+            + ".",
+        "Lower the sample rate in the profile, or use a faster line.");
+  }
+}

@@ -1,0 +1,53 @@
+package corewright.bench.run;
+
+import corewright.bench.port.Digitizer;
+import corewright.bench.port.Digitizer.Channel;
+import java.util.List;
+
+/**
+ * A frame as the trips look at it: values in units, beside what the bench was told.
+ *
+ * @param previousEnd index after the last sample before this frame
+ * @param rate_Hz samples a second
+ * @param load_A load current that was asked for
+ * @param relayClosed the feed relay was told to close
+ */
+record FrameView(
+    Digitizer.Frame frame,
+    List<Channel> channels,
+    long previousEnd,
+    int rate_Hz,
+    double load_A,
+    boolean relayClosed) {
+
+  int samples() {
+    return frame.samples();
+  }
+
+  /** Index of a channel, −1 if it is not sampled. */
+  int channel(String name) {
+    for (int c = 0; c < channels.size(); c++) {
+      if (channels.get(c).name().equals(name)) {
+        return c;
+      }
+    }
+    return -1;
+  }
+
+  /** Value in the channel's unit; a code at either rail is beyond what can be told: infinite. */
+  double value(int channel, int sample) {
+    short code = frame.codes()[channel][sample];
+    if (code == Short.MAX_VALUE) {
+      return Double.POSITIVE_INFINITY;
+    }
+    if (code == Short.MIN_VALUE) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    return channels.get(channel).offset() + channels.get(channel).lsb() * code;
+  }
+
+  /** Time of a sample in the capture, s. */
+  double at_s(int sample) {
+    return (double) (frame.first() + sample) / rate_Hz;
+  }
+}

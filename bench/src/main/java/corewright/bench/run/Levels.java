@@ -1,0 +1,72 @@
+package corewright.bench.run;
+
+import corewright.profiles.Step;
+
+/**
+ * What source and load have been told, so that only changes are sent. The source is given room
+ * before the load takes it, and the load lets go before room is taken away.
+ */
+final class Levels {
+  private final BenchInstruments bench;
+  private double input_V;
+  private double limit_A;
+  private double load_A;
+  private boolean loadOn;
+
+  Levels(BenchInstruments bench) {
+    this.bench = bench;
+  }
+
+  /** The load current that was asked for, A; 0 while the load is off. */
+  double load_A() {
+    return loadOn ? load_A : 0;
+  }
+
+  /** Source set and switched on, relay closed, discharge lifted: from here on the unit is live. */
+  void powerUp(double limit) {
+    bench.discharge().discharge(false);
+    bench.source().set(0, limit);
+    bench.digitizer().relay(true);
+    bench.source().output(true);
+    input_V = 0;
+    limit_A = limit;
+  }
+
+  void source(double voltage, double limit) {
+    if (voltage != input_V || limit != limit_A) {
+      bench.source().set(voltage, limit);
+      input_V = voltage;
+      limit_A = limit;
+    }
+  }
+
+  /** Takes both to what a hold asks for. */
+  void hold(Step step) {
+    if (step.load_A() >= load_A()) {
+      source(step.input_V(), step.inputLimit_A());
+      load(step.load_A());
+    } else {
+      load(step.load_A());
+      source(step.input_V(), step.inputLimit_A());
+    }
+  }
+
+  private void load(double current) {
+    if (current > 0 && current != load_A) {
+      bench.load().set(current);
+      load_A = current;
+    }
+    if (current > 0 != loadOn) {
+      bench.load().input(current > 0);
+      loadOn = current > 0;
+    }
+  }
+
+  /** Everything has been switched off behind our back. */
+  void forget() {
+    input_V = 0;
+    limit_A = 0;
+    load_A = 0;
+    loadOn = false;
+  }
+}

@@ -1,0 +1,134 @@
+package corewright.bench.run;
+
+import corewright.bench.record.Identification;
+import corewright.bench.run.Guard.Answer;
+import corewright.measures.Figures;
+import corewright.profiles.Family;
+import corewright.profiles.Step;
+import java.util.List;
+
+/** Guards that look at what is asked for. To add one: its line in ALL, its method, its case. */
+final class PlanGuards {
+  static final List<Guard> ALL =
+      List.of(
+          new Guard("cautions-confirmed", (plan, bench) -> cautions(plan)),
+          new Guard("identity-known", (plan, bench) -> identity(plan)),
+          new Guard("checklist-clear", (plan, bench) -> checklist(plan)),
+          new Guard("second-person", (plan, bench) -> secondPerson(plan)),
+          new Guard("profile-fits-family", (plan, bench) -> profile(plan)),
+          new Guard("order-of-steps", (plan, bench) -> order(plan)),
+          new Guard("levels-allowed", (plan, bench) -> levels(plan)),
+          new Guard("trip-margin", (plan, bench) -> tripMargin(plan)));
+
+  private PlanGuards() {}
+
+  private static Answer cautions(RunPlan plan) {
+    boolean read = plan.confirmations().cautions();
+    return Answer.of(
+        read,
+        read ? "The cautions were confirmed." : "The cautions were not confirmed.",
+        "Read them and confirm.");
+  }
+
+  private static Answer identity(RunPlan plan) {
+    boolean uncertain =
+        plan.confirmations()
+            .identity()
+            .equals(java.util.Optional.of(Identification.Band.UNCERTAIN));
+    return Answer.of(
+        !uncertain,
+        uncertain
+            ? "It is not certain what the unit is."
+            : "The family is " + plan.family().id() + ".",
+        "Answer the next question of the identification first.");
+  }
+
+  private static Answer checklist(RunPlan plan) {
+    List<String> blocking = plan.confirmations().blocking();
+    return Answer.of(
+        blocking.isEmpty(),
+        blocking.isEmpty()
+            ? "No answer of the checklist forbids power."
+            : "The checklist says " + String.join(", ", blocking) + ".",
+        "Put that right, then answer the checklist again.");
+  }
+
+  private static Answer secondPerson(RunPlan plan) {
+    if (!plan.family().needsSecondPerson()) {
+      return Answer.of(true, "At no more than 60 V one person is enough.", "");
+    }
+    String other = plan.confirmations().secondPerson().orElse("").strip();
+    boolean there = !other.isEmpty() && !other.equalsIgnoreCase(plan.operator().strip());
+    return Answer.of(
+        there,
+        there
+            ? other + " is there as the second person."
+            : "The unit makes "
+                + Figures.number(plan.family().output_V(), 0)
+                + " V, and nobody but the operator has confirmed.",
+        "Have a second person confirm by name.");
+  }
+
+  private static Answer profile(RunPlan plan) {
+    boolean fits = plan.profile().family().equals(plan.family().id());
+    return Answer.of(
+        fits,
+        "Profile "
+            + plan.profile().id()
+            + " is one for "
+            + plan.profile().family()
+            + (fits ? "." : ", the unit is a " + plan.family().id() + "."),
+        "Choose a profile of the unit's family.");
+  }
+
+  /** Dead check, first power, holds, discharge; nothing may be powered before or left after. */
+  private static Answer order(RunPlan plan) {
+    List<Step.Kind> kinds = plan.profile().steps().stream().map(Step::kind).toList();
+    int last = kinds.size() - 1;
+    boolean right =
+        kinds.size() >= 4
+            && kinds.get(0) == Step.Kind.DEAD_CHECK
+            && kinds.get(1) == Step.Kind.FIRST_POWER
+            && kinds.subList(2, last).stream().allMatch(k -> k == Step.Kind.HOLD)
+            && kinds.get(last) == Step.Kind.DISCHARGE;
+    return Answer.of(
+        right,
+        "The steps are " + kinds + ".",
+        "A profile begins with a dead check and a first power, and ends with a discharge.");
+  }
+
+  private static Answer levels(RunPlan plan) {
+    Family family = plan.family();
+    double most_V = plan.profile().steps().stream().mapToDouble(Step::input_V).max().orElse(0);
+    double most_A = plan.profile().steps().stream().mapToDouble(Step::load_A).max().orElse(0);
+    return Answer.of(
+        most_V <= family.inputCeiling_V() && most_A <= family.ratedLoad_A(),
+        "The profile asks for up to "
+            + Figures.number(most_V, 2)
+            + " V and "
+            + Figures.number(most_A, 2)
+            + " A; the family allows "
+            + Figures.number(family.inputCeiling_V(), 2)
+            + " V and "
+            + Figures.number(family.ratedLoad_A(), 2)
+            + " A.",
+        "Lower the levels in the profile.");
+  }
+
+  /**
+   * The source's own protection is what holds the supply current; the output's lower limit is held
+   * by the station, and must allow the time that the bench needs.
+   */
+  private static Answer tripMargin(RunPlan plan) {
+    double needs_s = plan.family().abort().underHold_s();
+    double trip_s = plan.bench().trip_s();
+    return Answer.of(
+        trip_s <= needs_s,
+        "The bench is off within "
+            + Figures.number(trip_s * 1000, 0)
+            + " ms of a fault; the fastest limit that it must hold by itself allows "
+            + Figures.number(needs_s * 1000, 0)
+            + " ms.",
+        "Use a faster bench, or give the limit the time that this one needs.");
+  }
+}

@@ -1,0 +1,136 @@
+package corewright.bench.run;
+
+import corewright.bench.capture.RawWriter;
+import corewright.bench.port.Digitizer;
+import corewright.bench.record.RunEnd;
+import corewright.profiles.Step;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.function.DoubleSupplier;
+
+/**
+ * The only place where frames are taken: each is held against the trips as it arrives, kept, and
+ * shown. While it takes them it tells the fixture that the station is alive; a station that hangs
+ * stops doing so, and the fixture lets go of the unit by itself.
+ */
+final class Sampler {
+  /** A digitizer that says nothing for so long is dead; shorter than the fixture's hold-off. */
+  private static final Duration SILENCE = Duration.ofMillis(400);
+
+  /** Well inside the fixture's hold-off of 500 ms. */
+  private static final long ALIVE_NANOS = Duration.ofMillis(150).toNanos();
+
+  private final Digitizer digitizer;
+  private Framing framing;
+  private final Trips trips;
+  private final RawWriter raw;
+  private final RunListener listener;
+  private final Stop stop;
+  private final Clock clock;
+  private final DoubleSupplier load_A;
+  private final double total_s;
+
+  private String step = "";
+  private long stepEnds;
+  private long heard;
+  private long end;
+  private double before_s;
+  private boolean relayClosed;
+  private boolean wayOut;
+  private Optional<Digitizer.Frame> unkept = Optional.empty();
+
+  Sampler(RunContext context, RawWriter raw, DoubleSupplier load_A) {
+    this.digitizer = context.bench().digitizer();
+    this.framing = context.framing();
+    this.trips = Trips.of(context.plan().family(), context.plan().profile());
+    this.raw = raw;
+    this.listener = context.listener();
+    this.stop = context.stop();
+    this.clock = context.clock();
+    this.load_A = load_A;
+    this.total_s = context.plan().profile().steps().stream().mapToDouble(Step::hold_s).sum();
+    this.heard = clock.nanos();
+  }
+
+  /**
+   * The frames that follow belong to this step.
+   *
+   * @param most_s longest that it may take on the host's clock, whatever the digitizer counts
+   */
+  void step(String id, String kind, double most_s) {
+    step = id;
+    raw.segment(id, kind, framing.rate_Hz());
+    stepEnds = clock.nanos() + (long) (most_s * 1e9);
+  }
+
+  /** The relay was told to close. */
+  void relayClosed() {
+    relayClosed = true;
+  }
+
+  /** Everything was switched off: what remains is to watch, slowly, and nothing ends that. */
+  void wayOut() {
+    wayOut = true;
+    relayClosed = false;
+    unkept.ifPresent(this::keep);
+    unkept = Optional.empty();
+    before_s = at_s();
+    end = 0;
+    framing = Framing.slow();
+    digitizer.start(framing.rate_Hz(), framing.samples());
+  }
+
+  /** End of the last frame, samples since the start. */
+  long end() {
+    return end;
+  }
+
+  double at_s() {
+    return before_s + (double) end / framing.rate_Hz();
+  }
+
+  /**
+   * The next frame, held against every trip.
+   *
+   * @throws EndOfRun if a trip, a person or the host's clock ends the run
+   */
+  FrameView next() {
+    if (!wayOut) {
+      stop.requested()
+          .ifPresent(why -> endRun(RunEnd.Kind.STOPPED, why, "Begin again when ready."));
+    }
+    long now = clock.nanos();
+    if (now > stepEnds) {
+      endRun(
+          RunEnd.Kind.BENCH_FAULT,
+          "The step took longer than its samples account for.",
+          "Check the digitizer's sample rate, and that the computer is not overloaded.");
+    }
+    if (now - heard > ALIVE_NANOS) {
+      digitizer.heartbeat();
+      heard = now;
+    }
+    Digitizer.Frame frame = digitizer.next(SILENCE);
+    FrameView view =
+        new FrameView(
+            frame, digitizer.channels(), end, framing.rate_Hz(), load_A.getAsDouble(), relayClosed);
+    Optional<Trip.Seen> seen = wayOut ? Optional.empty() : trips.look(view);
+    if (seen.isPresent()) {
+      unkept = Optional.of(frame); // first the safe state, then the disk
+      throw new EndOfRun(seen.get().end(view, step));
+    }
+    keep(frame);
+    listener.frame(frame);
+    listener.progress(Math.min(total_s, at_s()), total_s);
+    return view;
+  }
+
+  private void keep(Digitizer.Frame frame) {
+    raw.frame(frame);
+    end = Math.max(end, frame.first() + frame.samples());
+  }
+
+  private void endRun(RunEnd.Kind kind, String saw, String remedy) {
+    throw new EndOfRun(new RunEnd(kind, step, at_s(), saw, remedy));
+  }
+}

@@ -1,0 +1,31 @@
+package corewright.bench.run;
+
+import corewright.bench.record.RunEnd;
+import java.util.Optional;
+
+/** Looks at every frame as it arrives and says when the run must end. Keeps what it must count. */
+interface Trip {
+
+  /** What it saw, if this frame ends the run. */
+  Optional<Seen> look(FrameView view);
+
+  /**
+   * Why a run ends.
+   *
+   * @param trip the limit of the unit, or {@link RunEnd.Trip#NONE} for a fault of the bench
+   * @param sample of the frame that shows it
+   * @param saw one sentence
+   * @param remedy one sentence
+   */
+  record Seen(RunEnd.Trip trip, int sample, String saw, String remedy) {
+
+    RunEnd end(FrameView view, String step) {
+      RunEnd.Kind kind = trip == RunEnd.Trip.NONE ? RunEnd.Kind.BENCH_FAULT : RunEnd.Kind.TRIPPED;
+      return new RunEnd(kind, trip, step, view.at_s(sample), saw, remedy);
+    }
+  }
+
+  static Optional<Seen> fault(String saw, String remedy) {
+    return Optional.of(new Seen(RunEnd.Trip.NONE, 0, saw, remedy));
+  }
+}
