@@ -24,4 +24,9 @@ public record MeasuredRun(
     readings = Map.copyOf(readings);
     notes = List.copyOf(notes);
   }
+
+  /** The reading, or that it was not taken. */
+  public Reading reading(Quantity quantity) {
+    return readings.getOrDefault(quantity, Reading.none("it is not a reading of the whole run"));
+  }
 }

@@ -1,21 +1,25 @@
 package corewright.bench.capture;
 
 import corewright.bench.capture.csv.TextRecord;
+import corewright.bench.record.RunEnd;
 import corewright.files.BadFile;
 import corewright.files.Mistake;
 import corewright.measures.Capture;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A recorded file of any kind that can be measured: a capture that a run left, or a text record of
  * another instrument.
  *
  * @param guesses what was taken for granted while reading, each a sentence; to be printed
+ * @param end how the run ended; empty for text, and where the file breaks off before
  * @param notes what the file says about itself, as {@code profile} and {@code unit}; empty for text
  */
-public record Recording(Capture capture, List<String> guesses, Map<String, String> notes) {
+public record Recording(
+    Capture capture, List<String> guesses, Optional<RunEnd> end, Map<String, String> notes) {
 
   public Recording {
     guesses = List.copyOf(guesses);
@@ -30,7 +34,7 @@ public record Recording(Capture capture, List<String> guesses, Map<String, Strin
   public static Recording read(Path path) {
     if (!CaptureFile.isCapture(path)) {
       TextRecord.Read text = TextRecord.read(path);
-      return new Recording(text.capture(), text.guesses(), Map.of());
+      return new Recording(text.capture(), text.guesses(), Optional.empty(), Map.of());
     }
     StoredCapture stored = CaptureFile.read(path);
     Capture capture =
@@ -46,6 +50,6 @@ public record Recording(Capture capture, List<String> guesses, Map<String, Strin
                                 "capture",
                                 "the run never came to a hold, so there is nothing to measure",
                                 "Read how it ended with ./corewright show."))));
-    return new Recording(capture, List.of(), stored.header().notes());
+    return new Recording(capture, List.of(), stored.end(), stored.header().notes());
   }
 }

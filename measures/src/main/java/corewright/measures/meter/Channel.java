@@ -6,7 +6,7 @@ import corewright.measures.Reading;
 import corewright.measures.Waveform;
 import corewright.measures.wave.Resolution;
 import corewright.measures.wave.Tail;
-import corewright.measures.wave.WindowStatistics;
+import java.util.List;
 
 /**
  * A waveform with what is known about the channel it came through.
@@ -15,8 +15,14 @@ import corewright.measures.wave.WindowStatistics;
  */
 record Channel(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, Resolution resolution) {
 
-  static Channel of(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt) {
-    return new Channel(wave, sampleRate_Hz, doubt, Resolution.of(wave));
+  /** A channel whose resolution is looked for in these windows. */
+  static Channel of(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, List<Window> windows) {
+    List<Resolution> seen =
+        windows.stream()
+            .filter(w -> w.count() > 0)
+            .flatMap(w -> Resolution.of(wave, w.from(), w.to()).stream())
+            .toList();
+    return new Channel(wave, sampleRate_Hz, doubt, Resolution.smallest(seen, wave));
   }
 
   Level level(Window window) {
@@ -36,11 +42,29 @@ record Channel(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, Resoluti
     return new Measurement(value, Root.of(uRandom, doubt.gain_rel() * value), wave.unit());
   }
 
-  /** Lowest raw sample of a stretch. */
-  Reading lowest(int from, int to) {
-    double lowest = WindowStatistics.of(wave, from, to).minimum();
-    double u = Root.of(resolution.ofOne(), Tail.of(wave, from, to).ofLowest());
-    Measurement measured = absolute(lowest, u);
+  /** Lowest raw sample of a whole hold. */
+  Reading lowest(Window window) {
+    int from = window.holdFrom();
+    int to = window.holdTo();
+    int at = from;
+    for (int i = from; i < to; i++) {
+      at = wave.codeAt(i) < wave.codeAt(at) ? i : at;
+    }
+    double tail = window.count() > 0 ? Tail.of(wave, window.from(), window.to()).ofLowest() : 0;
+    Measurement measured =
+        absolute(wave.at(at), Root.of(resolution.ofOne(), tail, betweenSamples(at, from, to)));
     return Reading.of(measured.value(), measured.u(), measured.unit());
+  }
+
+  /**
+   * How far the true bottom may lie under the lowest sample: for a parabola that rises by c to its
+   * neighbours and is sampled anywhere, c·√(1/80) in the root of the mean square.
+   */
+  private double betweenSamples(int at, int from, int to) {
+    if (at == from || at + 1 == to) {
+      return 0;
+    }
+    double rise = (wave.at(at - 1) + wave.at(at + 1)) / 2 - wave.at(at);
+    return rise / Math.sqrt(80);
   }
 }

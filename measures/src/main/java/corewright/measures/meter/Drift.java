@@ -26,7 +26,8 @@ final class Drift {
         level.scatter().sd()
             * Math.sqrt(n / level.scatter().effectiveCount() / LinearTrend.spread(n));
     // A level that never leaves one step may rise or fall by up to a step: triangular, ±step.
-    double hidden = output.resolution().step() / n / Math.sqrt(6);
+    double left = output.resolution().left(level.scatter().sd(), level.trend().slope() * n, n);
+    double hidden = left * output.resolution().step() / n / Math.sqrt(6);
     double u = Root.of(scatter * perMinute, hidden * perMinute, output.doubt().gain_rel() * drift);
     into.put(Quantity.DRIFT, new Measurement(drift, u, Unit.VOLT_PER_MINUTE));
   }

@@ -25,7 +25,7 @@ record FeedMeter(String name, Channel channel) {
                   Level level = channel.level(window);
                   return measured(channel.absolute(level.mean(), level.uMean()));
                 }),
-        channel.lowest(window.holdFrom(), window.holdTo()),
+        channel.lowest(window),
         measured(lowestMedian(window)));
   }
 

@@ -51,9 +51,9 @@ final class Ripple {
             window.to(),
             fast ? 1.2e3 : 0.8,
             fast ? 2e6 : rate / 5);
-    if (found.isEmpty() || found.get().amplitude() < WEAKEST_LINE_V) {
+    if (found.filter(line -> line.amplitude() >= WEAKEST_LINE_V && line.standsOut()).isEmpty()) {
       into.none(
-          "no line of 0.2 mV or more stands out",
+          "no line of 0.2 mV or more stands out of the noise",
           Quantity.RIPPLE_FUNDAMENTAL,
           Quantity.RIPPLE_FUNDAMENTAL_AMPLITUDE);
       return;

@@ -7,6 +7,7 @@ import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
 import corewright.measures.MeterSettings;
 import corewright.measures.Quantity;
+import corewright.measures.Waveform;
 import corewright.measures.hold.Hold;
 import corewright.measures.hold.HoldFinder;
 import java.util.ArrayList;
@@ -45,20 +46,31 @@ public final class RunMeter {
   private final Optional<Channel> load;
   private final List<FeedMeter> feeds;
 
+  private final List<Hold> holds;
+  private final Settling settling;
+  private final List<Window> windows;
+
   private RunMeter(Capture capture, MeterSettings settings) {
     this.capture = capture;
     this.settings = settings;
-    double rate = capture.sampleRate_Hz();
-    output = Channel.of(capture.output(), rate, doubt("output"));
-    load = capture.load().map(wave -> Channel.of(wave, rate, doubt("load")));
+    holds =
+        HoldFinder.find(capture, settings.settle_s().map(s -> s + settings.guard_s().orElse(0.0)));
+    settling = Settling.of(settings, holds);
+    windows =
+        holds.stream()
+            .map(h -> Window.of(h, settling.settle_s(), settling.guard_s(), capture))
+            .toList();
+    output = channel("output", capture.output());
+    load = capture.load().map(wave -> channel("load", wave));
     feeds =
         capture.feeds().stream()
-            .map(f -> new FeedMeter(f.name(), Channel.of(f.voltage(), rate, doubt(f.name()))))
+            .map(f -> new FeedMeter(f.name(), channel(f.name(), f.voltage())))
             .toList();
   }
 
-  private ChannelDoubt doubt(String channel) {
-    return settings.doubts().getOrDefault(channel, ChannelDoubt.UNKNOWN);
+  private Channel channel(String name, Waveform wave) {
+    ChannelDoubt doubt = settings.doubts().getOrDefault(name, ChannelDoubt.UNKNOWN);
+    return Channel.of(wave, capture.sampleRate_Hz(), doubt, windows);
   }
 
   /**
@@ -74,22 +86,13 @@ public final class RunMeter {
   }
 
   private MeasuredRun run() {
-    Optional<Double> unjudged_s =
-        settings.settle_s().map(settle -> settle + settings.guard_s().orElse(0.0));
-    List<Hold> holds = HoldFinder.find(capture, unjudged_s);
-    Settling settling = Settling.of(settings, holds);
-    List<Window> windows =
-        holds.stream()
-            .map(h -> Window.of(h, settling.settle_s(), settling.guard_s(), capture))
-            .toList();
     List<Optional<Level>> outputs = windows.stream().map(w -> level(output, w)).toList();
     List<Optional<Level>> loads =
         windows.stream().map(w -> load.flatMap(channel -> level(channel, w))).toList();
     Optional<Droop> droop = Droop.against(outputs, loads);
     List<MeasuredHold> measured = new ArrayList<>();
     for (int i = 0; i < windows.size(); i++) {
-      measured.add(
-          hold(i, windows.get(i), settling.settle_s(), outputs.get(i), loads.get(i), droop));
+      measured.add(hold(i, windows.get(i), outputs.get(i), loads.get(i), droop));
     }
     return new MeasuredRun(
         capture.sampleRate_Hz(),
@@ -107,7 +110,6 @@ public final class RunMeter {
   private MeasuredHold hold(
       int index,
       Window window,
-      double settle_s,
       Optional<Level> outputLevel,
       Optional<Level> loadLevel,
       Optional<Droop> droop) {
@@ -122,9 +124,9 @@ public final class RunMeter {
       droop.get().read(index, output, level, readings);
       Ripple.read(output, window, level, readings);
       Drift.read(output, window, level, readings);
-      recovery = answer(window, settle_s, level, droop.get(), readings);
+      recovery = answer(window, level, droop.get(), readings);
     }
-    readings.put(Quantity.OUTPUT_MINIMUM, output.lowest(window.holdFrom(), window.holdTo()));
+    readings.put(Quantity.OUTPUT_MINIMUM, output.lowest(window));
     List<FeedReadings> fed = feeds.stream().map(feed -> feed.read(window)).toList();
     readings.put(Quantity.INPUT, fed.get(0).mean());
     readings.put(Quantity.INPUT_MINIMUM, fed.get(0).minimum());
@@ -139,8 +141,7 @@ public final class RunMeter {
         recovery);
   }
 
-  private String answer(
-      Window window, double settle_s, Level level, Droop droop, Readings readings) {
+  private String answer(Window window, Level level, Droop droop, Readings readings) {
     if (!window.hold().edge()) {
       readings.none(
           "no load edge begins this hold",
@@ -158,6 +159,6 @@ public final class RunMeter {
       return "not_measured";
     }
     Nominal nominal = Nominal.of(settings.nominal_V(), droop.reference().mean());
-    return Answer.read(output, window, settle_s, level, nominal, readings);
+    return Answer.read(output, window, settling.settle_s(), level, nominal, readings);
   }
 }

@@ -19,6 +19,8 @@ public record StrongestLine(
   /** Lines closer to zero than this many bins cannot be told from a bent trend. */
   private static final double LOWEST_BIN = 2.5;
 
+  private static final double FALSE_LINES = 1e-4;
+
   /**
    * @param low_Hz lower end of the band
    * @param high_Hz upper end; the band ends at half the sample rate in any case
@@ -82,6 +84,15 @@ public record StrongestLine(
   public double frequencyU_Hz() {
     double noise = floor / amplitude;
     return 1.5 * Math.sqrt(6.0 / count) * noise / (Math.PI * duration_s);
+  }
+
+  /**
+   * Whether white noise of rms {@link #floor} alone would hold such a line in less than one of
+   * 10,000 stretches: in noise a bin's amplitude has a Rayleigh distribution of scale {@link
+   * #amplitudeU}, and there are n/2 bins.
+   */
+  public boolean standsOut() {
+    return amplitude > amplitudeU() * Math.sqrt(2 * Math.log(count / 2.0 / FALSE_LINES));
   }
 
   /** Standard uncertainty of {@link #amplitude} from the floor: floor·√(2·1.5/n). */

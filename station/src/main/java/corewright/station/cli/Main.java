@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
     name = "corewright",
     versionProvider = Main.Version.class,
     mixinStandardHelpOptions = true,
-    subcommands = {CommandLine.HelpCommand.class},
+    subcommands = {MeasureCommand.class, CommandLine.HelpCommand.class},
     description = "Tests a used module on the bench, decides its way, keeps the record.")
 public final class Main implements Runnable {
   @Spec private CommandSpec spec;

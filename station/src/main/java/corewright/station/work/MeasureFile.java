@@ -1,0 +1,93 @@
+package corewright.station.work;
+
+import corewright.bench.capture.Recording;
+import corewright.bench.judge.Judge;
+import corewright.bench.record.Judgement;
+import corewright.bench.record.RunEnd;
+import corewright.measures.MeasuredRun;
+import corewright.measures.MeterSettings;
+import corewright.measures.meter.RunMeter;
+import corewright.profiles.Catalogue;
+import corewright.profiles.Family;
+import corewright.profiles.Profile;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+
+/** Measures a recorded file and judges it, where a family says what is good. Keeps no record. */
+public final class MeasureFile {
+  private final Catalogue catalogue;
+
+  public MeasureFile(Catalogue catalogue) {
+    this.catalogue = catalogue;
+  }
+
+  /**
+   * What is asked for.
+   *
+   * @param family id of the unit's family
+   * @param profile file of the profile that the record is held against; the family's default one
+   *     where only a family is named
+   * @param nominal_V nominal output where no family says it, or against what it says
+   * @param settle_s not judged after each load edge, s; the profile's or the meter's where empty
+   * @param guard_s not judged before the next edge, s; likewise
+   */
+  public record Request(
+      Path file,
+      Optional<String> family,
+      Optional<Path> profile,
+      Optional<Double> nominal_V,
+      Optional<Double> settle_s,
+      Optional<Double> guard_s) {}
+
+  /**
+   * What came of it.
+   *
+   * @param judgement empty where no family says what is good
+   */
+  public record Result(
+      Recording recording,
+      MeasuredRun run,
+      Optional<Family> family,
+      Optional<Profile> profile,
+      Optional<Judgement> judgement) {}
+
+  /**
+   * Reads, measures, judges.
+   *
+   * @throws corewright.files.BadFile if the record, family or profile cannot be used
+   * @throws Refused if the profile is another family's
+   */
+  public Result measure(Request request) {
+    Optional<Profile> named = request.profile().map(catalogue::readProfile);
+    Optional<Family> family =
+        request.family().or(() -> named.map(Profile::family)).map(catalogue::family);
+    Optional<Profile> profile = named.or(() -> family.map(catalogue::defaultProfile));
+    if (profile.isPresent() && !profile.get().family().equals(family.orElseThrow().id())) {
+      throw new Refused(
+          "Profile "
+              + profile.get().id()
+              + " is for family "
+              + profile.get().family()
+              + ", not "
+              + family.get().id(),
+          "Name a profile of the unit's own family, or leave --family out.");
+    }
+    Recording recording = Recording.read(request.file());
+    MeterSettings settings =
+        new MeterSettings(
+            request.settle_s().or(() -> profile.flatMap(Profile::settle_s)),
+            request.guard_s().or(() -> profile.flatMap(Profile::guard_s)),
+            request.nominal_V().or(() -> family.map(Family::output_V)),
+            Map.of());
+    MeasuredRun run = RunMeter.read(recording.capture(), settings);
+    double length_s = recording.capture().size() / recording.capture().sampleRate_Hz();
+    RunEnd end = recording.end().orElse(RunEnd.completed(length_s));
+    return new Result(
+        recording,
+        run,
+        family,
+        profile,
+        family.map(f -> Judge.judge(run, f, profile.orElseThrow(), end)));
+  }
+}

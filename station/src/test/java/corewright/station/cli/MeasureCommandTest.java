@@ -1,0 +1,150 @@
+package corewright.station.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** What {@code measure} promises to people and to other programs. */
+class MeasureCommandTest {
+  private static final String CAPTURES =
+      Path.of(System.getProperty("corewright.home"), "fixtures", "captures").toString();
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @TempDir private Path folder;
+
+  @Test
+  void jsonHasEveryReadingWithValueUncertaintyAndUnit() throws IOException {
+    assertEquals(
+        0,
+        run(
+            "measure",
+            capture("healthy_sw"),
+            "--settle=0.005",
+            "--guard=0.0001",
+            "--nominal=48",
+            "--json"));
+    JsonNode json = new ObjectMapper().readTree(out.toString());
+    assertEquals(1e6, json.get("sampleRate_Hz").asDouble());
+    assertEquals(63_000, json.get("samples").asInt());
+    assertEquals("scatter and resolution only", json.get("uBasis").asText());
+    assertEquals(7, json.get("holds").size());
+    JsonNode hold = json.get("holds").get(4);
+    assertEquals(4, hold.get("index").asInt());
+    assertEquals(0.036, hold.get("start_s").asDouble(), 1e-7);
+    assertEquals(0.045, hold.get("end_s").asDouble(), 1e-7);
+    for (String key :
+        List.of(
+            "load:A",
+            "output:V",
+            "droop:V",
+            "loadRegulation:%",
+            "ripplePeakToPeak:V",
+            "rippleRms:V",
+            "rippleFundamental:Hz",
+            "rippleFundamentalAmplitude:V",
+            "undershoot:V",
+            "overshoot:V",
+            "recovery:s",
+            "input:V",
+            "inputMinimum:V")) {
+      JsonNode reading = hold.get(key.substring(0, key.indexOf(':')));
+      assertTrue(reading.get("value").isNumber(), key);
+      assertTrue(reading.get("u").asDouble() > 0, key);
+      assertEquals(key.substring(key.indexOf(':') + 1), reading.get("unit").asText(), key);
+    }
+    // numpy on the same samples: fixtures/captures/healthy_sw/truth.json, capture_reference
+    assertEquals(47.9309164, hold.at("/output/value").asDouble(), 1e-6);
+    assertTrue(hold.get("drift").isNull());
+    assertEquals("the hold is shorter than 1 s", hold.at("/notMeasured/drift").asText());
+    assertEquals("never_left", hold.get("recoveryState").asText());
+    assertEquals("Ω", json.at("/outputResistance/unit").asText());
+  }
+
+  @Test
+  void withoutAFamilyThereIsNoVerdictAndTheReasonIsGiven() throws IOException {
+    assertEquals(0, run("measure", capture("healthy_sw"), "--json"));
+    JsonNode json = new ObjectMapper().readTree(out.toString());
+    assertTrue(json.get("verdict").isNull());
+    assertTrue(json.get("inputQualifier").isNull());
+    assertTrue(json.at("/reasons/0").asText().contains("--family"), out.toString());
+    assertTrue(
+        json.at("/holds/1/recovery/flags/0").asText().contains("nominal"),
+        "a band of an unknown nominal is flagged");
+  }
+
+  @Test
+  void aFamilyJudgesTheRecord() throws IOException {
+    assertEquals(0, run("measure", capture("ilim_low_avg"), "--family=ref48", "--json"));
+    JsonNode json = new ObjectMapper().readTree(out.toString());
+    assertEquals("FAIL", json.get("verdict").asText());
+    assertEquals("valid", json.get("inputQualifier").asText());
+    assertTrue(json.at("/reasons/0").asText().contains("43.2"), out.toString());
+  }
+
+  @Test
+  void theTableNamesUnitsAndU() {
+    assertEquals(0, run("measure", capture("dead_avg"), "--family=ref48"));
+    assertTrue(out.toString().contains("Hold 0, 0.000000 s to 28.000000 s"), out.toString());
+    assertTrue(out.toString().matches("(?s).*  Input +12\.000\d* ± 0\.0\d* V\R.*"), out.toString());
+    assertTrue(out.toString().contains("Verdict: FAIL"));
+    assertEquals("", err.toString());
+  }
+
+  @Test
+  void guessesGoToStderrAndNeverToStdout() throws IOException {
+    Path file = folder.resolve("other.csv");
+    Files.writeString(
+        file,
+        "t [ms];Vin [mV];Vout [V];I load [mA]\n"
+            + "0;12000;48;0\n1;12000;48;0\n2;12000;48;0\n3;12000;48;0\n");
+    assertEquals(0, run("measure", file.toString(), "--json"));
+    assertTrue(err.toString().contains("'Vin [mV]', is read as input in mV."), err.toString());
+    assertEquals(1000, new ObjectMapper().readTree(out.toString()).get("sampleRate_Hz").asInt());
+  }
+
+  @Test
+  void aWrongLineIsNamedWithAColumnAndARemedy() throws IOException {
+    Path file = folder.resolve("bad.csv");
+    Files.writeString(file, "time_s,input_V,output_V,load_A\n0,12,48,0\n1,12,x,0\n");
+    assertEquals(ExitCodes.REFUSED, run("measure", file.toString(), "--json"));
+    assertEquals("", out.toString());
+    assertTrue(err.toString().contains("bad.csv:3: column 3 (output_V)"), err.toString());
+  }
+
+  @Test
+  void valuesThatMakeNoSenseAreRefusedByTheCommandLine() {
+    assertEquals(ExitCodes.USAGE, run("measure", capture("dead_avg"), "--settle=-1"));
+    assertEquals(ExitCodes.USAGE, run("measure", capture("dead_avg"), "--nominal=0"));
+    assertEquals(ExitCodes.USAGE, run("measure"));
+    assertNotEquals(0, run("measure", folder.resolve("none.csv").toString()));
+    assertFalse(err.toString().contains("Exception"), err.toString());
+  }
+
+  private static String capture(String name) {
+    return Path.of(CAPTURES, name, "capture.csv.gz").toString();
+  }
+
+  private int run(String... arguments) {
+    out.getBuffer().setLength(0);
+    err.getBuffer().setLength(0);
+    CommandLine line = Main.commandLine();
+    line.setOut(new PrintWriter(out, true));
+    line.setErr(new PrintWriter(err, true));
+    return line.execute(arguments);
+  }
+}
