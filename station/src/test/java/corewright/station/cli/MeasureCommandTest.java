@@ -100,7 +100,9 @@ class MeasureCommandTest {
   void theTableNamesUnitsAndU() {
     assertEquals(0, run("measure", capture("dead_avg"), "--family=ref48"));
     assertTrue(out.toString().contains("Hold 0, 0.000000 s to 28.000000 s"), out.toString());
-    assertTrue(out.toString().matches("(?s).*  Input +12\.000\d* ± 0\.0\d* V\R.*"), out.toString());
+    assertTrue(
+        out.toString().matches("(?s).*  Input +12[.]000[0-9]* ± 0[.]0[0-9]* V\\R.*"),
+        out.toString());
     assertTrue(out.toString().contains("Verdict: FAIL"));
     assertEquals("", err.toString());
   }
