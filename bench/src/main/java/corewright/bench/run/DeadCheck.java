@@ -10,6 +10,11 @@ final class DeadCheck implements StepKind {
   private static final double LEAST_S = 1;
 
   @Override
+  public double usual_s(Step step, RunPlan plan) {
+    return Math.max(LEAST_S, step.hold_s());
+  }
+
+  @Override
   public double most_s(Step step, RunPlan plan) {
     return Hold.allowance_s(step.hold_s() + plan.family().discharge().within_s());
   }

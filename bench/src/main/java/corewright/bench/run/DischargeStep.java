@@ -11,6 +11,11 @@ final class DischargeStep implements StepKind {
   static final double OPEN_S = 10;
 
   @Override
+  public double usual_s(Step step, RunPlan plan) {
+    return OPEN_S + plan.family().discharge().within_s() / 2;
+  }
+
+  @Override
   public double most_s(Step step, RunPlan plan) {
     return Hold.allowance_s(OPEN_S + plan.family().discharge().within_s());
   }

@@ -19,6 +19,11 @@ final class FirstPower implements StepKind {
   private static final double RAMP_SHARE = 0.7;
 
   @Override
+  public double usual_s(Step step, RunPlan plan) {
+    return step.hold_s();
+  }
+
+  @Override
   public double most_s(Step step, RunPlan plan) {
     return Hold.allowance_s(step.hold_s());
   }

@@ -10,6 +10,11 @@ final class Hold implements StepKind {
   private static final double SLACK_S = 10;
 
   @Override
+  public double usual_s(Step step, RunPlan plan) {
+    return step.hold_s();
+  }
+
+  @Override
   public double most_s(Step step, RunPlan plan) {
     return allowance_s(step.hold_s());
   }

@@ -3,7 +3,6 @@ package corewright.bench.run;
 import corewright.bench.capture.RawWriter;
 import corewright.bench.port.Digitizer;
 import corewright.bench.record.RunEnd;
-import corewright.profiles.Step;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.DoubleSupplier;
@@ -48,7 +47,10 @@ final class Sampler {
     this.stop = context.stop();
     this.clock = context.clock();
     this.load_A = load_A;
-    this.total_s = context.plan().profile().steps().stream().mapToDouble(Step::hold_s).sum();
+    this.total_s =
+        context.plan().profile().steps().stream()
+            .mapToDouble(s -> StepKind.of(s.kind()).usual_s(s, context.plan()))
+            .sum();
     this.heard = clock.nanos();
   }
 

@@ -23,6 +23,9 @@ interface StepKind {
     return known;
   }
 
+  /** Time that the step usually takes, s of samples: for a progress display. */
+  double usual_s(Step step, RunPlan plan);
+
   /** Longest that the step may take on the host's clock, s. */
   double most_s(Step step, RunPlan plan);
 

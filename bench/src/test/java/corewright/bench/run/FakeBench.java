@@ -1,0 +1,286 @@
+package corewright.bench.run;
+
+import corewright.bench.port.Digitizer;
+import corewright.bench.port.Interlock;
+import corewright.bench.port.Load;
+import corewright.bench.port.Source;
+import corewright.bench.port.Switch;
+import corewright.measures.Measurement;
+import corewright.measures.Unit;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+
+/** Instruments without bytes: what they are told acts on a {@link FakeUnit} at once. */
+final class FakeBench {
+  static final List<Digitizer.Channel> CHANNELS =
+      List.of(
+          new Digitizer.Channel("input", "V", 0.001, 0),
+          new Digitizer.Channel("output", "V", 0.004, 0),
+          new Digitizer.Channel("load", "A", 0.001, 0),
+          new Digitizer.Channel("inputCurrent", "A", 0.002, 0));
+
+  final FakeUnit unit = new FakeUnit();
+  final FakeClock clock = new FakeClock();
+  final List<String> told = new ArrayList<>();
+
+  /** Called with each command before it acts; may throw. */
+  Consumer<String> before = command -> {};
+
+  /** May change what is sampled. */
+  UnaryOperator<Digitizer.Frame> frames = frame -> frame;
+
+  /** Host seconds that pass for each second of samples. */
+  double slowness = 0.1;
+
+  String fixture = "EF-SD48";
+  String model = "EMULATED-THING";
+  private int rate_Hz;
+  private int samples;
+  private long index;
+
+  BenchInstruments instruments() {
+    return new BenchInstruments(
+        new FakeLoad(), new FakeSource(), new FakeDigitizer(), new FakeSwitch(), new FakeChain());
+  }
+
+  private void tell(String command) {
+    told.add(command);
+    before.accept(command);
+  }
+
+  private String identity(String role) {
+    tell(role + " identity");
+    return "COREWRIGHT," + model + "," + role + ",1";
+  }
+
+  private Digitizer.Status status() {
+    unit.relayClosed &= unit.chainWhole;
+    return new Digitizer.Status(
+        unit.chainWhole, unit.relayClosed, unit.discharging, false, false, false);
+  }
+
+  private final class FakeLoad implements Load {
+    @Override
+    public String role() {
+      return "load";
+    }
+
+    @Override
+    public String identity() {
+      return FakeBench.this.identity("load");
+    }
+
+    @Override
+    public void set(double current_A) {
+      tell("load set " + current_A);
+      unit.load_A = current_A;
+    }
+
+    @Override
+    public void input(boolean on) {
+      tell("load input " + on);
+      unit.loadOn = on;
+    }
+
+    @Override
+    public Measurement current() {
+      return new Measurement(unit.loadOn ? unit.load_A : 0, 0.001, Unit.AMPERE);
+    }
+
+    @Override
+    public void off() {
+      tell("load off");
+      unit.loadOn = false;
+    }
+
+    @Override
+    public void close() {}
+  }
+
+  private final class FakeSource implements Source {
+    @Override
+    public String role() {
+      return "source";
+    }
+
+    @Override
+    public String identity() {
+      return FakeBench.this.identity("source");
+    }
+
+    @Override
+    public void protect(double over_V, double over_A) {
+      tell("source protect " + over_V + " " + over_A);
+    }
+
+    @Override
+    public void set(double voltage_V, double limit_A) {
+      tell("source set");
+      unit.source_V = voltage_V;
+      unit.limit_A = limit_A;
+    }
+
+    @Override
+    public void output(boolean on) {
+      tell("source output " + on);
+      unit.sourceOn = on;
+    }
+
+    @Override
+    public Measurement voltage() {
+      tell("source voltage?");
+      return new Measurement(unit.sourceOn ? unit.source_V : 0, 0.01, Unit.VOLT);
+    }
+
+    @Override
+    public Measurement current() {
+      return new Measurement(unit.input_A, 0.01, Unit.AMPERE);
+    }
+
+    @Override
+    public void off() {
+      tell("source off");
+      unit.sourceOn = unit.sourceSticks && unit.sourceOn;
+    }
+
+    @Override
+    public void close() {}
+  }
+
+  private final class FakeSwitch implements Switch {
+    @Override
+    public String role() {
+      return "switch";
+    }
+
+    @Override
+    public String identity() {
+      return FakeBench.this.identity("switch");
+    }
+
+    @Override
+    public void discharge(boolean connected) {
+      tell("switch discharge " + connected);
+      unit.discharging = connected;
+    }
+
+    @Override
+    public boolean discharging() {
+      tell("switch discharging?");
+      return unit.discharging;
+    }
+
+    @Override
+    public void off() {
+      tell("switch off");
+      unit.discharging = true;
+    }
+
+    @Override
+    public void close() {}
+  }
+
+  private final class FakeChain implements Interlock {
+    @Override
+    public String role() {
+      return "interlock";
+    }
+
+    @Override
+    public String identity() {
+      return FakeBench.this.identity("interlock");
+    }
+
+    @Override
+    public boolean whole() {
+      tell("interlock whole?");
+      return unit.chainWhole;
+    }
+
+    @Override
+    public void off() {}
+
+    @Override
+    public void close() {}
+  }
+
+  private final class FakeDigitizer implements Digitizer {
+    @Override
+    public String role() {
+      return "digitizer";
+    }
+
+    @Override
+    public String identity() {
+      return FakeBench.this.identity("digitizer");
+    }
+
+    @Override
+    public List<Channel> channels() {
+      return CHANNELS;
+    }
+
+    @Override
+    public String fixture() {
+      return fixture;
+    }
+
+    @Override
+    public void start(int rate, int samplesPerFrame) {
+      tell("digitizer start " + rate);
+      rate_Hz = rate;
+      samples = samplesPerFrame;
+      index = 0;
+    }
+
+    @Override
+    public Frame next(Duration patience) {
+      before.accept("digitizer next");
+      short[][] codes = new short[4][samples];
+      for (int i = 0; i < samples; i++) {
+        unit.pass(1.0 / rate_Hz);
+        codes[0][i] = code(unit.input_V / 0.001);
+        codes[1][i] = code(unit.capacitor_V / 0.004);
+        codes[2][i] = code((unit.loadOn && unit.capacitor_V > 0.5 ? unit.load_A : 0) / 0.001);
+        codes[3][i] = code(unit.input_A / 0.002);
+      }
+      clock.pass(slowness * samples / rate_Hz);
+      Frame frame = new Frame(index, status(), codes, 0);
+      index += samples;
+      return frames.apply(frame);
+    }
+
+    @Override
+    public void stop() {
+      tell("digitizer stop");
+    }
+
+    @Override
+    public void relay(boolean closed) {
+      tell("digitizer relay " + closed);
+      unit.relayClosed = closed && unit.chainWhole;
+    }
+
+    @Override
+    public Status heartbeat() {
+      before.accept("digitizer heartbeat");
+      return status();
+    }
+
+    @Override
+    public void off() {
+      tell("digitizer off");
+      unit.relayClosed = false;
+    }
+
+    @Override
+    public void close() {}
+  }
+
+  private static short code(double value) {
+    return (short) Math.max(-32768, Math.min(32767, Math.round(value)));
+  }
+}

@@ -1,0 +1,208 @@
+package corewright.bench.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import corewright.bench.port.Digitizer.Frame;
+import corewright.bench.port.Digitizer.Status;
+import corewright.bench.record.RunEnd;
+import corewright.bench.record.RunEnd.Trip;
+import java.nio.file.Path;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every trip through the engine, with the unit's charge and the relay looked at afterwards. */
+class TripsTest {
+  @TempDir Path folder;
+  private final FakeBench bench = new FakeBench();
+  private long taken;
+
+  private RunResult run() {
+    RunResult result =
+        new RunEngine(bench.clock)
+            .run(Plans.plan(folder), bench.instruments(), RunListener.NONE, new Stop());
+    assertFalse(bench.unit.sourceOn, "source");
+    assertFalse(bench.unit.loadOn, "load");
+    assertFalse(bench.unit.relayClosed, "relay");
+    assertTrue(bench.unit.discharging, "discharge");
+    assertTrue(bench.unit.capacitor_V < 5, bench.unit.capacitor_V + " V");
+    return result;
+  }
+
+  private RunEnd trippedIn(String step, Trip trip) {
+    RunEnd end = run().end();
+    assertEquals(RunEnd.Kind.TRIPPED, end.kind(), end.saw());
+    assertEquals(trip, end.trip());
+    assertEquals(step, end.step());
+    assertFalse(end.remedy().isEmpty());
+    return end;
+  }
+
+  private RunEnd faulted(String saw) {
+    RunEnd end = run().end();
+    assertEquals(RunEnd.Kind.BENCH_FAULT, end.kind(), end.saw());
+    assertTrue(end.saw().contains(saw), end.saw());
+    assertFalse(end.remedy().isEmpty());
+    return end;
+  }
+
+  private boolean loaded() {
+    return bench.unit.loadOn;
+  }
+
+  /** Changes the frames that come once the load is on, beginning with the {@code n}-th. */
+  private void whenLoaded(int n, UnaryOperator<Frame> change) {
+    bench.frames = frame -> loaded() && ++taken >= n ? change.apply(frame) : frame;
+  }
+
+  private static Frame status(Frame f, Status status) {
+    return new Frame(f.first(), status, f.codes(), f.brokenBefore());
+  }
+
+  @Test
+  void oneSampleOverTheUpperLimitOfTheOutputTrips() {
+    whenLoaded(
+        3,
+        f -> {
+          if (taken == 3) {
+            f.codes()[1][2] = (short) (56.1 / 0.004);
+          }
+          return f;
+        });
+    RunEnd end = trippedIn("full", Trip.OUTPUT_OVER);
+    assertEquals("The output rose to 56.10 V; more than 56.00 V ends the run.", end.saw());
+  }
+
+  @Test
+  void anOutputBeyondTheDigitizersRangeTripsAsTooHigh() {
+    whenLoaded(
+        1,
+        f -> {
+          f.codes()[1][0] = Short.MAX_VALUE;
+          return f;
+        });
+    assertTrue(trippedIn("full", Trip.OUTPUT_OVER).saw().contains("beyond the digitizer's range"));
+  }
+
+  @Test
+  void aCollapseUnderLoadTripsAfterHalfASecondAndNotBefore() {
+    whenLoaded(
+        1,
+        f -> {
+          bench.unit.regulates_V = 20;
+          return f;
+        });
+    RunEnd end = trippedIn("full", Trip.OUTPUT_UNDER);
+    assertEquals(
+        "The output was 19.80 V at a load of 2.00 A, and under 30.00 V for more than 0.500 s.",
+        end.saw());
+    // dead check 1 s, first power 3.1 s, rest 0.4 s; the fall through 30 V takes 10 to 15 ms
+    assertEquals(1.0 + 3.1 + 0.4 + 0.5, end.at_s(), 0.05);
+  }
+
+  @Test
+  void aShortDipUnderTheLimitDoesNotTrip() {
+    whenLoaded(
+        1,
+        f -> {
+          bench.unit.regulates_V = taken > 20 && taken < 115 ? 20 : 48; // 95 frames of 5 ms
+          return f;
+        });
+    assertEquals(RunEnd.Kind.COMPLETED, run().end().kind());
+  }
+
+  @Test
+  void anOutputThatIsLowWithoutLoadDoesNotTrip() {
+    bench.unit.regulates_V = 20;
+    assertEquals("full", run().end().step(), "only once it was loaded");
+  }
+
+  @Test
+  void aSupplyCurrentOverItsLimitForLongerThanAllowedTrips() {
+    whenLoaded(
+        1,
+        f -> {
+          java.util.Arrays.fill(f.codes()[3], (short) (19 / 0.002));
+          return f;
+        });
+    RunEnd end = trippedIn("full", Trip.SUPPLY_CURRENT_OVER);
+    assertEquals("The unit drew 19.00 A, and more than 18.00 A for more than 0.010 s.", end.saw());
+  }
+
+  @Test
+  void anInrushShorterThanAllowedDoesNotTrip() {
+    whenLoaded(
+        1,
+        f -> {
+          if (taken <= 2) { // 10 ms
+            java.util.Arrays.fill(f.codes()[3], (short) (19 / 0.002));
+          }
+          return f;
+        });
+    assertEquals(RunEnd.Kind.COMPLETED, run().end().kind());
+  }
+
+  @Test
+  void aSupplyThatRunsAwayIsAFaultOfTheBench() {
+    whenLoaded(
+        1,
+        f -> {
+          java.util.Arrays.fill(f.codes()[0], (short) (17 / 0.001));
+          return f;
+        });
+    faulted("Supply feed input rose to 17.00 V; the unit may be given 16.00 V.");
+  }
+
+  @Test
+  void anOpenInterlockEndsTheRun() {
+    whenLoaded(
+        5,
+        f -> {
+          bench.unit.chainWhole = false;
+          return f;
+        });
+    bench.before = command -> bench.unit.chainWhole |= command.equals("digitizer stop");
+    faulted("The interlock chain opened.");
+  }
+
+  @Test
+  void aRelayThatOpensByItselfEndsTheRun() {
+    whenLoaded(5, f -> status(f, new Status(true, false, false, false, false, false)));
+    faulted("The fixture's relay opened by itself.");
+  }
+
+  @Test
+  void aWatchdogThatHasTrippedEndsTheRun() {
+    whenLoaded(5, f -> status(f, new Status(true, false, true, false, false, true)));
+    faulted("heard nothing from the station");
+  }
+
+  @Test
+  void aHoleNoLongerThanAnyLimitAllowsIsKeptAsAGap() {
+    whenLoaded(3, f -> new Frame(f.first() + 10, f.status(), f.codes(), 0));
+    RunResult result = run();
+    assertEquals(RunEnd.Kind.COMPLETED, result.end().kind(), result.end().saw());
+    assertEquals(10, result.capture().orElseThrow().gaps().get(0).count());
+    assertEquals(1, result.capture().orElseThrow().gaps().size());
+  }
+
+  @Test
+  void aLongerHoleEndsTheRun() {
+    whenLoaded(3, f -> new Frame(f.first() + 11, f.status(), f.codes(), 0));
+    faulted("The digitizer's line was blind for 11.0 ms, and the limits allow 10.0 ms.");
+  }
+
+  @Test
+  void manyBrokenFramesEndTheRun() {
+    whenLoaded(1, f -> new Frame(f.first(), f.status(), f.codes(), 1));
+    faulted("11 frames were broken, lost or repeated.");
+  }
+
+  @Test
+  void aCountThatRunsBackwardsEndsTheRun() {
+    whenLoaded(3, f -> new Frame(f.first() - 1, f.status(), f.codes(), 0));
+    faulted("The digitizer counts its samples backwards");
+  }
+}
