@@ -7,8 +7,11 @@ import java.util.Optional;
 
 /** Whether a source that was switched off is off. It may say so and not be. */
 final class SourceLeft {
-  /** What a discharged output capacitor or a meter's zero may still show. */
-  private static final double REST_V = 1.0;
+  /**
+   * What the unit's own input capacitor may still hold at the sense leads, which end at the unit. A
+   * source that stayed on gives what a profile asks for, and no profile asks for so little.
+   */
+  private static final double REST_V = 5.0;
 
   private SourceLeft() {}
 

@@ -1,6 +1,8 @@
 package corewright.station.cli;
 
 import java.util.Objects;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -12,13 +14,20 @@ import picocli.CommandLine.Spec;
     name = "corewright",
     versionProvider = Main.Version.class,
     mixinStandardHelpOptions = true,
-    subcommands = {MeasureCommand.class, CommandLine.HelpCommand.class},
+    subcommands = {
+      DemoCommand.class,
+      MeasureCommand.class,
+      PortsCommand.class,
+      ShowCommand.class,
+      CommandLine.HelpCommand.class
+    },
     description = "Tests a used module on the bench, decides its way, keeps the record.")
 public final class Main implements Runnable {
   @Spec private CommandSpec spec;
 
   /** Runs one command and leaves with its exit code. */
   public static void main(String[] args) {
+    Logger.getLogger("").setLevel(Level.WARNING); // libraries tell of each attribute they write
     System.exit(commandLine().execute(args));
   }
 

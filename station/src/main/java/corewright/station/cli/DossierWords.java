@@ -1,0 +1,97 @@
+package corewright.station.cli;
+
+import corewright.bench.record.Core;
+import corewright.bench.record.Decision;
+import corewright.bench.record.Dossier;
+import corewright.bench.record.Identification;
+import corewright.bench.record.RunRecord;
+import corewright.measures.Figures;
+import corewright.reports.ledger.Found;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is known of a unit, as lines for a terminal. */
+final class DossierWords {
+  private DossierWords() {}
+
+  /** One unit of several that were found. */
+  static String line(Found found) {
+    return found.tag()
+        + "  "
+        + found.family()
+        + "  serial "
+        + found.serial()
+        + "  ("
+        + found.why()
+        + ")";
+  }
+
+  static List<String> of(Dossier dossier) {
+    List<String> lines = new ArrayList<>();
+    Core core = dossier.core();
+    lines.add(
+        core.tag()
+            + "  "
+            + core.family()
+            + "  serial "
+            + core.serial()
+            + "  label "
+            + core.label());
+    lines.add(
+        "Received " + core.received() + " by " + core.receivedBy() + ", visit " + dossier.visit());
+    if (!core.complaint().isEmpty()) {
+      lines.add("Complaint: " + core.complaint());
+    }
+    dossier.identification().ifPresent(i -> lines.addAll(identification(i)));
+    dossier.runs().forEach(run -> lines.addAll(run(run)));
+    dossier.rebuild().forEach(done -> lines.add("Rebuilt: " + done));
+    dossier.decision().ifPresent(d -> lines.addAll(decision(d)));
+    return lines;
+  }
+
+  private static List<String> identification(Identification id) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Build "
+            + id.variant()
+            + ", probability "
+            + Figures.number(id.posterior(), 2)
+            + " ("
+            + id.band()
+            + ")");
+    id.conflicts().forEach(c -> lines.add("  against it: " + c));
+    return lines;
+  }
+
+  private static List<String> run(RunRecord run) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Run "
+            + run.number()
+            + ", "
+            + run.purpose()
+            + ", "
+            + run.source().words()
+            + ": "
+            + run.judgement().verdict().map(Enum::name).orElse("no verdict"));
+    run.judgement().reasons().forEach(r -> lines.add("  " + r));
+    if (!run.end().saw().isEmpty() && run.judgement().reasons().isEmpty()) {
+      lines.add("  " + run.end().saw());
+    }
+    return lines;
+  }
+
+  private static List<String> decision(Decision decision) {
+    List<String> lines = new ArrayList<>();
+    lines.add(decision.disposition() + " (row " + decision.row() + "): " + decision.sentence());
+    if (!decision.question().isEmpty()) {
+      lines.add(
+          "  Open: "
+              + decision.question()
+              + " "
+              + decision.owner()
+              + decision.due().map(d -> ", until " + d).orElse(""));
+    }
+    return lines;
+  }
+}

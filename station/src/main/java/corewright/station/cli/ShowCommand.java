@@ -1,0 +1,62 @@
+package corewright.station.cli;
+
+import corewright.bench.record.Dossier;
+import corewright.bench.run.Clock;
+import corewright.reports.ledger.Found;
+import corewright.station.work.Refused;
+import corewright.station.work.Workshop;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Shows what the record knows of a unit. */
+@Command(
+    name = "show",
+    mixinStandardHelpOptions = true,
+    description = "Shows a unit: what arrived, what was measured, what was decided.",
+    footer = {
+      "",
+      "Examples:",
+      "  corewright show U-00003X         by the shop's tag",
+      "  corewright show 4417-2208        by the maker's serial, or a part of it"
+    })
+final class ShowCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private ShopFolder shop;
+
+  @Parameters(paramLabel = "TAG|SERIAL", description = "The tag, or the maker's serial.")
+  private String wanted;
+
+  @Option(names = "--json", description = "Report as JSON.")
+  private boolean json;
+
+  @Override
+  public Integer call() throws Exception {
+    PrintWriter out = spec.commandLine().getOut();
+    try (Workshop workshop = shop.open("show", Clock.system())) {
+      List<Found> found = workshop.ledger().find(wanted);
+      if (found.isEmpty()) {
+        throw new Refused(
+            "Nothing in " + shop.folder + " has the tag or serial " + wanted,
+            "Try a part of the serial, or name the shop's folder with --shop.");
+      }
+      if (found.size() > 1) {
+        found.forEach(f -> out.println(DossierWords.line(f)));
+        return ExitCodes.DONE;
+      }
+      Dossier dossier = workshop.ledger().dossier(found.get(0).tag());
+      if (json) {
+        out.println(RecordJson.text(RecordJson.dossier(dossier)));
+      } else {
+        DossierWords.of(dossier).forEach(out::println);
+      }
+      return ExitCodes.DONE;
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package corewright.station.work;
+
+import corewright.bench.judge.Judge;
+import corewright.bench.record.Judgement;
+import corewright.bench.record.RunEnd;
+import corewright.fixtures.describe.BenchDescription;
+import corewright.measures.ChannelDoubt;
+import corewright.measures.MeasuredRun;
+import corewright.measures.MeterSettings;
+import corewright.profiles.Family;
+import corewright.profiles.Profile;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** How a capture is read and judged, the same for a run on the bench and an imported file. */
+final class Assessing {
+  private Assessing() {}
+
+  /** How a capture is read: windows of the profile, doubts of the bench that recorded it. */
+  static MeterSettings settings(
+      Family family,
+      Profile profile,
+      Optional<BenchDescription> bench,
+      Optional<Double> settle_s,
+      Optional<Double> guard_s) {
+    Map<String, ChannelDoubt> doubts = new HashMap<>();
+    bench.ifPresent(
+        b ->
+            b.channels()
+                .forEach(c -> doubts.put(c.channel(), new ChannelDoubt(c.gain_rel(), c.offset()))));
+    return new MeterSettings(
+        settle_s.or(profile::settle_s),
+        guard_s.or(profile::guard_s),
+        Optional.of(family.output_V()),
+        doubts);
+  }
+
+  /** Judges what was measured; where nothing was, how the run ended still says something. */
+  static Judgement judge(
+      Optional<MeasuredRun> measured, Family family, Profile profile, RunEnd end) {
+    return Judge.judge(measured.orElseGet(() -> nothing(profile)), family, profile, end);
+  }
+
+  private static MeasuredRun nothing(Profile profile) {
+    return new MeasuredRun(
+        profile.sampleRate_Hz(), 0, "nothing was sampled", List.of(), Map.of(), List.of());
+  }
+}

@@ -1,0 +1,49 @@
+package corewright.station.work;
+
+import corewright.bench.capture.CaptureFile;
+import corewright.bench.record.Dossier;
+import corewright.bench.record.RunRecord;
+import corewright.reports.chart.Charts;
+import corewright.reports.document.Documents;
+import corewright.reports.ledger.Ledger;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Writes what is handed out, and notes in the ledger that it was. */
+public final class Publishing {
+  private final Ledger ledger;
+  private final Folders folders;
+  private final Documents documents;
+  private final Charts charts;
+
+  public Publishing(Ledger ledger, Folders folders, Documents documents, Charts charts) {
+    this.ledger = ledger;
+    this.folders = folders;
+    this.documents = documents;
+    this.charts = charts;
+  }
+
+  /** The one page about a unit. */
+  public Path testReport(String tag, String who) {
+    Path file = documents.testReport(ledger.dossier(tag), folders.documents());
+    ledger.documented(tag, "test report", file, CaptureFile.sha256(file), who);
+    return file;
+  }
+
+  /** What leaves with a rebuilt unit. */
+  public Path warrantyReport(String tag, String who) {
+    Path file = documents.warrantyReport(ledger.dossier(tag), folders.documents());
+    ledger.documented(tag, "warranty report", file, CaptureFile.sha256(file), who);
+    return file;
+  }
+
+  /** The picture of the last run, as SVG; empty where nothing was sampled. */
+  public Optional<Path> chart(String tag) {
+    Dossier dossier = ledger.dossier(tag);
+    if (dossier.runs().isEmpty()) {
+      return Optional.empty();
+    }
+    RunRecord last = dossier.runs().get(dossier.runs().size() - 1);
+    return charts.svg(last, folders.charts());
+  }
+}

@@ -1,0 +1,75 @@
+package corewright.station.work;
+
+import corewright.bench.identify.Identifier;
+import corewright.bench.record.Core;
+import corewright.bench.record.CueAnswer;
+import corewright.bench.record.Identification;
+import corewright.bench.run.Clock;
+import corewright.profiles.Catalogue;
+import corewright.profiles.Cue;
+import corewright.profiles.Family;
+import corewright.reports.ledger.Ledger;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Receives a core: its tag, what was seen, which build it is. */
+public final class Reception {
+  private final Catalogue catalogue;
+  private final Ledger ledger;
+  private final Clock clock;
+
+  public Reception(Catalogue catalogue, Ledger ledger, Clock clock) {
+    this.catalogue = catalogue;
+    this.ledger = ledger;
+    this.clock = clock;
+  }
+
+  /**
+   * Writes down the core, what people saw, and which build that makes it.
+   *
+   * @param tag the shop's tag; empty: the next free one
+   * @return the tag
+   */
+  public String receive(Answers answers, Optional<String> tag) {
+    Family family = catalogue.family(answers.received().family());
+    String given = tag.orElseGet(ledger::nextTag);
+    Answers.Received as = answers.received();
+    ledger.receive(
+        new Core(
+            given,
+            family.id(),
+            as.serial(),
+            as.label(),
+            as.customer(),
+            as.mode(),
+            as.complaint(),
+            clock.wall(),
+            answers.who()));
+    List<CueAnswer> seen = seen(answers);
+    ledger.answers(given, seen);
+    Identification identification = Identifier.identify(family, ofKey(family, seen));
+    ledger.identified(given, identification, answers.who());
+    return given;
+  }
+
+  private List<CueAnswer> seen(Answers answers) {
+    Instant now = clock.wall();
+    List<CueAnswer> seen = new ArrayList<>();
+    answers.cues().forEach((cue, a) -> seen.add(new CueAnswer(cue, a, answers.who(), now)));
+    answers.checklist().forEach((id, a) -> seen.add(new CueAnswer(id, a, answers.who(), now)));
+    answers
+        .agreed()
+        .forEach((n, a) -> seen.add(new CueAnswer(Deciding.AGREED + n, a, answers.who(), now)));
+    return seen;
+  }
+
+  /** The answers that the identification key asks for; the checklist's are not among them. */
+  static List<CueAnswer> ofKey(Family family, List<CueAnswer> answers) {
+    Set<String> cues = family.cues().stream().map(Cue::id).collect(Collectors.toSet());
+    return answers.stream().filter(a -> cues.contains(a.cue())).toList();
+  }
+}

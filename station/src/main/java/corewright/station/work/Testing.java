@@ -1,0 +1,158 @@
+package corewright.station.work;
+
+import corewright.bench.port.Identities;
+import corewright.bench.record.CueAnswer;
+import corewright.bench.record.Dossier;
+import corewright.bench.record.Identification;
+import corewright.bench.record.Judgement;
+import corewright.bench.record.RunRecord;
+import corewright.bench.record.Source;
+import corewright.bench.run.BenchInstruments;
+import corewright.bench.run.Clock;
+import corewright.bench.run.Confirmations;
+import corewright.bench.run.RunEngine;
+import corewright.bench.run.RunListener;
+import corewright.bench.run.RunPlan;
+import corewright.bench.run.RunResult;
+import corewright.bench.run.Stop;
+import corewright.fixtures.describe.BenchDescription;
+import corewright.measures.MeasuredRun;
+import corewright.measures.meter.RunMeter;
+import corewright.profiles.Catalogue;
+import corewright.profiles.Family;
+import corewright.profiles.Profile;
+import corewright.reports.ledger.Ledger;
+import corewright.reports.ledger.RunBegun;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Tests a unit on a bench: the ledger knows of the run before anything is energised. */
+public final class Testing {
+  private final Catalogue catalogue;
+  private final Ledger ledger;
+  private final Folders folders;
+  private final Clock clock;
+
+  public Testing(Catalogue catalogue, Ledger ledger, Folders folders, Clock clock) {
+    this.catalogue = catalogue;
+    this.ledger = ledger;
+    this.folders = folders;
+    this.clock = clock;
+  }
+
+  /**
+   * What shall be run.
+   *
+   * @param confirmed the cautions were shown and confirmed
+   * @param secondPerson who else is there; demanded above 60 V DC
+   */
+  public record Request(
+      String tag,
+      String profile,
+      BenchDescription bench,
+      String operator,
+      boolean confirmed,
+      Optional<String> secondPerson) {}
+
+  /** Runs the profile, measures, judges, and keeps all of it. */
+  public RunRecord run(
+      Request request, BenchInstruments instruments, RunIds ids, RunListener listener, Stop stop) {
+    Dossier dossier = ledger.dossier(request.tag());
+    Family family = catalogue.family(dossier.core().family());
+    Profile profile = catalogue.profile(request.profile());
+    String purpose = profile.purpose().name().toLowerCase(Locale.ROOT);
+    int number = ledger.nextRunNumber(request.tag(), purpose);
+    RunPlan plan =
+        new RunPlan(
+            ids.next(request.tag(), purpose, number),
+            request.tag(),
+            family,
+            profile,
+            request.bench(),
+            request.operator(),
+            folders.captures(),
+            confirmations(family, dossier, request));
+    ledger.runBegun(
+        new RunBegun(
+            plan.runId(),
+            request.tag(),
+            purpose,
+            number,
+            source(instruments),
+            clock.wall(),
+            request.operator(),
+            request.bench().id(),
+            request.bench().fixture().id(),
+            profile.id(),
+            folders.relative(folders.captures().resolve(plan.runId()))));
+    RunResult result = new RunEngine(clock).run(plan, instruments, listener, stop);
+    RunRecord record = record(plan, purpose, number, result);
+    ledger.runEnded(record);
+    return record;
+  }
+
+  private RunRecord record(RunPlan plan, String purpose, int number, RunResult result) {
+    Family family = plan.family();
+    Profile profile = plan.profile();
+    Optional<MeasuredRun> measured =
+        result
+            .capture()
+            .filter(c -> c.size() > 0)
+            .map(
+                c ->
+                    RunMeter.read(
+                        c,
+                        Assessing.settings(
+                            family,
+                            profile,
+                            Optional.of(plan.bench()),
+                            Optional.empty(),
+                            Optional.empty())));
+    Judgement judgement = Assessing.judge(measured, family, profile, result.end());
+    return new RunRecord(
+        plan.runId(),
+        plan.tag(),
+        purpose,
+        number,
+        result.source(),
+        result.started(),
+        result.ended(),
+        plan.operator(),
+        plan.bench().id(),
+        plan.bench().fixture().id(),
+        profile.id(),
+        profile.revision(),
+        profile.origin(),
+        family.origin(),
+        Optional.of(plan.bench().origin()),
+        result.equipment(),
+        Software.version(),
+        result.file().map(folders::relative).orElse(""),
+        result.sha256(),
+        result.end(),
+        result.troubles(),
+        measured,
+        judgement);
+  }
+
+  private static Source source(BenchInstruments instruments) {
+    return instruments.all().stream().anyMatch(i -> Identities.isEmulated(i.identity()))
+        ? Source.EMULATED
+        : Source.BENCH;
+  }
+
+  private static Confirmations confirmations(Family family, Dossier dossier, Request request) {
+    Map<String, String> answers =
+        dossier.answers().stream()
+            .collect(Collectors.toMap(CueAnswer::cue, CueAnswer::answer, (first, later) -> later));
+    List<String> blocking = Deciding.blocking(family, answers);
+    return new Confirmations(
+        request.confirmed(),
+        request.secondPerson(),
+        dossier.identification().map(Identification::band),
+        blocking);
+  }
+}

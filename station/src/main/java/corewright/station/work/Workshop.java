@@ -1,0 +1,104 @@
+package corewright.station.work;
+
+import corewright.bench.record.Decision;
+import corewright.bench.record.Dossier;
+import corewright.bench.record.RunRecord;
+import corewright.bench.run.Clock;
+import corewright.profiles.Catalogue;
+import corewright.profiles.Family;
+import corewright.reports.chart.Charts;
+import corewright.reports.document.Documents;
+import corewright.reports.document.Shop;
+import corewright.reports.ledger.Ledger;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Optional;
+
+/** One shop: its record in one folder, and the use cases on it. Closing closes the ledger. */
+public final class Workshop implements AutoCloseable {
+  private final Catalogue catalogue;
+  private final Folders folders;
+  private final Clock clock;
+  private final Ledger ledger;
+  private final Publishing publishing;
+
+  private Workshop(Catalogue catalogue, Folders folders, Shop shop, Clock clock, Ledger ledger) {
+    this.catalogue = catalogue;
+    this.folders = folders;
+    this.clock = clock;
+    this.ledger = ledger;
+    KeptEvidence evidence = new KeptEvidence(folders);
+    this.publishing =
+        new Publishing(
+            ledger, folders, new Documents(shop, evidence, wall(clock)), new Charts(evidence));
+  }
+
+  /**
+   * Opens the record in a folder; makes it if there is none.
+   *
+   * @param chain who writes, as {@code bench-1}
+   */
+  public static Workshop open(
+      Catalogue catalogue, Path folder, Shop shop, String chain, Clock clock) {
+    Folders folders = Folders.at(folder);
+    return new Workshop(
+        catalogue, folders, shop, clock, Ledger.open(folders.ledger(), chain, wall(clock)));
+  }
+
+  private static java.time.Clock wall(Clock clock) {
+    return new WallClock(clock, ZoneId.systemDefault());
+  }
+
+  public Catalogue catalogue() {
+    return catalogue;
+  }
+
+  public Folders folders() {
+    return folders;
+  }
+
+  public Ledger ledger() {
+    return ledger;
+  }
+
+  public Reception reception() {
+    return new Reception(catalogue, ledger, clock);
+  }
+
+  public Testing testing() {
+    return new Testing(catalogue, ledger, folders, clock);
+  }
+
+  public Importing importing() {
+    return new Importing(catalogue, ledger, folders, clock);
+  }
+
+  public Publishing publishing() {
+    return publishing;
+  }
+
+  /** Puts a unit before the decision table, and keeps the row that decided. */
+  public Decision decide(String tag, String who) {
+    Dossier dossier = ledger.dossier(tag);
+    Family family = catalogue.family(dossier.core().family());
+    LocalDate today = LocalDate.ofInstant(clock.wall(), ZoneId.systemDefault());
+    Decision decision = Deciding.decide(family, dossier, today);
+    ledger.decided(tag, decision, who);
+    return decision;
+  }
+
+  /** The last leg, the same after a bench run and an imported file: decide, document, chart. */
+  public Outcome conclude(RunRecord run, String who) {
+    Decision decision = decide(run.tag(), who);
+    Path document = publishing.testReport(run.tag(), who);
+    Optional<Path> chart = publishing.chart(run.tag());
+    Dossier dossier = ledger.dossier(run.tag());
+    return new Outcome(dossier.core(), dossier.identification(), run, decision, document, chart);
+  }
+
+  @Override
+  public void close() {
+    ledger.close();
+  }
+}
