@@ -22,10 +22,34 @@ public record Framing(int rate_Hz, int samples) {
 
   /** The framing of a profile on a board with so many channels. */
   public static Framing of(Profile profile, int channels) {
-    int rate_Hz = (int) Math.round(profile.sampleRate_Hz());
-    int most = (MOST_BYTES - HEAD_BYTES) / (2 * Math.max(channels, 1));
+    return of((int) Math.round(profile.sampleRate_Hz()), channels);
+  }
+
+  static Framing of(int rate_Hz, int channels) {
     int samples = (int) Math.round(rate_Hz * FRAME_S);
-    return new Framing(rate_Hz, Math.max(1, Math.min(samples, most)));
+    return new Framing(rate_Hz, Math.max(1, Math.min(samples, most(channels))));
+  }
+
+  /**
+   * The highest rate that a line of so many bytes a second carries; 0 if it carries none. Frames
+   * hold whole samples, so each count of samples is asked for the rates that are cut so.
+   */
+  public static int highestRate_Hz(double bytesPerSecond, int channels) {
+    int most = most(channels);
+    for (int samples = most; samples > 0; samples--) {
+      double fits = Math.floor(bytesPerSecond / (AROUND_BYTES / (double) samples + 2.0 * channels));
+      double from = samples == 1 ? 1 : Math.ceil((samples - 0.5) / FRAME_S);
+      double below = samples == most ? Integer.MAX_VALUE : Math.ceil((samples + 0.5) / FRAME_S);
+      int rate_Hz = (int) Math.min(fits, below - 1);
+      if (rate_Hz >= from) {
+        return rate_Hz;
+      }
+    }
+    return 0;
+  }
+
+  private static int most(int channels) {
+    return (MOST_BYTES - HEAD_BYTES) / (2 * Math.max(channels, 1));
   }
 
   /** For the way out, when nothing is left to be measured but a slow fall. */

@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
     versionProvider = Main.Version.class,
     mixinStandardHelpOptions = true,
     subcommands = {
+      CheckCommand.class,
       DemoCommand.class,
       MeasureCommand.class,
       PortsCommand.class,

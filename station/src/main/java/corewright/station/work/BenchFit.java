@@ -1,0 +1,205 @@
+package corewright.station.work;
+
+import static corewright.files.Section.shown;
+
+import corewright.bench.run.Framing;
+import corewright.files.JsonFile;
+import corewright.files.Mistake;
+import corewright.fixtures.describe.Argument;
+import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.BenchDescription.Connection;
+import corewright.fixtures.describe.Dialect;
+import corewright.profiles.Catalogue;
+import corewright.profiles.Family;
+import corewright.profiles.Profile;
+import corewright.profiles.Step;
+import corewright.profiles.SupplyFeed;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+
+/** A profile against the bench that shall run it: line, fixture, channels, instruments' ranges. */
+final class BenchFit {
+  private final JsonFile file;
+  private final Profile profile;
+  private final Family family;
+  private final BenchDescription bench;
+
+  /**
+   * @param file the profile's
+   */
+  BenchFit(JsonFile file, Profile profile, Family family, BenchDescription bench) {
+    this.file = file;
+    this.profile = profile;
+    this.family = family;
+    this.bench = bench;
+  }
+
+  /** What of a bench description names something that is not there. */
+  static List<Mistake> references(
+      JsonFile file,
+      BenchDescription bench,
+      Catalogue catalogue,
+      Function<String, Optional<Dialect>> dialects) {
+    List<Mistake> found = new ArrayList<>();
+    for (int i = 0; i < bench.instruments().size(); i++) {
+      Connection instrument = bench.instruments().get(i);
+      String where = "/instruments/" + i + "/dialect";
+      Optional<Dialect> dialect = dialects.apply(instrument.dialect());
+      if (!instrument.dialect().isEmpty() && dialect.isEmpty()) {
+        found.add(
+            file.mistake(
+                where,
+                "there is no dialect '" + instrument.dialect() + "'",
+                "Name a file in fixtures/dialects, without .json"));
+      }
+      dialect
+          .filter(d -> !d.role().equals(instrument.role()))
+          .ifPresent(
+              d ->
+                  found.add(
+                      file.mistake(
+                          where,
+                          "'" + d.id() + "' speaks to a " + d.role(),
+                          "Name a dialect for a " + instrument.role())));
+    }
+    for (int i = 0; i < bench.fixture().families().size(); i++) {
+      String named = bench.fixture().families().get(i);
+      if (!catalogue.familyIds().contains(named)) {
+        found.add(
+            file.mistake(
+                "/fixture/families/" + i,
+                "there is no family '" + named + "'",
+                "Use one of: " + String.join(", ", catalogue.familyIds())));
+      }
+    }
+    return found;
+  }
+
+  /** Why this bench cannot run the profile; empty if it can. */
+  List<Mistake> mistakes(Function<String, Optional<Dialect>> dialectOf) {
+    List<Mistake> found = new ArrayList<>();
+    line(found);
+    fixture(found);
+    feeds(found);
+    range(dialectOf.apply("load"), "current_A", "load_A", Step::load_A, "A", found);
+    range(dialectOf.apply("source"), "voltage_V", "input_V", Step::input_V, "V", found);
+    range(dialectOf.apply("source"), "limit_A", "inputLimit_A", Step::inputLimit_A, "A", found);
+    return found;
+  }
+
+  /** What the bench's line is asked for, when it can give it. */
+  String sentence() {
+    return "Bench "
+        + bench.id()
+        + " can run it: its line carries "
+        + shown(carries())
+        + " bytes a second, and "
+        + shown(Math.ceil(needs()))
+        + " are needed.";
+  }
+
+  private void line(List<Mistake> found) {
+    if (needs() <= carries()) {
+      return;
+    }
+    int highest = Framing.highestRate_Hz(carries(), bench.channels().size());
+    found.add(
+        file.mistake(
+            "/sampleRate_Hz",
+            "with "
+                + bench.channels().size()
+                + " channels it needs "
+                + shown(Math.ceil(needs()))
+                + " bytes a second, and the digitizer's line on "
+                + bench.id()
+                + " carries "
+                + shown(carries()),
+            highest > 0
+                ? "The highest rate that fits is " + highest + " Hz"
+                : "No rate fits: use a faster line"));
+  }
+
+  private void fixture(List<Mistake> found) {
+    if (!bench.fixture().families().contains(family.id())) {
+      found.add(
+          file.mistake(
+              "/family",
+              "the fixture on "
+                  + bench.id()
+                  + " fits "
+                  + String.join(", ", bench.fixture().families())
+                  + ", not "
+                  + family.id(),
+              "Plug in the family's fixture and name its bench"));
+    }
+    double cut_V = family.abort().outputOver_V();
+    if (bench.fixture().ceiling_V() < cut_V) {
+      found.add(
+          file.mistake(
+              "/family",
+              "the run is cut off at "
+                  + shown(cut_V)
+                  + " V, and the fixture may see "
+                  + shown(bench.fixture().ceiling_V())
+                  + " V",
+              "Use a fixture that is rated for this family"));
+    }
+  }
+
+  private void feeds(List<Mistake> found) {
+    List<String> channels =
+        bench.channels().stream().map(BenchDescription.ChannelCalibration::channel).toList();
+    for (int i = 0; i < profile.feeds().size(); i++) {
+      SupplyFeed feed = profile.feeds().get(i);
+      if (!channels.contains(feed.name())) {
+        found.add(
+            file.mistake(
+                "/feeds/" + i + "/name",
+                bench.id() + " has no channel '" + feed.name() + "'",
+                "It has " + String.join(", ", channels)));
+      }
+    }
+  }
+
+  private void range(
+      Optional<Dialect> dialect,
+      String argument,
+      String key,
+      ToDoubleFunction<Step> level,
+      String unit,
+      List<Mistake> found) {
+    Optional<Argument> range = dialect.map(d -> d.arguments().get(argument));
+    for (int i = 0; range.isPresent() && i < profile.steps().size(); i++) {
+      double asked = level.applyAsDouble(profile.steps().get(i));
+      if (asked > range.get().most()) {
+        found.add(
+            file.mistake(
+                "/steps/" + i + "/" + key,
+                shown(asked)
+                    + " "
+                    + unit
+                    + " is above what the "
+                    + dialect.get().role()
+                    + " of "
+                    + bench.id()
+                    + " takes, "
+                    + shown(range.get().most())
+                    + " "
+                    + unit,
+                "Write at most " + shown(range.get().most()) + ", or use another bench"));
+      }
+    }
+  }
+
+  private double needs() {
+    int channels = bench.channels().size();
+    return Framing.of(profile, channels).bytesPerSecond(channels);
+  }
+
+  private double carries() {
+    return bench.instrument("digitizer").map(Connection::bytesPerSecond).orElse(0.0);
+  }
+}

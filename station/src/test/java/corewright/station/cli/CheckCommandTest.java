@@ -1,0 +1,191 @@
+package corewright.station.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine;
+
+class CheckCommandTest {
+  private static final Path HOME = Path.of(System.getProperty("corewright.home"));
+  private static final String ARRIVAL = "profiles/families/sd48/sd48-arrival.json";
+  private static final String BENCH = "fixtures/benches/emulated-sd48.json";
+
+  @TempDir private Path folder;
+
+  private record Ran(int code, String out, String err) {}
+
+  private static Ran check(Object... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine line =
+        Main.commandLine().setOut(new PrintWriter(out)).setErr(new PrintWriter(err, true));
+    List<String> words = new ArrayList<>(List.of("check"));
+    for (Object arg : args) {
+      words.add(arg.toString());
+    }
+    int code = line.execute(words.toArray(String[]::new));
+    return new Ran(code, out.toString(), err.toString());
+  }
+
+  private static Path home(String file) {
+    return HOME.resolve(file);
+  }
+
+  private Path edited(String file, String was, String now) throws IOException {
+    String text = Files.readString(home(file));
+    assertTrue(text.contains(was), file + " has no " + was);
+    return Files.writeString(folder.resolve("edited.json"), text.replace(was, now));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    ARRIVAL + ", load-hold profile sd48-arrival",
+    "profiles/families/ie110/family.json, module family ie110",
+    BENCH + ", bench description emulated-sd48",
+    "fixtures/dialects/emulated-load.json, instrument dialect emulated-load"
+  })
+  void saysWhatAGoodFileIs(String file, String what) {
+    Ran ran = check(home(file));
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().startsWith(home(file) + " is good: " + what + ", revision 1"), ran.out());
+    assertEquals("", ran.err());
+  }
+
+  @ParameterizedTest
+  @MethodSource("everyFile")
+  void everyFileThatComesWithTheProgramIsGood(Path file) {
+    assertEquals(0, check(file).code(), check(file).err());
+  }
+
+  static List<Path> everyFile() throws IOException {
+    List<Path> files = new ArrayList<>();
+    for (String folder : List.of("profiles/families", "fixtures/benches", "fixtures/dialects")) {
+      try (var found = Files.walk(home(folder))) {
+        found
+            .filter(f -> f.toString().endsWith(".json") && !f.toString().endsWith(".schema.json"))
+            .forEach(files::add);
+      }
+    }
+    assertTrue(files.size() >= 20, files.toString());
+    return files;
+  }
+
+  @Test
+  void namesEveryMistakeOnStderrWithItsLine() throws IOException {
+    Path file = edited(ARRIVAL, "\"load_A\": 2.0", "\"load_A\": 20");
+    Ran ran = check(file);
+    assertEquals(1, ran.code());
+    assertEquals("", ran.out());
+    assertTrue(
+        ran.err()
+            .contains(
+                file
+                    + ":24: /steps/6/load_A: 20 A is above the rated load of sd48, 2 A. Write at"
+                    + " most 2"),
+        ran.err());
+    assertTrue(ran.err().strip().endsWith("4 mistakes; nothing was run."), ran.err());
+  }
+
+  @Test
+  void aFileThatIsNoneOfThemIsSaidToBe() throws IOException {
+    Path file = Files.writeString(folder.resolve("x.json"), "{ \"title\": \"Soup\" }");
+    Ran ran = check(file);
+    assertEquals(1, ran.code());
+    assertTrue(ran.err().contains("none of: family, profile, bench description, dialect"));
+    assertEquals(1, check(folder.resolve("none.json")).code());
+  }
+
+  @Test
+  void jsonOnStdoutAndNothingElse() throws IOException {
+    JsonNode good = new ObjectMapper().readTree(check(home(ARRIVAL), "--json").out());
+    assertTrue(good.path("good").asBoolean());
+    assertEquals("sd48-arrival", good.path("id").asText());
+    Ran ran = check(edited(ARRIVAL, "\"unit\": \"s\"", "\"unit\": \"ms\""), "--json");
+    assertEquals(1, ran.code());
+    assertEquals("", ran.err());
+    JsonNode mistake = new ObjectMapper().readTree(ran.out()).path("mistakes").path(0);
+    assertEquals("recovery is held in s, not in ms", mistake.path("message").asText());
+    assertTrue(mistake.path("line").asInt() > 30);
+  }
+
+  @Test
+  void aCautionLetsTheFilePass() {
+    Ran ran = check(home("profiles/families/ref48/ref48-steady.json"));
+    assertEquals(0, ran.code());
+    assertTrue(ran.out().contains("caution: "), ran.out());
+    assertTrue(ran.out().contains("Sample with more than 202736 Hz to see it"), ran.out());
+  }
+
+  @Test
+  void aBenchThatCanRunTheProfileIsSaidTo() {
+    Ran ran = check(home(ARRIVAL), "--bench", home(BENCH));
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().contains("and 2006000 are needed."), ran.out());
+  }
+
+  /** 115,200 bit/s carry 11,520 bytes a second: four channels at 743 samples a second. */
+  @Test
+  void aProfileThatNeedsMoreThanTheLineCarriesIsRefusedWithTheHighestRate() throws IOException {
+    Path slow = edited(BENCH, "\"bytesPerSecond\": 40000000", "\"bytesPerSecond\": 11520");
+    Ran ran = check(home(ARRIVAL), "--bench", slow);
+    assertEquals(1, ran.code());
+    assertTrue(
+        ran.err()
+            .contains(
+                ":8: /sampleRate_Hz: with 4 channels it needs 2006000 bytes a second, and the"
+                    + " digitizer's line on emulated-sd48 carries 11520. The highest rate that fits"
+                    + " is 743 Hz"),
+        ran.err());
+  }
+
+  @Test
+  void aBenchWithAnotherFixtureOrTooSmallInstrumentsIsRefused() throws IOException {
+    Ran other = check(home(ARRIVAL), "--bench", home("fixtures/benches/emulated-pv65.json"));
+    assertEquals(1, other.code());
+    assertTrue(other.err().contains("fits pv65, not sd48"), other.err());
+    Path strong = edited(ARRIVAL, "\"inputLimit_A\": 20", "\"inputLimit_A\": 80");
+    Ran ran = check(strong, "--bench", home(BENCH));
+    assertEquals(1, ran.code());
+    assertTrue(ran.err().contains("80 A is above what the source of emulated-sd48 takes, 60 A"));
+  }
+
+  @Test
+  void aBenchThatNamesWhatIsNotThereIsRefused() throws IOException {
+    Ran dialect = check(edited(BENCH, "\"dialect\": \"emulated-load\"", "\"dialect\": \"none\""));
+    assertEquals(1, dialect.code());
+    assertTrue(dialect.err().contains("there is no dialect 'none'"), dialect.err());
+    Ran role =
+        check(edited(BENCH, "\"dialect\": \"emulated-load\"", "\"dialect\": \"emulated-switch\""));
+    assertTrue(role.err().contains("'emulated-switch' speaks to a switch"), role.err());
+    Ran family = check(edited(BENCH, "\"ref48\"", "\"ref84\""));
+    assertTrue(family.err().contains("there is no family 'ref84'"), family.err());
+  }
+
+  @Test
+  void onlyAProfileIsRunOnABench() {
+    Ran ran = check(home(BENCH), "--bench", home(BENCH));
+    assertEquals(1, ran.code());
+    assertTrue(ran.err().contains("only a profile is run on a bench"), ran.err());
+  }
+
+  @Test
+  void theHelpNamesTheExitCodes() {
+    Ran ran = check("--help");
+    assertEquals(0, ran.code());
+    assertTrue(ran.out().contains("Exit codes:") && ran.out().contains("--bench=FILE"), ran.out());
+  }
+}
