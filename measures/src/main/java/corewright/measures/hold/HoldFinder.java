@@ -14,6 +14,12 @@ import java.util.Optional;
  * ignored, so that a unit which hiccups to zero under a constant load is in one hold as well.
  */
 public final class HoldFinder {
+  private static final double SHORTEST_HOLD_S = 1e-3;
+  private static final double SHORTEST_OF_LONG_S = 0.06;
+  private static final double HOLDS_AT_MOST = 500;
+  private static final int ENOUGH_SAMPLES = 16;
+  private static final int FEWEST_IN_RECORD = 50;
+
   private HoldFinder() {}
 
   /**
@@ -29,46 +35,70 @@ public final class HoldFinder {
       return List.of(new Hold(0, end_s, false, 0));
     }
     Waveform load = capture.load().get();
-    LoadBlocks blocks = LoadBlocks.of(capture, load);
-    LevelTracker tracker = new LevelTracker(blocks, rate);
-    List<Plateau> plateaus = explained(tracker.plateaus(), tracker);
-    double blockLength_s = blocks.size() / rate;
-    plateaus = new PulseTrains(blockLength_s, unjudged_s, tracker).joined(plateaus);
+    int shortest = shortest(capture.size(), rate);
+    Track track = Track.of(LoadBlocks.of(capture, load, shortest), shortest);
+    List<Plateau> plateaus =
+        new PulseTrains(track.blocks.size() / rate, unjudged_s, track.tracker)
+            .joined(track.plateaus);
     List<Hold> holds = new ArrayList<>();
     double start_s = 0;
     for (int i = 0; i < plateaus.size(); i++) {
       boolean last = i + 1 == plateaus.size();
-      double to_s = last ? end_s : edge(blocks, load, plateaus.get(i), plateaus.get(i + 1)) / rate;
-      holds.add(new Hold(start_s, to_s, i > 0, plateaus.get(i).pulses()));
-      start_s = to_s;
+      double to = last ? capture.size() : track.edge(load, plateaus.get(i), plateaus.get(i + 1));
+      Excursions pulses = new Excursions(capture.output(), load, track.blocks);
+      holds.add(new Hold(start_s, to / rate, i > 0, pulses.count(plateaus.get(i), (int) to)));
+      start_s = to / rate;
     }
     return holds.isEmpty() ? List.of(new Hold(0, end_s, false, 0)) : List.copyOf(holds);
   }
 
-  private static double edge(LoadBlocks blocks, Waveform load, Plateau before, Plateau after) {
-    int left = before.to() - 1;
-    int right = after.from();
-    if (blocks.hidden(left, right)) {
-      // The change is hidden where the load could not draw: the middle of that is the best guess.
-      return (blocks.sample(left) + blocks.size() + blocks.sample(right)) / 2.0;
+  /**
+   * How long a level must last to be a hold, and must stand still to be a level, in samples. A long
+   * record has long holds, and perhaps a person turning a knob between them; a slow one needs some
+   * samples to see that.
+   */
+  private static int shortest(int samples, double rate_Hz) {
+    double time_s =
+        Math.max(SHORTEST_HOLD_S, Math.min(SHORTEST_OF_LONG_S, samples / rate_Hz / HOLDS_AT_MOST));
+    int enough = Math.min(ENOUGH_SAMPLES, samples / FEWEST_IN_RECORD);
+    return Math.max(enough, (int) Math.ceil(time_s * rate_Hz));
+  }
+
+  /** Plateaus and what they were found in. */
+  private record Track(LoadBlocks blocks, LevelTracker tracker, List<Plateau> plateaus) {
+
+    static Track of(LoadBlocks blocks, int shortest) {
+      LevelTracker tracker = new LevelTracker(blocks, shortest);
+      return new Track(blocks, tracker, explained(tracker.plateaus(), tracker));
     }
-    int from = blocks.sample(left);
-    int to = Math.min(load.size() - 1, blocks.sample(right) + blocks.size() - 1);
-    return EdgeLocator.middle(load, from, to, before.level_A(), after.level_A());
+
+    /** Sample at which one plateau gives way to the next, with its fraction. */
+    double edge(Waveform load, Plateau before, Plateau after) {
+      int left = before.to() - 1;
+      int right = after.from();
+      if (blocks.hidden(left, right)) {
+        // The change is hidden where the load could not draw: the middle of that is the best guess.
+        return (blocks.sample(left) + blocks.size() + blocks.sample(right)) / 2.0;
+      }
+      int to = Math.min(load.size() - 1, blocks.sample(right) + blocks.size() - 1);
+      return EdgeLocator.middle(load, blocks.sample(left), to, before.level_A(), after.level_A());
+    }
   }
 
   /** Joins neighbours whose currents differ only because the output does, as a resistor's would. */
   private static List<Plateau> explained(List<Plateau> plateaus, LevelTracker tracker) {
     List<Plateau> joined = new ArrayList<>();
     for (Plateau next : plateaus) {
-      if (!joined.isEmpty()) {
-        Plateau last = joined.get(joined.size() - 1);
-        if (tracker.sameLevel(last, next) || sameConductance(last, next)) {
-          joined.set(joined.size() - 1, last.joined(next, 0));
-          continue;
-        }
+      int end = joined.size() - 1;
+      boolean same =
+          end >= 0
+              && (tracker.sameLevel(joined.get(end), next)
+                  || sameConductance(joined.get(end), next));
+      if (same) {
+        joined.set(end, joined.get(end).joined(next));
+      } else {
+        joined.add(next);
       }
-      joined.add(next);
     }
     return joined;
   }

@@ -6,40 +6,43 @@ import java.util.List;
 /**
  * Walks along the load current and cuts it into plateaus. A plateau ends where a few blocks in a
  * row are more than half a step away from its recent mean, and the next begins where the current
- * has stayed within one step for as long as the shortest hold. What returns to its old level is a
- * pulse and no new plateau.
+ * has stayed within one step, without moving, for as long as the shortest hold. What returns to its
+ * old level is a pulse and no new plateau.
  */
 final class LevelTracker {
-  /** A level is a hold from this length on, s; shorter ones are pulses. */
-  private static final double SHORTEST_HOLD_S = 1e-3;
-
   private static final int FEWEST_BLOCKS = 3;
 
   /** The level that a block is held against is the mean over this many shortest holds. */
   private static final int MEMORY = 8;
 
+  /** A level moves if its halves differ by this part of a step. */
+  private static final double MOVING = 0.25;
+
+  /** ... and by this many standard deviations. */
+  private static final double SURELY = 4;
+
   private final LoadBlocks blocks;
   private final int shortest;
   private final int inARow;
 
-  LevelTracker(LoadBlocks blocks, double sampleRate_Hz) {
+  /**
+   * @param shortest samples of the shortest hold
+   */
+  LevelTracker(LoadBlocks blocks, int shortest) {
     this.blocks = blocks;
-    shortest =
-        Math.max(FEWEST_BLOCKS, (int) Math.ceil(SHORTEST_HOLD_S * sampleRate_Hz / blocks.size()));
-    inARow = shortest < 6 ? 2 : 3;
+    this.shortest = Math.max(FEWEST_BLOCKS, shortest / blocks.size());
+    inARow = this.shortest < 6 ? 2 : 3;
   }
 
   /** Plateaus in order; empty where the current is never settled. */
   List<Plateau> plateaus() {
     List<Plateau> found = new ArrayList<>();
     int start = settled(0);
-    int pulses = 0;
     while (start >= 0) {
       int end = departure(start);
-      Plateau here = plateau(start, end, pulses);
-      pulses = 0;
+      Plateau here = plateau(start, end);
       if (!found.isEmpty() && sameLevel(found.get(found.size() - 1), here)) {
-        here = found.remove(found.size() - 1).joined(here, 1);
+        here = found.remove(found.size() - 1).joined(here);
       }
       found.add(here);
       start = end < blocks.count() ? settled(end) : -1;
@@ -52,32 +55,51 @@ final class LevelTracker {
     return Math.abs(a.level_A() - b.level_A()) < blocks.threshold_A();
   }
 
-  /** First block at or after {@code from} from which the current stays within one step, or −1. */
+  /** First block at or after {@code from} from which a whole shortest hold is level, or −1. */
   private int settled(int from) {
     int start = from;
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
-    for (int i = from; i < blocks.count(); i++) {
+    int i = from;
+    while (i < blocks.count()) {
       low = Math.min(low, blocks.current_A(i));
       high = Math.max(high, blocks.current_A(i));
       if (high - low > blocks.threshold_A()) {
         // Begin again after the last block that is more than a step from this one.
-        int j = i;
+        start = i;
         low = blocks.current_A(i);
-        high = blocks.current_A(i);
-        while (Math.max(high, blocks.current_A(j - 1)) - Math.min(low, blocks.current_A(j - 1))
-            <= blocks.threshold_A()) {
-          j--;
-          low = Math.min(low, blocks.current_A(j));
-          high = Math.max(high, blocks.current_A(j));
+        high = low;
+        while (within(low, high, blocks.current_A(start - 1))) {
+          start--;
+          low = Math.min(low, blocks.current_A(start));
+          high = Math.max(high, blocks.current_A(start));
         }
-        start = j;
       }
-      if (i - start + 1 >= shortest) {
-        return start;
+      i++;
+      if (i - start == shortest) {
+        if (!moves(start)) {
+          return start;
+        }
+        start += Math.max(1, shortest / 8);
+        i = start;
+        low = Double.POSITIVE_INFINITY;
+        high = Double.NEGATIVE_INFINITY;
       }
     }
     return -1;
+  }
+
+  private boolean within(double low, double high, double next) {
+    return Math.max(high, next) - Math.min(low, next) <= blocks.threshold_A();
+  }
+
+  /** Whether the second half of a shortest hold is elsewhere than its first. */
+  private boolean moves(int start) {
+    int half = shortest / 2;
+    double first = blocks.meanCurrent_A(start, start + half);
+    double second = blocks.meanCurrent_A(start + shortest - half, start + shortest);
+    double noise = blocks.noise_A() * Math.sqrt(2.0 / half);
+    return Math.abs(second - first) > Math.max(MOVING * blocks.threshold_A(), SURELY * noise);
   }
 
   /** First block of the run that leaves the level, or the number of blocks. */
@@ -111,9 +133,8 @@ final class LevelTracker {
     return blocks.count();
   }
 
-  private Plateau plateau(int from, int to, int pulses) {
+  private Plateau plateau(int from, int to) {
     int tail = Math.max(from, to - MEMORY * shortest);
-    return new Plateau(
-        from, to, blocks.meanCurrent_A(tail, to), blocks.meanOutput_V(tail, to), pulses);
+    return new Plateau(from, to, blocks.meanCurrent_A(tail, to), blocks.meanOutput_V(tail, to));
   }
 }

@@ -10,9 +10,11 @@ import java.util.Arrays;
  * current follows the output and says nothing about what was asked for.
  */
 final class LoadBlocks {
-  private static final int MOST_BLOCKS = 1 << 19;
+  private static final int BLOCKS_IN_A_HOLD = 256;
   private static final int FEWEST_BLOCKS = 4000;
-  private static final int NOISE_RUN = 32;
+  private static final int LONGEST_NOISE_RUN = 32;
+  private static final int SHORTEST_NOISE_RUN = 4;
+  private static final int NOISE_RUNS = 64;
 
   /** A step is at least this many standard deviations of the block means' noise. */
   private static final double NOISE_MARGIN = 8;
@@ -35,28 +37,43 @@ final class LoadBlocks {
   private final int[] index;
   private final double[] current_A;
   private final double[] output_V;
+  private final double drawing_V;
+  private final double noise_A;
   private final double threshold_A;
 
   private LoadBlocks(
-      int size, int[] index, double[] current_A, double[] output_V, double threshold_A) {
+      int size,
+      int[] index,
+      double[] current_A,
+      double[] output_V,
+      double drawing_V,
+      double lsb_A) {
     this.size = size;
+    this.drawing_V = drawing_V;
     this.index = index;
     this.current_A = current_A;
     this.output_V = output_V;
-    this.threshold_A = threshold_A;
+    noise_A = noise(current_A);
+    threshold_A =
+        Math.max(
+            Math.max(SMALLEST_STEP_A, CODES_MARGIN * lsb_A),
+            Math.max(NOISE_MARGIN * noise_A, RANGE_PART * range(current_A)));
   }
 
-  static LoadBlocks of(Capture capture, Waveform load) {
-    int size = Math.max(1, load.size() / MOST_BLOCKS);
-    LoadBlocks blocks = of(capture, load, size);
+  /**
+   * @param shortest samples of the shortest hold
+   */
+  static LoadBlocks of(Capture capture, Waveform load, int shortest) {
+    int size = Math.max(1, shortest / BLOCKS_IN_A_HOLD);
+    LoadBlocks blocks = inBlocks(capture, load, size);
     while (blocks.noisy() && load.size() / (size * 2) >= FEWEST_BLOCKS) {
       size *= 2;
-      blocks = of(capture, load, size);
+      blocks = inBlocks(capture, load, size);
     }
     return blocks;
   }
 
-  private static LoadBlocks of(Capture capture, Waveform load, int size) {
+  private static LoadBlocks inBlocks(Capture capture, Waveform load, int size) {
     double[] current = means(load, size);
     double[] output = means(capture.output(), size);
     double enough =
@@ -80,9 +97,13 @@ final class LoadBlocks {
         index[at++] = i;
       }
     }
-    double[] kept = Arrays.copyOf(current, count);
     return new LoadBlocks(
-        size, index, kept, Arrays.copyOf(output, count), threshold(kept, load.lsb()));
+        size,
+        index,
+        Arrays.copyOf(current, count),
+        Arrays.copyOf(output, count),
+        enough,
+        load.lsb());
   }
 
   private static double[] means(Waveform wave, int size) {
@@ -97,19 +118,14 @@ final class LoadBlocks {
     return means;
   }
 
-  private static double threshold(double[] current, double lsb) {
-    double floor = Math.max(SMALLEST_STEP_A, CODES_MARGIN * lsb);
-    return Math.max(floor, Math.max(NOISE_MARGIN * noise(current), RANGE_PART * range(current)));
-  }
-
   private boolean noisy() {
-    return NOISE_MARGIN * noise(current_A) > RANGE_PART * range(current_A)
-        && NOISE_MARGIN * noise(current_A) > SMALLEST_STEP_A;
+    return NOISE_MARGIN * noise_A > RANGE_PART * range(current_A)
+        && NOISE_MARGIN * noise_A > SMALLEST_STEP_A;
   }
 
   /** Standard deviation inside short runs, in the median of all runs: steps do not raise it. */
   private static double noise(double[] x) {
-    int run = Math.max(2, Math.min(NOISE_RUN, x.length / 8));
+    int run = Math.max(SHORTEST_NOISE_RUN, Math.min(LONGEST_NOISE_RUN, x.length / NOISE_RUNS));
     double[] spreads = new double[x.length / run];
     for (int r = 0; r < spreads.length; r++) {
       double mean = 0;
@@ -144,11 +160,17 @@ final class LoadBlocks {
     return current_A.length;
   }
 
+  /** From this output on a load can draw its current. */
+  double drawing_V() {
+    return drawing_V;
+  }
+
   /** Samples in a block. */
   int size() {
     return size;
   }
 
+  /** Mean load current of a block. */
   double current_A(int block) {
     return current_A[block];
   }
@@ -159,6 +181,11 @@ final class LoadBlocks {
 
   double meanOutput_V(int from, int to) {
     return mean(output_V, from, to);
+  }
+
+  /** Standard deviation of a block about its level. */
+  double noise_A() {
+    return noise_A;
   }
 
   /** Smallest change of level that is a step. */

@@ -7,13 +7,15 @@ package corewright.measures.hold;
  * @param to after the last block before the current leaves it
  * @param level_A mean current at the end of it
  * @param output_V mean output at the end of it
- * @param pulses how often the current left the level and came back to it
  */
-record Plateau(int from, int to, double level_A, double output_V, int pulses) {
+record Plateau(int from, int to, double level_A, double output_V) {
 
-  /** This one continued by the next, which is on the same level. */
-  Plateau joined(Plateau next, int pulsesBetween) {
-    return new Plateau(
-        from, next.to, next.level_A, next.output_V, pulses + pulsesBetween + next.pulses);
+  /** This one continued by a later one on the same level. */
+  Plateau joined(Plateau later) {
+    return new Plateau(from, later.to, later.level_A, later.output_V);
+  }
+
+  int length() {
+    return to - from;
   }
 }

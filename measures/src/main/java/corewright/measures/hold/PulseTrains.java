@@ -17,6 +17,9 @@ final class PulseTrains {
 
   private static final int FAR_SHORTER = 50;
 
+  /** A single excursion is longer than this only where it was asked for, s. */
+  private static final double MOMENT_S = 0.02;
+
   private final double block_s;
   private final double short_s;
   private final LevelTracker tracker;
@@ -37,8 +40,8 @@ final class PulseTrains {
         last += 2;
       }
       int pulses = (last - i) / 2;
-      if (pulses >= FEWEST || (pulses > 0 && allFarShorter(plateaus, i, last))) {
-        out.add(base.joined(plateaus.get(last), pulses));
+      if (pulses > 0 && (isTrain(plateaus, i, last) || allFarShorter(plateaus, i, last))) {
+        out.add(base.joined(plateaus.get(last)));
         i = last + 1;
       } else {
         out.add(base);
@@ -49,7 +52,20 @@ final class PulseTrains {
   }
 
   private boolean excursion(Plateau base, List<Plateau> all, int at) {
-    return length_s(all.get(at)) < short_s && tracker.sameLevel(base, all.get(at + 1));
+    return length_s(all.get(at)) < Math.max(short_s, MOMENT_S)
+        && tracker.sameLevel(base, all.get(at + 1));
+  }
+
+  private boolean isTrain(List<Plateau> all, int first, int last) {
+    if (last - first < 2 * FEWEST) {
+      return false;
+    }
+    for (int i = first + 1; i < last; i += 2) {
+      if (length_s(all.get(i)) >= short_s) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean allFarShorter(List<Plateau> all, int first, int last) {
@@ -63,6 +79,6 @@ final class PulseTrains {
   }
 
   private double length_s(Plateau plateau) {
-    return (plateau.to() - plateau.from()) * block_s;
+    return plateau.length() * block_s;
   }
 }
