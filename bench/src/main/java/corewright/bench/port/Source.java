@@ -1,6 +1,7 @@
 package corewright.bench.port;
 
 import corewright.measures.Measurement;
+import java.util.Optional;
 
 /** A programmable DC source as the engine sees it. */
 public interface Source extends Instrument {
@@ -13,6 +14,9 @@ public interface Source extends Instrument {
 
   /** Switches the output. */
   void output(boolean on);
+
+  /** Whether its output is on, as it says itself; empty for a source that cannot say. */
+  Optional<Boolean> isOn();
 
   /** Voltage at its sense terminals. */
   Measurement voltage();

@@ -31,7 +31,7 @@ final class DischargeStep implements StepKind {
     troubles.stream()
         .findFirst()
         .or(() -> charged)
-        .or(() -> SourceLeft.on(station.context().bench().source()))
+        .or(() -> SourceLeft.on(station.context().bench().source(), station.levels().most_V()))
         .ifPresent(
             saw -> {
               throw new EndOfRun(

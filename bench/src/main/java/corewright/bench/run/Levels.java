@@ -10,6 +10,7 @@ final class Levels {
   private final BenchInstruments bench;
   private double input_V;
   private double limit_A;
+  private double most_V;
   private double load_A;
   private boolean loadOn;
 
@@ -20,6 +21,11 @@ final class Levels {
   /** The load current that was asked for, A; 0 while the load is off. */
   double load_A() {
     return loadOn ? load_A : 0;
+  }
+
+  /** The most that the source was set to in this run, V. */
+  double most_V() {
+    return most_V;
   }
 
   /** Source set and switched on, relay closed, discharge lifted: from here on the unit is live. */
@@ -36,6 +42,7 @@ final class Levels {
     if (voltage != input_V || limit != limit_A) {
       bench.source().set(voltage, limit);
       input_V = voltage;
+      most_V = Math.max(most_V, voltage);
       limit_A = limit;
     }
   }

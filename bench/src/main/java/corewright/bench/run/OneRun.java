@@ -168,7 +168,9 @@ final class OneRun {
               .falls()
               .ifPresent(troubles::add);
         });
-    attempt("Asking the source", () -> SourceLeft.on(bench.source()).ifPresent(troubles::add));
+    attempt(
+        "Asking the source",
+        () -> SourceLeft.on(bench.source(), levels.most_V()).ifPresent(troubles::add));
   }
 
   private void attempt(String what, Runnable action) {

@@ -7,22 +7,28 @@ import java.util.Optional;
 
 /** Whether a source that was switched off is off. It may say so and not be. */
 final class SourceLeft {
-  /**
-   * What the unit's own input capacitor may still hold at the sense leads, which end at the unit. A
-   * source that stayed on gives what a profile asks for, and no profile asks for so little.
-   */
-  private static final double REST_V = 5.0;
+  /** A unit's input capacitor may keep part of what it was given; a source that is on keeps all. */
+  private static final double SHARE = 0.9;
 
   private SourceLeft() {}
 
-  /** A sentence if it still gives voltage. */
-  static Optional<String> on(Source source) {
+  /**
+   * A sentence if it is still on.
+   *
+   * @param most_V the most that it was set to
+   */
+  static Optional<String> on(Source source, double most_V) {
+    Optional<Boolean> says = source.isOn();
+    if (says.isPresent() && !says.get()) {
+      return Optional.empty();
+    }
     Measurement voltage = source.voltage();
-    return voltage.value() - voltage.expanded(2) <= REST_V
-        ? Optional.empty()
-        : Optional.of(
-            "The source still gives "
+    boolean gives = says.isPresent() || voltage.value() > SHARE * most_V;
+    return gives && most_V > 0
+        ? Optional.of(
+            "The source is still on after it was switched off, at "
                 + Figures.withU(voltage)
-                + " after it was switched off: pull its plug.");
+                + ": pull its plug.")
+        : Optional.empty();
   }
 }

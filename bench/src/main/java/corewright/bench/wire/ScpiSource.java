@@ -4,6 +4,7 @@ import corewright.bench.port.Source;
 import corewright.measures.Measurement;
 import corewright.measures.Unit;
 import java.util.Map;
+import java.util.Optional;
 
 /** A DC source that speaks a dialect. */
 final class ScpiSource extends ScpiInstrument implements Source {
@@ -25,6 +26,11 @@ final class ScpiSource extends ScpiInstrument implements Source {
   @Override
   public void output(boolean on) {
     session.act("output", Map.of("on", on));
+  }
+
+  @Override
+  public Optional<Boolean> isOn() {
+    return session.canAsk("output") ? Optional.of(session.state("output")) : Optional.empty();
   }
 
   @Override

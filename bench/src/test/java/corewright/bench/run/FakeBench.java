@@ -10,6 +10,7 @@ import corewright.measures.Unit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
@@ -34,6 +35,9 @@ final class FakeBench {
 
   /** Host seconds that pass for each second of samples. */
   double slowness = 0.1;
+
+  /** Whether the source can be asked if it is on. */
+  boolean sourceSays = true;
 
   String fixture = "EF-SD48";
   String model = "EMULATED-THING";
@@ -127,6 +131,11 @@ final class FakeBench {
     public void output(boolean on) {
       tell("source output " + on);
       unit.sourceOn = on;
+    }
+
+    @Override
+    public Optional<Boolean> isOn() {
+      return sourceSays ? Optional.of(unit.sourceOn) : Optional.empty();
     }
 
     @Override

@@ -175,8 +175,16 @@ class RunEngineTest {
     bench.unit.sourceSticks = true;
     RunResult result = run(Plans.plan(folder));
     assertEquals(RunEnd.Kind.BENCH_FAULT, result.end().kind());
-    assertTrue(result.end().saw().startsWith("The source still gives 12.5"), result.end().saw());
+    assertTrue(result.end().saw().startsWith("The source is still on"), result.end().saw());
     isSafe();
+  }
+
+  @Test
+  void aSourceThatCannotSayIsJudgedByItsVoltage() {
+    bench.sourceSays = false;
+    assertEquals(RunEnd.Kind.COMPLETED, run(Plans.plan(folder.resolve("good"))).end().kind());
+    bench.unit.sourceSticks = true;
+    assertTrue(run(Plans.plan(folder.resolve("stuck"))).end().saw().contains("at 12.50 ± 0.02 V"));
   }
 
   @Test
