@@ -2,6 +2,7 @@ package corewright.station.cli;
 
 import corewright.bench.port.InstrumentFault;
 import corewright.files.BadFile;
+import corewright.reports.ledger.LedgerFault;
 import corewright.station.work.Refused;
 import java.io.PrintWriter;
 import picocli.CommandLine;
@@ -21,6 +22,10 @@ final class FaultWords implements IExecutionExceptionHandler {
     }
     if (fault instanceof BadFile bad) {
       bad.mistakes().forEach(err::println);
+      return ExitCodes.REFUSED;
+    }
+    if (fault instanceof LedgerFault refused) {
+      err.println(refused.getMessage());
       return ExitCodes.REFUSED;
     }
     if (fault instanceof InstrumentFault broken) {

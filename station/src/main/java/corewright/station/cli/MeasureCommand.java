@@ -1,16 +1,23 @@
 package corewright.station.cli;
 
+import corewright.bench.record.RunRecord;
+import corewright.bench.run.Clock;
 import corewright.profiles.Catalogue;
 import corewright.station.work.Home;
+import corewright.station.work.Importing;
 import corewright.station.work.MeasureFile;
 import corewright.station.work.MeasureFile.Request;
 import corewright.station.work.MeasureFile.Result;
+import corewright.station.work.RunIds;
+import corewright.station.work.Workshop;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -32,6 +39,7 @@ import picocli.CommandLine.Spec;
       "  corewright measure record.csv.gz",
       "  corewright measure record.csv --nominal 48 --settle 0.005 --guard 0.0001 --json",
       "  corewright measure record.csv --family sd48",
+      "  corewright measure record.csv --answers core.json      keeps it as a run of that core",
     })
 final class MeasureCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -73,6 +81,9 @@ final class MeasureCommand implements Callable<Integer> {
               + " of the shortest hold).")
   private @Nullable Double guard_s;
 
+  @Mixin private UnitOptions unit;
+  @Mixin private ShopFolder shop;
+
   @Option(names = "--json", description = "JSON on stdout, and nothing else there.")
   private boolean json;
 
@@ -86,6 +97,9 @@ final class MeasureCommand implements Callable<Integer> {
             above(nominal_V, "--nominal", Double.MIN_VALUE),
             above(settle_s, "--settle", 0),
             above(guard_s, "--guard", 0));
+    if (unit.isNamed()) {
+      return record(request);
+    }
     Result result = new MeasureFile(Catalogue.in(Home.fromSystem().families())).measure(request);
     PrintWriter out = spec.commandLine().getOut();
     result.recording().guesses().forEach(spec.commandLine().getErr()::println);
@@ -96,6 +110,29 @@ final class MeasureCommand implements Callable<Integer> {
     }
     out.flush();
     return ExitCodes.DONE;
+  }
+
+  /** The whole way: the record is taken as a run of the unit, judged, decided, documented. */
+  private Integer record(Request request) {
+    Clock clock = Clock.system();
+    try (Workshop workshop = shop.open("import", clock)) {
+      String tag = unit.tag(workshop);
+      String who = unit.who(workshop, tag);
+      RunRecord run =
+          workshop
+              .importing()
+              .take(
+                  new Importing.Request(
+                      tag,
+                      request.file(),
+                      request.profile().map(workshop.catalogue()::readProfile),
+                      request.settle_s(),
+                      request.guard_s(),
+                      who),
+                  new RunIds("import", new SecureRandom()));
+      OutcomeReport.print(workshop.conclude(run, who), json, spec.commandLine().getOut());
+      return ExitCodes.DONE;
+    }
   }
 
   private Optional<Double> above(@Nullable Double value, String option, double least) {

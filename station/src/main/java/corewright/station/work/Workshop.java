@@ -70,6 +70,10 @@ public final class Workshop implements AutoCloseable {
     return new Testing(catalogue, ledger, folders, clock);
   }
 
+  public Recovery recovery() {
+    return new Recovery(catalogue, ledger, folders, clock);
+  }
+
   public Importing importing() {
     return new Importing(catalogue, ledger, folders, clock);
   }

@@ -1,0 +1,22 @@
+package corewright.station.cli;
+
+import corewright.station.work.Outcome;
+import java.io.PrintWriter;
+import java.util.List;
+
+/** How a command that took one unit to its decision reports it. */
+final class OutcomeReport {
+  private OutcomeReport() {}
+
+  static void print(Outcome outcome, boolean json, PrintWriter out) {
+    if (json) {
+      out.println(RecordJson.text(RecordJson.outcome(outcome)));
+    } else {
+      OutcomeTable.of(List.of(outcome)).forEach(out::println);
+      outcome.run().judgement().reasons().forEach(r -> out.println("  " + r));
+      out.println("Document    " + outcome.document());
+      outcome.chart().ifPresent(chart -> out.println("Chart       " + chart));
+    }
+    out.flush();
+  }
+}

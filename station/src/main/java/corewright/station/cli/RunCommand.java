@@ -1,0 +1,121 @@
+package corewright.station.cli;
+
+import corewright.bench.port.serial.SerialLinks;
+import corewright.bench.record.RunRecord;
+import corewright.bench.run.BenchInstruments;
+import corewright.bench.run.Clock;
+import corewright.bench.wire.BenchOpener;
+import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.Descriptions;
+import corewright.profiles.Family;
+import corewright.station.work.Outcome;
+import corewright.station.work.RunIds;
+import corewright.station.work.Testing;
+import corewright.station.work.Workshop;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Tests a unit on a real bench, the whole way to verdict, disposition, record and document. */
+@Command(
+    name = "run",
+    mixinStandardHelpOptions = true,
+    description =
+        "Runs a load-hold profile on a bench: shows the cautions, takes the unit through the"
+            + " profile, then judges, decides, keeps the record and writes the document.",
+    footer = {
+      "",
+      "Examples:",
+      "  corewright run --bench bench-1.json --profile sd48-arrival --answers core.json",
+      "  corewright run --bench bench-1.json --profile sd48-ship --tag U-000012",
+      "",
+      "Ctrl-C ends the run in the safe state. It is no emergency stop: that one is on the bench."
+    })
+final class RunCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private ShopFolder shop;
+  @Mixin private UnitOptions unit;
+
+  @Option(names = "--bench", required = true, paramLabel = "FILE", description = "The bench.")
+  private Path bench = Path.of("");
+
+  @Option(names = "--profile", required = true, paramLabel = "ID", description = "What to run.")
+  private String profile = "";
+
+  @Option(
+      names = "--confirmed-by",
+      paramLabel = "NAME",
+      description =
+          "Who has read the cautions and answers for the run. Without it they are shown and asked"
+              + " for.")
+  private @Nullable String confirmedBy;
+
+  @Option(
+      names = "--second",
+      paramLabel = "NAME",
+      description = "Who else is there. Demanded above 60 V DC.")
+  private @Nullable String second;
+
+  @Option(names = "--json", description = "Report as JSON on stdout.")
+  private boolean json;
+
+  @Override
+  public Integer call() {
+    PrintWriter err = spec.commandLine().getErr();
+    Clock clock = Clock.system();
+    BenchDescription description = Descriptions.bench(bench);
+    try (StopKeys keys = new StopKeys();
+        Workshop workshop = shop.open(description.id(), clock)) {
+      workshop.catalogue().profile(profile);
+      String tag = unit.tag(workshop);
+      Family family = workshop.catalogue().family(workshop.ledger().dossier(tag).core().family());
+      String operator = new Confirming(err).ask(family, Optional.ofNullable(confirmedBy));
+      BenchOpener opener =
+          new BenchOpener(new SerialLinks(clock), Descriptions::shippedDialect, clock);
+      try (BenchInstruments instruments = opener.open(description)) {
+        left(workshop.recovery().settle(instruments, description.id()), err);
+        RunRecord run =
+            workshop
+                .testing()
+                .run(
+                    new Testing.Request(
+                        tag, profile, description, operator, true, Optional.ofNullable(second)),
+                    instruments,
+                    new RunIds(description.id(), new SecureRandom()),
+                    new RunProgress(err, Terminal.here(), tag),
+                    keys.stop());
+        return report(workshop.conclude(run, operator));
+      }
+    }
+  }
+
+  private Integer report(Outcome outcome) {
+    OutcomeReport.print(outcome, json, spec.commandLine().getOut());
+    return switch (outcome.run().end().kind()) {
+      case BENCH_FAULT -> ExitCodes.BENCH_FAULT;
+      case STOPPED -> ExitCodes.REFUSED;
+      default -> ExitCodes.DONE;
+    };
+  }
+
+  private static void left(List<RunRecord> closed, PrintWriter err) {
+    closed.forEach(
+        run ->
+            err.println(
+                "Run "
+                    + run.id()
+                    + " of "
+                    + run.tag()
+                    + " had been left open. The safe state was commanded first. "
+                    + run.end().saw()));
+  }
+}
