@@ -1,5 +1,6 @@
 package corewright.station.work;
 
+import corewright.bench.capture.OpenRuns;
 import corewright.bench.port.Identities;
 import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Dossier;
@@ -91,6 +92,7 @@ public final class Testing {
     RunResult result = new RunEngine(clock).run(plan, instruments, listener, stop);
     RunRecord record = record(plan, purpose, number, result);
     ledger.runEnded(record);
+    OpenRuns.settled(result.run());
     return record;
   }
 
