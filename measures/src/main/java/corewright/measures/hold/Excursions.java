@@ -10,7 +10,7 @@ final class Excursions {
   private static final int FEWEST_SAMPLES = 2;
 
   /** Of a single sample's noise. */
-  private static final double NOISE_MARGIN = 6;
+  private static final double NOISE_MARGIN = 8;
 
   private final Waveform output;
   private final Waveform load;
@@ -30,6 +30,7 @@ final class Excursions {
         Math.max(blocks.threshold_A(), NOISE_MARGIN * blocks.noise_A() * Math.sqrt(blocks.size()));
     int count = 0;
     int away = 0;
+    boolean arrived = false; // the end of the edge before is no excursion
     for (int i = blocks.sample(plateau.from()); i < end; i++) {
       if (output.at(i) < blocks.drawing_V()) {
         away = 0; // the load could not draw
@@ -39,7 +40,8 @@ final class Excursions {
       if (off > far || (away > 0 && off > far / 2)) {
         away++;
       } else {
-        count += away >= FEWEST_SAMPLES ? 1 : 0;
+        count += arrived && away >= FEWEST_SAMPLES ? 1 : 0;
+        arrived = arrived || off <= far / 2;
         away = 0;
       }
     }

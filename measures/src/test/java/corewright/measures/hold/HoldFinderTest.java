@@ -45,6 +45,7 @@ class HoldFinderTest {
       assertEquals(7, holds.size(), "seed " + seed + ": " + holds);
       for (int i = 1; i < 7; i++) {
         assertEquals(i * hold_s, holds.get(i).start_s(), error_s, "seed " + seed + " hold " + i);
+        assertEquals(0, holds.get(i).pulses(), "seed " + seed + " hold " + i);
       }
     }
   }
