@@ -23,15 +23,15 @@ final class Excursions {
   }
 
   /**
-   * @param end sample at which the hold ends; what has not come back by then belongs to its edge
+   * @param start sample from which the edge before is over: its end is no excursion
+   * @param end sample at which the load leaves the level for the next: an edge is no excursion
    */
-  int count(Plateau plateau, int end) {
+  int count(Plateau plateau, int start, int end) {
     double far =
         Math.max(blocks.threshold_A(), NOISE_MARGIN * blocks.noise_A() * Math.sqrt(blocks.size()));
     int count = 0;
     int away = 0;
-    boolean arrived = false; // the end of the edge before is no excursion
-    for (int i = blocks.sample(plateau.from()); i < end; i++) {
+    for (int i = start; i < end; i++) {
       if (output.at(i) < blocks.drawing_V()) {
         away = 0; // the load could not draw
         continue;
@@ -40,8 +40,7 @@ final class Excursions {
       if (off > far || (away > 0 && off > far / 2)) {
         away++;
       } else {
-        count += arrived && away >= FEWEST_SAMPLES ? 1 : 0;
-        arrived = arrived || off <= far / 2;
+        count += away >= FEWEST_SAMPLES ? 1 : 0;
         away = 0;
       }
     }

@@ -40,13 +40,16 @@ public final class HoldFinder {
     List<Plateau> plateaus =
         new PulseTrains(track.blocks.size() / rate, unjudged_s, track.tracker)
             .joined(track.plateaus);
+    Excursions excursions = new Excursions(capture.output(), load, track.blocks);
     List<Hold> holds = new ArrayList<>();
     double start_s = 0;
     for (int i = 0; i < plateaus.size(); i++) {
       boolean last = i + 1 == plateaus.size();
       double to = last ? capture.size() : track.edge(load, plateaus.get(i), plateaus.get(i + 1));
-      Excursions pulses = new Excursions(capture.output(), load, track.blocks);
-      holds.add(new Hold(start_s, to / rate, i > 0, pulses.count(plateaus.get(i), (int) to)));
+      int calm = track.blocks.sample(plateaus.get(i).from()) + shortest / 2;
+      int left = last ? capture.size() : track.blocks.sample(plateaus.get(i).to() - 1);
+      int pulses = excursions.count(plateaus.get(i), calm, left);
+      holds.add(new Hold(start_s, to / rate, i > 0, pulses));
       start_s = to / rate;
     }
     return holds.isEmpty() ? List.of(new Hold(0, end_s, false, 0)) : List.copyOf(holds);
