@@ -91,7 +91,8 @@ class ArrowsTest {
         "corewright.measures..",
         "corewright.bench.judge..",
         "corewright.bench.identify..",
-        "corewright.bench.triage.."
+        "corewright.bench.triage..",
+        "corewright.bench.log.."
       })
   void whatMeasuresAndDecidesIsPure(String room) {
     holds(
@@ -123,7 +124,8 @@ class ArrowsTest {
             .resideInAnyPackage(
                 "corewright.bench.judge..",
                 "corewright.bench.identify..",
-                "corewright.bench.triage..")
+                "corewright.bench.triage..",
+                "corewright.bench.log..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(

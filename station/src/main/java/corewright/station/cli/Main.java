@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     subcommands = {
       CheckCommand.class,
+      CrankCommand.class,
       DemoCommand.class,
       MeasureCommand.class,
       PortsCommand.class,

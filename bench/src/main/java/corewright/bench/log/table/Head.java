@@ -1,0 +1,91 @@
+package corewright.bench.log.table;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Names, units and the first row of data, found in the head of a file.
+ *
+ * @param names one a column; empty texts where the file has none
+ * @param units from a row of their own; empty texts where there is none
+ * @param headerLine counted from 1; 0 where there is none
+ * @param firstData line of the first row of data, counted from 1
+ */
+record Head(List<String> names, List<String> units, int headerLine, int firstData) {
+  /** Names stand at most this many lines above the data. */
+  private static final int REACH = 6;
+
+  Head {
+    names = List.copyOf(names);
+    units = List.copyOf(units);
+  }
+
+  static Head find(List<String> lines, Dialect dialect) {
+    int first = firstLongBlock(lines, dialect);
+    Cells cells = new Cells();
+    List<String> units = List.of();
+    for (int i = first - 1; i >= Math.max(0, first - REACH); i--) {
+      if (lines.get(i).isBlank() || lines.get(i).startsWith("sep=")) {
+        continue;
+      }
+      List<String> texts = cells.split(lines.get(i), dialect.delimiter()).texts();
+      long filled = texts.stream().filter(t -> !t.isEmpty()).count();
+      boolean wide =
+          filled >= 2 && 2 * texts.size() >= dialect.columns() && 2 * filled >= dialect.columns();
+      boolean pairs = filled >= 2 && dialect.delimiter() == ',' && 2 * filled >= dialect.columns();
+      if (!wide && !pairs) {
+        continue;
+      }
+      if (units.isEmpty() && areUnits(texts)) {
+        units = texts;
+        continue;
+      }
+      if (DataRow.is(cells)) {
+        break;
+      }
+      return new Head(texts, units, i + 1, first + 1);
+    }
+    List<String> names = new ArrayList<>();
+    for (int c = 0; c < dialect.columns(); c++) {
+      names.add("");
+    }
+    return new Head(names, units, 0, first + 1);
+  }
+
+  /** The first block of rows that is at least a quarter as long as the longest. */
+  private static int firstLongBlock(List<String> lines, Dialect dialect) {
+    Cells cells = new Cells();
+    List<int[]> blocks = new ArrayList<>();
+    int misses = REACH;
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i).isBlank()) {
+        continue;
+      }
+      cells.split(lines.get(i), dialect.delimiter());
+      boolean row = DataRow.is(cells) && Math.abs(cells.count() - dialect.columns()) <= 1;
+      if (row && misses >= 2) {
+        blocks.add(new int[] {i, 0});
+      }
+      if (row) {
+        blocks.get(blocks.size() - 1)[1]++;
+      }
+      misses = row ? 0 : misses + 1;
+    }
+    int longest = blocks.stream().mapToInt(b -> b[1]).max().orElse(0);
+    return blocks.stream()
+        .filter(b -> 4 * b[1] >= longest)
+        .mapToInt(b -> b[0])
+        .findFirst()
+        .orElse(0);
+  }
+
+  private static boolean areUnits(List<String> texts) {
+    long filled = texts.stream().filter(t -> !t.isEmpty()).count();
+    long units = texts.stream().filter(t -> LogUnit.of(t).isPresent()).count();
+    return units >= 2 && 2 * units > filled;
+  }
+
+  boolean named() {
+    return headerLine > 0;
+  }
+}
