@@ -77,7 +77,7 @@ public final class Headlines {
         floors,
         limit.side(),
         limit.pass(),
-        Words.tied(words.get("limit", limitLike(limit, mean))),
+        Words.tied(words.get("limit", Digits.limit(limit, mean))),
         mean.map(Measurement::value),
         mean.map(m -> Words.tied(Figures.withU(m))).orElse(""),
         mean.map(
@@ -85,18 +85,8 @@ public final class Headlines {
                     Words.tied(
                         words.get(
                             above(limit, margin) ? "margin.above" : "margin.below",
-                            Figures.like(Math.abs(margin), m))))
+                            Digits.margin(Math.abs(margin), m) + " " + m.unit().symbol())))
             .orElse(""));
-  }
-
-  /** The limit with the last digit of the reading, but never rounded: a limit is exact. */
-  public static String limitLike(Limit limit, Optional<Measurement> reading) {
-    String unit = limit.quantity().unit().symbol();
-    String exact = Scales.plain(limit.pass()) + " " + unit;
-    return reading
-        .map(m -> Figures.like(limit.pass(), m))
-        .filter(like -> like.length() >= exact.length())
-        .orElse(exact);
   }
 
   private static boolean above(Limit limit, double margin) {

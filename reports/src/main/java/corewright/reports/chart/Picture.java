@@ -59,7 +59,7 @@ public final class Picture {
     d.jaw(window.getX(), top, area.getMaxY(), 1);
     d.jaw(window.getMaxX(), top, area.getMaxY(), -1);
     judged(d, headline, window, area, top + 8);
-    headline.mean_V().ifPresent(mean -> mean(d, lane, headline, lane.y(mean), limit));
+    headline.mean_V().filter(mean -> !scene.silent()).ifPresent(mean -> mean(d, lane, headline, lane.y(mean), limit));
   }
 
   /** Between the jaws if there is room, else outside, where there is most of it. */

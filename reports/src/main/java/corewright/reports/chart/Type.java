@@ -49,6 +49,13 @@ public final class Type {
 
   private Type() {}
 
+  /** Whether every weight has a glyph for a code point. */
+  public static boolean canPrint(int codePoint) {
+    return REGULAR.canDisplay(codePoint)
+        && BOLD.canDisplay(codePoint)
+        && EXTRA.canDisplay(codePoint);
+  }
+
   static Font regular(double size) {
     return REGULAR.deriveFont((float) size);
   }

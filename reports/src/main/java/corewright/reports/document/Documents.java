@@ -1,18 +1,35 @@
 package corewright.reports.document;
 
 import corewright.bench.record.Dossier;
+import corewright.bench.record.RunRecord;
 import corewright.reports.chart.Evidence;
+import corewright.reports.chart.Picture;
+import corewright.reports.chart.Pictures;
+import corewright.reports.chart.Type;
+import corewright.reports.chart.Words;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.w3c.dom.Element;
 
 /** Writes what goes to the customer, as PDF. Keep one for many documents: the first one is slow. */
-@SuppressWarnings("DoNotCallSuggester") // being built
 public final class Documents {
+  private final Shop shop;
+  private final Evidence evidence;
+  private final Clock clock;
+  private final Locale locale = Locale.UK;
 
   /**
    * @param clock what the date of issue is read from
    */
-  public Documents(Shop shop, Evidence evidence, Clock clock) {}
+  public Documents(Shop shop, Evidence evidence, Clock clock) {
+    this.shop = shop;
+    this.evidence = evidence;
+    this.clock = clock;
+  }
 
   /**
    * Writes the one page about a unit: what it is, what it did, where it goes.
@@ -21,11 +38,50 @@ public final class Documents {
    * @return the document
    */
   public Path testReport(Dossier dossier, Path folder) {
-    throw new UnsupportedOperationException("being built");
+    Optional<RunRecord> run = last(dossier.runs(), r -> true);
+    Optional<Picture> picture = run.flatMap(r -> new Pictures(evidence, locale).of(r));
+    Page page = page(run, Optional.empty(), picture.isPresent());
+    Element body = new TestReport(page).body(dossier);
+    return new Sheet(page, picture)
+        .write(
+            body,
+            page.say("test-report") + " " + dossier.core().tag(),
+            name(dossier, "test-report", folder));
   }
 
-  /** Writes the warranty report that leaves with a rebuilt unit: arrived against left. */
+  /**
+   * Writes the warranty report that leaves with a rebuilt unit: arrived against left.
+   *
+   * @throws IllegalArgumentException naming what the record lacks, if it does not show a unit that
+   *     was rebuilt and passed its test before shipping
+   */
+  @SuppressWarnings("DoNotCallSuggester")
   public Path warrantyReport(Dossier dossier, Path folder) {
-    throw new UnsupportedOperationException("being built");
+    throw new UnsupportedOperationException("being built: " + dossier.core().tag() + folder);
+  }
+
+  private Page page(Optional<RunRecord> run, Optional<RunRecord> arrived, boolean pictured) {
+    return new Page(
+        new Markup(),
+        Words.of(Documents.class, locale),
+        locale,
+        new Clean(Type::canPrint),
+        shop,
+        LocalDate.ofInstant(clock.instant(), clock.getZone()),
+        run,
+        arrived,
+        run.flatMap(evidence::family),
+        run.flatMap(evidence::profile),
+        pictured);
+  }
+
+  private static Optional<RunRecord> last(
+      List<RunRecord> runs, java.util.function.Predicate<RunRecord> which) {
+    return runs.stream().filter(which).reduce((a, b) -> b);
+  }
+
+  private static Path name(Dossier dossier, String kind, Path folder) {
+    String tag = dossier.core().tag().replaceAll("[^0-9A-Za-z-]", "_");
+    return folder.resolve(tag + "-visit-" + dossier.visit() + "-" + kind + ".pdf");
   }
 }

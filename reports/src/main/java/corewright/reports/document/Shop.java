@@ -6,5 +6,19 @@ package corewright.reports.document;
  * @param address one line
  * @param contact telephone or mail, one line; may be empty
  * @param complaints how to object to a result, one sentence
+ * @param warranty_months how long a rebuilt unit is covered, counted from the day it leaves
+ * @param warrantyTerms what is covered, one or two sentences
  */
-public record Shop(String name, String address, String contact, String complaints) {}
+public record Shop(
+    String name,
+    String address,
+    String contact,
+    String complaints,
+    int warranty_months,
+    String warrantyTerms) {
+
+  /** A shop that covers a year, parts and labour. */
+  public Shop(String name, String address, String contact, String complaints) {
+    this(name, address, contact, complaints, 12, "Parts and labour, at our bench.");
+  }
+}

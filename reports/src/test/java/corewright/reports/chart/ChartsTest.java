@@ -74,10 +74,10 @@ class ChartsTest {
     Limit limit = Samples.OUTPUT_FULL;
     assertEquals(
         "46.50 V",
-        Headlines.limitLike(limit, Optional.of(new Measurement(47.62, 0.03, Unit.VOLT))));
+        Digits.limit(limit, Optional.of(new Measurement(47.62, 0.03, Unit.VOLT))));
     assertEquals(
-        "46.5 V", Headlines.limitLike(limit, Optional.of(new Measurement(19, 2, Unit.VOLT))));
-    assertEquals("46.5 V", Headlines.limitLike(limit, Optional.empty()));
+        "46.5 V", Digits.limit(limit, Optional.of(new Measurement(19, 2, Unit.VOLT))));
+    assertEquals("46.5 V", Digits.limit(limit, Optional.empty()));
   }
 
   private Path out() {

@@ -1,0 +1,37 @@
+package corewright.reports.document;
+
+import corewright.bench.record.RunRecord;
+import org.w3c.dom.Element;
+
+/** The picture with its caption, or the reason why there is none. */
+final class FigurePart {
+  /** Marks the picture, whose height is what the rest of the page leaves. */
+  static final String ID = "picture";
+
+  private final Page page;
+  private final Markup m;
+
+  FigurePart(Page page) {
+    this.page = page;
+    this.m = page.markup();
+  }
+
+  Element figure(RunRecord run) {
+    if (!page.pictured()) {
+      return m.tag(
+          "div.fig", m.tag("p.none", page.say("picture.none", page.foreign(run.end().saw(), 200))));
+    }
+    Element picture = m.drawing("pic", "picture", description(run));
+    picture.setAttribute("id", ID);
+    Element caption = m.tag("p.caption", page.say("caption"));
+    if (page.arrived().isPresent()) {
+      caption = m.tag("p.caption", page.say("caption.both"));
+    }
+    return m.tag("div.fig", picture, caption);
+  }
+
+  private String description(RunRecord run) {
+    return page.say("picture.alt", page.foreign(Sentence.of(page, run), 300))
+        + (page.specimen() ? " " + page.say("picture.emulated") : "");
+  }
+}

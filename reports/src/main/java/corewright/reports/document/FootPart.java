@@ -1,0 +1,58 @@
+package corewright.reports.document;
+
+import corewright.bench.record.EquipmentUsed;
+import corewright.bench.record.RunRecord;
+import java.util.stream.Collectors;
+import org.w3c.dom.Element;
+
+/** What the page does not claim, what it was held against, and how to object. */
+final class FootPart {
+  private final Page page;
+  private final Markup m;
+
+  FootPart(Page page) {
+    this.page = page;
+    this.m = page.markup();
+  }
+
+  Element foot() {
+    Element foot = m.tag("div.foot");
+    page.run().ifPresent(run -> foot.appendChild(m.tag("p", heldAgainst(run))));
+    page.run()
+        .filter(run -> !run.equipment().isEmpty())
+        .ifPresent(run -> foot.appendChild(m.tag("p", page.say("foot.equipment", equipment(run)))));
+    foot.appendChild(
+        m.tag("p", page.say("foot.claims"), " ", page.foreign(page.shop().complaints(), 140)));
+    if (page.clean().replaced()) {
+      foot.appendChild(m.tag("p", page.say("foot.replaced")));
+    }
+    return foot;
+  }
+
+  private String heldAgainst(RunRecord run) {
+    return page.say(
+        "foot.against",
+        page.foreign(run.profileId(), 30),
+        run.profileRevision(),
+        hash(run.profile().sha256()),
+        hash(run.family().sha256()),
+        page.foreign(run.bench(), 24),
+        page.foreign(run.operator(), 30),
+        page.date(run.started().atZone(java.time.ZoneOffset.UTC).toLocalDate()),
+        page.foreign(run.software(), 40),
+        hash(run.captureSha256()));
+  }
+
+  private String equipment(RunRecord run) {
+    return page.foreign(
+        run.equipment().stream().map(FootPart::words).collect(Collectors.joining("; ")), 260);
+  }
+
+  private static String words(EquipmentUsed used) {
+    return used.role() + " " + used.identity() + " (" + used.calibration() + ")";
+  }
+
+  private static String hash(String sha256) {
+    return sha256.length() < 12 ? sha256 : sha256.substring(0, 12);
+  }
+}

@@ -1,0 +1,102 @@
+package corewright.reports.document;
+
+import corewright.bench.record.Core;
+import corewright.bench.record.Dossier;
+import corewright.bench.record.Identification;
+import corewright.measures.Figures;
+import corewright.profiles.Family;
+import org.w3c.dom.Element;
+
+/** Whose paper, and which unit. */
+final class HeadPart {
+  private final Page page;
+  private final Markup m;
+
+  HeadPart(Page page) {
+    this.page = page;
+    this.m = page.markup();
+  }
+
+  /**
+   * @param kind the document's key in the bundle, as {@code test-report}
+   */
+  Element head(String kind, Dossier dossier) {
+    Shop shop = page.shop();
+    String title = page.say(page.specimen() ? kind + ".specimen" : kind);
+    String status =
+        page.source()
+            .map(source -> page.say("status." + source.name(), page.date(page.issued())))
+            .orElse(page.date(page.issued()));
+    String address =
+        shop.contact().isBlank() ? shop.address() : shop.address() + ", " + shop.contact();
+    return m.tag(
+        "div.head",
+        m.tag(
+            "div.doc",
+            m.tag("h1", title + " " + page.foreign(dossier.core().tag(), 20)),
+            m.tag("p", status)),
+        m.tag(
+            "div.shop",
+            m.tag("p.name", page.foreign(shop.name(), 60)),
+            m.tag("p", page.foreign(address, 90))));
+  }
+
+  Element unit(Dossier dossier) {
+    Core core = dossier.core();
+    return m.tag(
+        "div.unit",
+        cell("u1", "unit", m.tag("p.value", tag(core.tag()))),
+        cell("u2", "what", m.tag("p.value", what(dossier))),
+        cell(
+            "u3",
+            "label",
+            m.tag("p.value", page.foreign(or(core.label()), 34)),
+            m.tag("p.under", page.say("serial", page.foreign(or(core.serial()), 30)))),
+        cell("u4", "for", m.tag("p.value", page.foreign(or(core.customer()), 60))));
+  }
+
+  /** The check character stands in a box of its own, as on the tag. */
+  private Object[] tagParts(String tag) {
+    return new Object[] {
+      page.foreign(tag.substring(0, tag.length() - 1), 31),
+      m.tag("span.check", tag.substring(tag.length() - 1))
+    };
+  }
+
+  private Element tag(String tag) {
+    return tag.matches("U-[0-9]+[0-9A-Z]")
+        ? m.tag("span", tagParts(tag))
+        : m.tag("span", page.foreign(tag, 32));
+  }
+
+  private String what(Dossier dossier) {
+    String build =
+        dossier
+            .identification()
+            .map(Identification::variant)
+            .map(variant -> page.say("what.build", page.foreign(variant, 12)))
+            .orElse(page.say("what.unknown"));
+    String volts =
+        page.family()
+            .map(
+                (Family f) -> page.say("what.volts", plain(f.input_V()), plain(f.output_V())) + " ")
+            .orElse("");
+    return page.foreign(dossier.core().family(), 20) + ", " + volts + build;
+  }
+
+  private Element cell(String kind, String key, Element... values) {
+    Element cell = m.tag("div." + kind, m.tag("p.key", page.say("unit." + key)));
+    for (Element value : values) {
+      cell.appendChild(value);
+    }
+    return cell;
+  }
+
+  private String or(String text) {
+    return text.isBlank() ? page.say("nothing") : text;
+  }
+
+  private static String plain(double volts) {
+    return Figures.number(volts, volts == Math.rint(volts) ? 0 : 1);
+  }
+}

@@ -1,0 +1,74 @@
+package corewright.reports.document;
+
+import corewright.bench.record.RunRecord;
+import corewright.bench.record.Source;
+import corewright.profiles.Family;
+import corewright.profiles.Profile;
+import corewright.reports.chart.Words;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Locale;
+import java.util.Optional;
+import org.w3c.dom.Element;
+
+/**
+ * What every part of one page shares.
+ *
+ * @param run the run that the page speaks of; empty where the unit was never tested
+ * @param arrived for a page about a rebuilt unit: the run it arrived with
+ * @param pictured whether the curves of the run are there to be drawn
+ */
+record Page(
+    Markup markup,
+    Words words,
+    Locale locale,
+    Clean clean,
+    Shop shop,
+    LocalDate issued,
+    Optional<RunRecord> run,
+    Optional<RunRecord> arrived,
+    Optional<Family> family,
+    Optional<Profile> profile,
+    boolean pictured) {
+
+  /** The whole page. */
+  static final String BODY = "body";
+
+  /** Marks the place above the foot that is stretched so that the foot stands at the bottom. */
+  static final String GAP = "gap";
+
+  /** Marks the end of everything. */
+  static final String END = "end";
+
+  /** A text from the bundle. */
+  String say(String key, Object... values) {
+    return Words.tied(words.get(key, values));
+  }
+
+  /** Foreign text, cut to its place. */
+  String foreign(String text, int most) {
+    return Words.tied(clean.text(text, most));
+  }
+
+  String date(LocalDate date) {
+    return date.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale));
+  }
+
+  /** Where the numbers come from; a unit that was never tested has none. */
+  Optional<Source> source() {
+    return run.map(RunRecord::source);
+  }
+
+  /** No unit was ever on a bench: nothing may look like a document that proves something. */
+  boolean specimen() {
+    return source().filter(s -> s == Source.EMULATED).isPresent();
+  }
+
+  /** An empty element that {@link Sheet} finds by its name. */
+  Element mark(String name) {
+    Element mark = markup.tag("div." + name);
+    mark.setAttribute("id", name);
+    return mark;
+  }
+}
