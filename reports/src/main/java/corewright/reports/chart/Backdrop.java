@@ -82,23 +82,34 @@ final class Backdrop {
   static XYAnnotation emulated(Words words) {
     return drawn(
         (g, lane) -> {
-          Rectangle2D area = lane.area();
-          Font font = Type.extra(Math.min(area.getHeight() * 0.62, area.getWidth() / 6.2));
-          Shape word = font.createGlyphVector(FLAT, words.get("emulated")).getOutline();
-          Rectangle2D bounds = word.getBounds2D();
-          Shape placed =
-              AffineTransform.getTranslateInstance(
-                      area.getCenterX() - bounds.getCenterX(),
-                      area.getCenterY() - bounds.getCenterY())
-                  .createTransformedShape(word);
+          Shape word = word(words, lane.area());
           Shape clip = g.getClip();
           g.setColor(Ink.RULE);
-          g.clip(placed);
-          Hatch.lines(g, placed.getBounds2D(), 6, 1.3f);
+          g.clip(word);
+          Hatch.lines(g, word.getBounds2D(), 6, 1.3f);
           g.setClip(clip);
           g.setStroke(Ink.HAIRLINE);
-          g.draw(placed);
+          g.draw(word);
         });
+  }
+
+  /** The word again, plain on ground that is hatched already. */
+  static void emulatedOverHatch(Graphics2D g, Words words, Rectangle2D area) {
+    Shape word = word(words, area);
+    g.setColor(Ink.PAPER);
+    g.fill(word);
+    g.setColor(Ink.INK2);
+    g.setStroke(Ink.HAIRLINE);
+    g.draw(word);
+  }
+
+  private static Shape word(Words words, Rectangle2D area) {
+    Font font = Type.extra(Math.min(area.getHeight() * 0.62, area.getWidth() / 6.2));
+    Shape word = font.createGlyphVector(FLAT, words.get("emulated")).getOutline();
+    Rectangle2D bounds = word.getBounds2D();
+    return AffineTransform.getTranslateInstance(
+            area.getCenterX() - bounds.getCenterX(), area.getCenterY() - bounds.getCenterY())
+        .createTransformedShape(word);
   }
 
   private interface Drawing {

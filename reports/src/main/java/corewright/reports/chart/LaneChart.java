@@ -1,6 +1,5 @@
 package corewright.reports.chart;
 
-import corewright.profiles.InputZones;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Stroke;
@@ -109,13 +108,8 @@ final class LaneChart {
     if (scene.zones().isEmpty()) {
       return RuleAxis.marks(span, 1, Math.max(1, Math.ceil(span.length() / 4)), "V");
     }
-    InputZones zones = scene.zones().get();
-    List<RuleAxis.Mark> marks = new ArrayList<>();
-    double top = Math.floor(span.to());
-    marks.add(new RuleAxis.Mark(top, Scales.plain(top) + "\u00A0V"));
-    marks.add(new RuleAxis.Mark(zones.good_V(), Scales.plain(zones.good_V())));
-    marks.add(new RuleAxis.Mark(zones.tolerated_V(), Scales.plain(zones.tolerated_V())));
-    return marks;
+    double top = Math.floor(span.to()); // the edges of the zones have their figures from Picture
+    return List.of(new RuleAxis.Mark(top, Scales.plain(top) + "\u00A0V"));
   }
 
   private void add(XYPlot lane, double height) {

@@ -35,6 +35,9 @@ public final class Picture {
     title(d, output, "lane.output");
     if (scene.silent()) {
       scene.judged().forEach(window -> veil(g, output.between(window)));
+      if (scene.emulated()) {
+        Backdrop.emulatedOverHatch(g, words, output.area());
+      }
     }
     scene.headline().ifPresent(headline -> headline(d, output, headline));
     if (!scene.inputs().isEmpty()) {
@@ -59,7 +62,10 @@ public final class Picture {
     d.jaw(window.getX(), top, area.getMaxY(), 1);
     d.jaw(window.getMaxX(), top, area.getMaxY(), -1);
     judged(d, headline, window, area, top + 8);
-    headline.mean_V().filter(mean -> !scene.silent()).ifPresent(mean -> mean(d, lane, headline, lane.y(mean), limit));
+    headline
+        .mean_V()
+        .filter(mean -> !scene.silent())
+        .ifPresent(mean -> mean(d, lane, headline, lane.y(mean), limit));
   }
 
   /** Between the jaws if there is room, else outside, where there is most of it. */
@@ -132,6 +138,8 @@ public final class Picture {
               double tolerated = lane.y(zones.tolerated_V());
               double valid = Math.min(good - 4, (lane.area().getY() + good) / 2 + 5);
               double middle = Math.max((good + tolerated) / 2 + 4, valid + 13);
+              volts(d, lane, zones.good_V(), Math.min(4, (tolerated - good) / 2 - 1.5));
+              volts(d, lane, zones.tolerated_V(), Math.max(4, 11.5 - (tolerated - good) / 2));
               d.text(words.get("zone.valid"), right, valid, font, Ink.INK2);
               d.text(words.get("zone.tolerated"), right, middle, font, Ink.INK2);
               d.text(
@@ -145,6 +153,12 @@ public final class Picture {
         .lowPoint()
         .ifPresent(
             low -> d.label(lane.x(low.time_s()), lane.y(low.value_V()), low.words(), lane.area()));
+  }
+
+  /** The figure of a zone's edge, moved so far down that it does not touch its neighbour. */
+  private static void volts(Dimensions d, Lane lane, double edge_V, double down) {
+    double x = lane.area().getX() - 7;
+    d.textBefore(Scales.plain(edge_V), x, lane.y(edge_V) + down, Type.regular(13), Ink.INK2);
   }
 
   private void load(Dimensions d, Lane lane, Trace load) {

@@ -53,6 +53,6 @@ final class FootPart {
   }
 
   private static String hash(String sha256) {
-    return sha256.length() < 12 ? sha256 : sha256.substring(0, 12);
+    return sha256.length() < 8 ? sha256 : sha256.substring(0, 8);
   }
 }

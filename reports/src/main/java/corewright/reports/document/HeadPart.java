@@ -32,13 +32,13 @@ final class HeadPart {
     return m.tag(
         "div.head",
         m.tag(
-            "div.doc",
-            m.tag("h1", title + " " + page.foreign(dossier.core().tag(), 20)),
-            m.tag("p", status)),
-        m.tag(
             "div.shop",
             m.tag("p.name", page.foreign(shop.name(), 60)),
-            m.tag("p", page.foreign(address, 90))));
+            m.tag("p", page.foreign(address, 90))),
+        m.tag(
+            "div.doc",
+            m.tag("h1", title + " " + page.foreign(dossier.core().tag(), 20)),
+            m.tag("p", status)));
   }
 
   Element unit(Dossier dossier) {

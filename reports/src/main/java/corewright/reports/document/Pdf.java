@@ -6,6 +6,7 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.DefaultObjectDrawerFactory;
+import com.openhtmltopdf.util.XRLog;
 import corewright.reports.chart.Type;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
@@ -14,6 +15,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.w3c.dom.Document;
 
 /**
@@ -24,11 +26,13 @@ import org.w3c.dom.Document;
 final class Pdf {
   private static final byte[] SRGB = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
 
-  /** Held here, or the level would be forgotten with the logger. */
-  private static final Logger LAYOUT = Logger.getLogger("com.openhtmltopdf");
+  /** It warns of the font that stands in; held here, or its level would be forgotten with it. */
+  private static final Logger FONTS = Logger.getLogger("org.apache.pdfbox.pdmodel.font");
 
   static {
-    LAYOUT.setLevel(Level.SEVERE);
+    FONTS.setLevel(Level.SEVERE);
+    FontMappers.set(new OwnFonts());
+    XRLog.listRegisteredLoggers().forEach(logger -> XRLog.setLevel(logger, Level.SEVERE));
   }
 
   private Pdf() {}

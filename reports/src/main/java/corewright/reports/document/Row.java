@@ -90,8 +90,7 @@ record Row(
         m.map(Digits::value).orElse(NONE),
         m.map(Digits::u).orElse(page.foreign(finding.note(), 44)),
         page.say(side, Digits.limit(limit, m)),
-        m.flatMap(v -> finding.margin().map(margin -> Digits.margin(margin, v)))
-            .orElse(NONE),
+        m.flatMap(v -> finding.margin().map(margin -> Digits.margin(margin, v))).orElse(NONE),
         judged ? Optional.of(outcome) : Optional.empty(),
         page.say("outcome." + outcome));
   }
@@ -133,7 +132,11 @@ record Row(
         page.say("quantity.inputLowest"),
         Digits.value(lowest),
         Digits.u(lowest),
-        good.map(v -> page.say("limit.at-least", Digits.margin(v, lowest) + " " + lowest.unit().symbol())).orElse(NONE),
+        good.map(
+                v ->
+                    page.say(
+                        "limit.at-least", Digits.margin(v, lowest) + " " + lowest.unit().symbol()))
+            .orElse(NONE),
         good.map(v -> Digits.margin(lowest.value() - v, lowest)).orElse(NONE),
         qualifier.filter(q -> q == Qualifier.VOID).map(Qualifier::name),
         qualifier.map(q -> page.say("zone." + q.name().toLowerCase(Locale.ROOT))).orElse(""));

@@ -58,15 +58,15 @@ final class Sheet {
   /** The picture takes what the rest leaves; what it cannot take, the gap above the foot does. */
   private void fit(Document document) {
     Element root = document.getDocumentElement();
-    Optional<Element> drawing =
-        picture.map(p -> find(root, FigurePart.ID).orElseThrow());
+    Optional<Element> drawing = picture.map(p -> find(root, FigurePart.ID).orElseThrow());
     drawing.ifPresent(d -> height(d, LOWEST_MM));
     double free = ROOM_MM - Pdf.top_mm(document, Page.END);
     if (free < 0) {
       find(root, Page.BODY).orElseThrow().setAttribute("class", "tight");
       free = ROOM_MM - Pdf.top_mm(document, Page.END);
     }
-    double picture_mm = drawing.isPresent() ? Math.min(TALLEST_MM - LOWEST_MM, Math.max(0, free)) : 0;
+    double picture_mm =
+        drawing.isPresent() ? Math.min(TALLEST_MM - LOWEST_MM, Math.max(0, free)) : 0;
     drawing.ifPresent(d -> height(d, LOWEST_MM + picture_mm));
     height(find(root, Page.GAP).orElseThrow(), Math.max(0, free - picture_mm));
   }

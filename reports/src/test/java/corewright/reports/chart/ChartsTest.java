@@ -73,10 +73,8 @@ class ChartsTest {
   void aLimitIsNeverRoundedToTheReading() {
     Limit limit = Samples.OUTPUT_FULL;
     assertEquals(
-        "46.50 V",
-        Digits.limit(limit, Optional.of(new Measurement(47.62, 0.03, Unit.VOLT))));
-    assertEquals(
-        "46.5 V", Digits.limit(limit, Optional.of(new Measurement(19, 2, Unit.VOLT))));
+        "46.50 V", Digits.limit(limit, Optional.of(new Measurement(47.62, 0.03, Unit.VOLT))));
+    assertEquals("46.5 V", Digits.limit(limit, Optional.of(new Measurement(19, 2, Unit.VOLT))));
     assertEquals("46.5 V", Digits.limit(limit, Optional.empty()));
   }
 
