@@ -24,6 +24,7 @@ final class Answer {
       Channel output, Window window, double settle_s, Level level, Nominal nominal, Readings into) {
     double rate = output.sampleRate_Hz();
     double start_s = window.hold().start_s();
+    double u = Root.of(level.uMean(), noise(output, window), output.resolution().ofOne());
     Transient answer =
         Transient.of(
             output.wave(),
@@ -32,9 +33,8 @@ final class Answer {
             Math.min(window.holdTo(), Samples.at(start_s + settle_s, rate)),
             window.guardTo(),
             level.mean(),
-            BAND * nominal.value_V());
-    double noise = Root.of(noise(output, window), output.resolution().ofOne());
-    double u = Root.of(level.uMean(), noise);
+            BAND * nominal.value_V(),
+            u);
     into.put(Quantity.UNDERSHOOT, output.difference(level.mean() - answer.lowest(), u));
     into.put(Quantity.OVERSHOOT, output.difference(answer.highest() - level.mean(), u));
     if (answer.recovery() == Transient.Recovery.NOT_RECOVERED) {
@@ -42,11 +42,10 @@ final class Answer {
           "the output is still more than 1 % of nominal from its mean when the window ends",
           Quantity.RECOVERY);
     } else {
-      double crossing = answer.slope_per_s() > 0 ? u / answer.slope_per_s() : 0;
       double grid = 1 / rate / Math.sqrt(3);
       into.put(
           Quantity.RECOVERY,
-          new Measurement(answer.recovery_s(), Root.of(grid, crossing), Unit.SECOND),
+          new Measurement(answer.recovery_s(), Root.of(grid, answer.recoveryU_s()), Unit.SECOND),
           nominal.flag().map(List::of).orElse(List.of()));
     }
     return answer.recovery().state();

@@ -4,6 +4,7 @@ import corewright.measures.ChannelDoubt;
 import corewright.measures.Measurement;
 import corewright.measures.Reading;
 import corewright.measures.Waveform;
+import corewright.measures.wave.Corners;
 import corewright.measures.wave.Resolution;
 import corewright.measures.wave.Tail;
 import java.util.List;
@@ -51,20 +52,8 @@ record Channel(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, Resoluti
       at = wave.codeAt(i) < wave.codeAt(at) ? i : at;
     }
     double tail = window.count() > 0 ? Tail.of(wave, window.from(), window.to()).ofLowest() : 0;
-    Measurement measured =
-        absolute(wave.at(at), Root.of(resolution.ofOne(), tail, betweenSamples(at, from, to)));
-    return Reading.of(measured.value(), measured.u(), measured.unit());
-  }
-
-  /**
-   * How far the true bottom may lie under the lowest sample: for a parabola that rises by c to its
-   * neighbours and is sampled anywhere, c·√(1/80) in the root of the mean square.
-   */
-  private double betweenSamples(int at, int from, int to) {
-    if (at == from || at + 1 == to) {
-      return 0;
-    }
-    double rise = (wave.at(at - 1) + wave.at(at + 1)) / 2 - wave.at(at);
-    return rise / Math.sqrt(80);
+    double dip = Corners.dip(wave, from, to, wave.at(at), window.from(), window.to());
+    double u = Root.of(resolution.ofOne(), tail, Corners.ramp(wave, at, 1), dip);
+    return new Reading.Measured(absolute(wave.at(at), u), List.of());
   }
 }

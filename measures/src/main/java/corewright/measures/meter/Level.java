@@ -7,8 +7,8 @@ import corewright.measures.wave.WindowStatistics;
 /**
  * What one channel does in one window.
  *
- * @param uMean standard uncertainty of the mean from scatter and resolution alone: the part that is
- *     independent from hold to hold
+ * @param uMean standard uncertainty of the mean from scatter, resolution and sampling alone: the
+ *     part that is independent from hold to hold
  */
 record Level(
     WindowStatistics statistics, LinearTrend trend, CorrelatedScatter scatter, double uMean) {
@@ -19,7 +19,9 @@ record Level(
     CorrelatedScatter scatter = CorrelatedScatter.of(channel.wave(), from, to, trend);
     int n = to - from;
     double rounding = channel.resolution().ofMean(scatter.sd(), trend.slope() * n, n);
-    return new Level(statistics, trend, scatter, Root.of(scatter.ofMean(), rounding));
+    // Samples in [start, end) lie half a sample early on the whole, which a trend turns into level.
+    double early = trend.slope() / 2 / Math.sqrt(3);
+    return new Level(statistics, trend, scatter, Root.of(scatter.ofMean(), rounding, early));
   }
 
   double mean() {

@@ -3,6 +3,7 @@ package corewright.measures.meter;
 import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Unit;
+import corewright.measures.wave.Corners;
 import corewright.measures.wave.StrongestLine;
 import corewright.measures.wave.Tail;
 import java.util.Optional;
@@ -28,7 +29,13 @@ final class Ripple {
     double rounding = output.resolution().ofOne();
     return output.difference(
         level.statistics().peakToPeak(),
-        Root.of(rounding, rounding, tail.ofHighest(), tail.ofLowest()));
+        Root.of(
+            rounding,
+            rounding,
+            tail.ofHighest(),
+            tail.ofLowest(),
+            Corners.ramp(output.wave(), level.statistics().highestAt(), -1),
+            Corners.ramp(output.wave(), level.statistics().lowestAt(), 1)));
   }
 
   /** Scatter: s/√(2·n_eff). Rounding: it adds step²/12 to the square, and at most its own rms. */

@@ -11,7 +11,8 @@ import corewright.measures.Waveform;
  * @param lowestAt_s after the edge
  * @param recovery_s from the edge to the sample after the last one outside the band; 0 where it
  *     never left; the longest time seen where it is {@link Recovery#NOT_RECOVERED}
- * @param slope_per_s how fast it crossed into the band, per second, unsigned; 0 where it did not
+ * @param recoveryU_s standard uncertainty of it: half of what it changes by when the band is
+ *     widened and narrowed by the doubt about the level
  */
 public record Transient(
     double lowest,
@@ -19,7 +20,7 @@ public record Transient(
     double lowestAt_s,
     Recovery recovery,
     double recovery_s,
-    double slope_per_s) {
+    double recoveryU_s) {
 
   /** How the answer ended. */
   public enum Recovery {
@@ -44,6 +45,7 @@ public record Transient(
    * @param to after the last sample searched for the recovery
    * @param level the new settled level
    * @param band half-width around it
+   * @param doubt standard uncertainty of level and samples together
    */
   public static Transient of(
       Waveform wave,
@@ -52,7 +54,8 @@ public record Transient(
       int settled,
       int to,
       double level,
-      double band) {
+      double band,
+      double doubt) {
     int from = Samples.at(edge_s, sampleRate_Hz);
     double[] x = Smoothing.of(wave, sampleRate_Hz, from, to);
     int lowest = 0;
@@ -61,26 +64,31 @@ public record Transient(
       lowest = x[i] < x[lowest] ? i : lowest;
       highest = x[i] > x[highest] ? i : highest;
     }
-    int last = x.length - 1;
-    while (last >= 0 && Math.abs(x[last] - level) <= band) {
-      last--;
-    }
-    double recovery_s = last < 0 ? 0 : (from + last + 1) / sampleRate_Hz - edge_s;
-    Recovery recovery = Recovery.RECOVERED;
-    double slope = 0;
-    if (last < 0) {
-      recovery = Recovery.NEVER_LEFT;
-    } else if (last == x.length - 1) {
-      recovery = Recovery.NOT_RECOVERED;
-    } else {
-      slope = Math.abs(x[last + 1] - x[last]) * sampleRate_Hz;
-    }
+    int last = lastOutside(x, level, band);
+    Recovery recovery =
+        last < 0
+            ? Recovery.NEVER_LEFT
+            : last == x.length - 1 ? Recovery.NOT_RECOVERED : Recovery.RECOVERED;
+    double wider = recovery_s(lastOutside(x, level, band + doubt), from, sampleRate_Hz, edge_s);
+    double narrower = recovery_s(lastOutside(x, level, band - doubt), from, sampleRate_Hz, edge_s);
     return new Transient(
         x[lowest],
         x[highest],
         (from + lowest) / sampleRate_Hz - edge_s,
         recovery,
-        recovery_s,
-        slope);
+        recovery_s(last, from, sampleRate_Hz, edge_s),
+        (narrower - wider) / 2);
+  }
+
+  private static int lastOutside(double[] x, double level, double band) {
+    int last = x.length - 1;
+    while (last >= 0 && Math.abs(x[last] - level) <= band) {
+      last--;
+    }
+    return last;
+  }
+
+  private static double recovery_s(int last, int from, double sampleRate_Hz, double edge_s) {
+    return last < 0 ? 0 : (from + last + 1) / sampleRate_Hz - edge_s;
   }
 }

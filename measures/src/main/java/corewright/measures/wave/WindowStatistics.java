@@ -10,10 +10,12 @@ import java.math.BigInteger;
  * @param count samples in the stretch
  * @param mean plain mean of the samples
  * @param rms root of the mean square about {@link #mean}: √(rms² − mean²), divided by n and not n−1
- * @param minimum lowest sample
- * @param maximum highest sample
+ * @param lowestAt index of the lowest sample, the first of several
+ * @param highestAt index of the highest sample, likewise
+ * @param peakToPeak highest less lowest raw sample
  */
-public record WindowStatistics(int count, double mean, double rms, double minimum, double maximum) {
+public record WindowStatistics(
+    int count, double mean, double rms, int lowestAt, int highestAt, double peakToPeak) {
 
   /**
    * @param from first sample
@@ -22,8 +24,8 @@ public record WindowStatistics(int count, double mean, double rms, double minimu
   public static WindowStatistics of(Waveform wave, int from, int to) {
     Stretch.require(wave, from, to, 1);
     int reference = wave.codeAt(from);
-    int lowest = reference;
-    int highest = reference;
+    int lowestAt = from;
+    int highestAt = from;
     long sum = 0;
     // (code − reference)² can need 64 bits, so it is summed in halves: d = high·2¹⁶ + low.
     long highHigh = 0;
@@ -31,8 +33,8 @@ public record WindowStatistics(int count, double mean, double rms, double minimu
     long lowLow = 0;
     for (int i = from; i < to; i++) {
       int code = wave.codeAt(i);
-      lowest = Math.min(lowest, code);
-      highest = Math.max(highest, code);
+      lowestAt = code < wave.codeAt(lowestAt) ? i : lowestAt;
+      highestAt = code > wave.codeAt(highestAt) ? i : highestAt;
       long d = (long) code - reference;
       sum += d;
       long high = d >> 16;
@@ -55,12 +57,8 @@ public record WindowStatistics(int count, double mean, double rms, double minimu
         n,
         wave.offset() + wave.lsb() * meanCode,
         wave.lsb() * Math.sqrt(n2Variance) / n,
-        wave.offset() + wave.lsb() * lowest,
-        wave.offset() + wave.lsb() * highest);
-  }
-
-  /** Highest less lowest raw sample. */
-  public double peakToPeak() {
-    return maximum - minimum;
+        lowestAt,
+        highestAt,
+        wave.lsb() * ((double) wave.codeAt(highestAt) - wave.codeAt(lowestAt)));
   }
 }
