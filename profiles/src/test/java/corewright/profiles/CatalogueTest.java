@@ -58,7 +58,7 @@ class CatalogueTest {
     Profile profile = CATALOGUE.profile("sd48-arrival");
     assertEquals(Profile.Purpose.ARRIVAL, profile.purpose());
     assertEquals(List.of(new SupplyFeed("input", new InputZones(10, 9))), profile.feeds());
-    assertEquals(Optional.of(0.1), profile.settle_s());
+    assertEquals(Optional.of(0.15), profile.settle_s());
     assertEquals(
         new Step("full", Step.Kind.HOLD, "Full load", 12.5, 20, 2.0, 2.2, true),
         profile.steps().get(6));
