@@ -1,0 +1,2 @@
+/** Whether something that is measured again and again still does what it did: control charts. */
+package corewright.measures.control;
