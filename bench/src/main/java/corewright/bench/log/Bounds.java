@@ -20,6 +20,9 @@ record Bounds(double start_s, double end_s, Optional<Window> judged) {
   /** A fall of the supply that is no ripple, V at 12 V. */
   private static final double FALL_V = 0.5;
 
+  /** A rise above rest that only a generator makes, V at 12 V. */
+  private static final double CHARGED_V = 0.4;
+
   static Bounds of(Attempt attempt, Optional<Series> nearestSupply) {
     boolean bySpeed = attempt.foundBy() == Attempt.FoundBy.SPEED;
     double start_s =
@@ -30,14 +33,35 @@ record Bounds(double start_s, double end_s, Optional<Window> judged) {
     Window judged =
         person
             ? new Window(attempt.begin_s(), attempt.end_s())
-            : new Window(start_s + LogRule.INRUSH_S, attempt.end_s() - LogRule.RELEASE_S);
+            : new Window(
+                start_s + LogRule.INRUSH_S,
+                Math.min(
+                    Math.min(attempt.end_s() - LogRule.RELEASE_S, middle_s(attempt)),
+                    nearestSupply.map(s -> charges_s(s, start_s)).orElse(Double.MAX_VALUE)));
     boolean longEnough =
         person
             || (attempt.length_s() >= LogRule.SHORTEST_S && attempt.end() != Attempt.End.TOO_LONG);
     return new Bounds(
         start_s,
-        (attempt.last_s() + attempt.end_s()) / 2,
+        middle_s(attempt),
         longEnough && judged.length_s() > 0 ? Optional.of(judged) : Optional.empty());
+  }
+
+  /** Where it ended can only be told to lie between two samples. */
+  private static double middle_s(Attempt attempt) {
+    return (attempt.last_s() + attempt.end_s()) / 2;
+  }
+
+  /** A supply above its rest is charged: the engine runs, whatever the slower speed still says. */
+  private static double charges_s(Series supply, double start_s) {
+    double rest_V = Stats.median(supply.within(start_s - REST_S, start_s - 1e-9).sorted());
+    double charged_V = rest_V + CHARGED_V * (rest_V > 18 ? 2 : 1);
+    for (int i = 0; i < supply.size(); i++) {
+      if (supply.t_s(i) > start_s && supply.value(i) > charged_V) {
+        return supply.t_s(i) - 1e-9;
+      }
+    }
+    return Double.MAX_VALUE;
   }
 
   private static double firstFall_s(Series supply, double begin_s) {

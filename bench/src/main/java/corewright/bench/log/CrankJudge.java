@@ -26,19 +26,13 @@ final class CrankJudge {
   private final List<Column> channels;
   private final LogFamily family;
   private final LogRule rule;
-  private final double step_s;
 
-  /**
-   * Prepares the judging of a sheet's cranks.
-   *
-   * @param step_s usual time from row to row, s
-   */
-  CrankJudge(Sheet sheet, LogFamily family, double step_s) {
+  /** Prepares the judging of a sheet's cranks. */
+  CrankJudge(Sheet sheet, LogFamily family) {
     this.sheet = sheet;
     this.channels = sheet.channels();
     this.family = family;
     this.rule = LogRule.of(family);
-    this.step_s = step_s;
   }
 
   Crank judge(Attempt attempt, boolean traced) {
@@ -60,7 +54,6 @@ final class CrankJudge {
                             sheet.quantum(c),
                             bounds,
                             firstOutput,
-                            step_s,
                             bySpeed)
                         .judge())
             .toList();
@@ -119,13 +112,13 @@ final class CrankJudge {
       return 0;
     }
     Window w = bounds.judged().get();
-    double usual_s = Math.max(SILENCE_S, USUAL_STEPS * step_s);
-    double supply_s =
-        feeds.stream()
-            .mapToDouble(c -> Series.of(rows, c).silent_s(w.start_s(), w.end_s(), usual_s))
-            .min()
-            .orElse(0);
-    return Math.max(output.silent_s(w.start_s(), w.end_s(), usual_s), supply_s) / w.length_s();
+    double supply = feeds.stream().mapToDouble(c -> silent(Series.of(rows, c), w)).min().orElse(0);
+    return Math.max(silent(output, w), supply);
+  }
+
+  private static double silent(Series s, Window w) {
+    double usual_s = Math.max(SILENCE_S, USUAL_STEPS * s.medianStep_s());
+    return s.silent_s(w.start_s(), w.end_s(), usual_s) / w.length_s();
   }
 
   private Crank.Load load(Attempt attempt, Bounds bounds) {

@@ -111,14 +111,13 @@ public final class LogAnalysis {
               dropped,
               rows -> {
                 Pace watched = new Pace(rows, channels);
-                new CrankFinder(sign, a -> judge(a, watched)).all(watched);
+                new CrankFinder(sign, this::judge).all(watched);
                 return watched.figures();
               });
     }
 
-    private void judge(Attempt attempt, Pace watched) {
-      double step_s = watched.figures().medianStep_s();
-      CrankJudge judge = new CrankJudge(sheet, family, Double.isNaN(step_s) ? 0 : step_s);
+    private void judge(Attempt attempt) {
+      CrankJudge judge = new CrankJudge(sheet, family);
       cranks.add(judge.judge(attempt, cranks.size() < TRACED));
     }
 

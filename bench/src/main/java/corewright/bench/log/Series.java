@@ -75,6 +75,16 @@ final class Series {
     return sorted;
   }
 
+  /** The usual time from sample to sample, s; 0 for fewer than two. */
+  double medianStep_s() {
+    double[] steps = new double[Math.max(0, t_s.length - 1)];
+    for (int i = 0; i < steps.length; i++) {
+      steps[i] = t_s[i + 1] - t_s[i];
+    }
+    Arrays.sort(steps);
+    return steps.length == 0 ? 0 : steps[steps.length / 2];
+  }
+
   boolean constant() {
     return isEmpty() || Arrays.stream(values).allMatch(v -> v == values[0]);
   }

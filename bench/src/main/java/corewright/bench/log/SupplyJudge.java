@@ -18,7 +18,10 @@ final class SupplyJudge {
   private final double quantum_V;
   private final Bounds bounds;
   private final Series outputs;
+
+  /** How far apart two channels of one row may really be: one poll, s. */
   private final double skew_s;
+
   private final boolean bySpeed;
 
   /**
@@ -26,7 +29,6 @@ final class SupplyJudge {
    *
    * @param all samples about the crank
    * @param outputs samples of the output about the crank, empty where there are none
-   * @param skew_s how far apart two channels of one row may really be: one poll, s
    * @param bySpeed whether the engine speed shows that the starter really turned
    */
   SupplyJudge(
@@ -36,7 +38,6 @@ final class SupplyJudge {
       double quantum_V,
       Bounds bounds,
       Series outputs,
-      double skew_s,
       boolean bySpeed) {
     this.family = family;
     this.column = column;
@@ -44,7 +45,7 @@ final class SupplyJudge {
     this.quantum_V = quantum_V;
     this.bounds = bounds;
     this.outputs = outputs;
-    this.skew_s = skew_s;
+    this.skew_s = all.medianStep_s();
     this.bySpeed = bySpeed;
   }
 

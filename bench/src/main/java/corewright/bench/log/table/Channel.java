@@ -42,25 +42,13 @@ final class Channel {
   Channel(Column column, ColumnFacts facts) {
     this.column = column;
     this.typical = typicalOf(facts);
-    this.quantum = column.scale() * leastStep(facts);
     double[] measured =
         java.util.Arrays.stream(facts.sorted()).filter(v -> !NoData.is(v, typical)).toArray();
+    this.quantum = column.scale() * Steps.of(measured);
     this.rest =
         measured.length == 0
             ? Double.NaN
             : column.scale() * measured[(int) Math.min(measured.length - 1, 0.9 * measured.length)];
-  }
-
-  private static double leastStep(ColumnFacts facts) {
-    double[] sorted = facts.sorted();
-    double least = Double.NaN;
-    for (int i = 1; i < sorted.length; i++) {
-      double step = sorted[i] - sorted[i - 1];
-      if (step > 1e-9 * Math.abs(sorted[i]) && !(step >= least)) {
-        least = step;
-      }
-    }
-    return least;
   }
 
   /** The value that a tenth of the samples lie above, in the channel's unit. */

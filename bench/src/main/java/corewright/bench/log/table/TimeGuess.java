@@ -146,7 +146,7 @@ final class TimeGuess {
   private Optional<TimeColumn> of(
       TimeColumn.Kind kind, double scale, Rise rise, double confidence, String why) {
     double stamp_s = rise.median() * scale;
-    boolean shared = rise.level() > 0.5;
+    boolean shared = rise.level() > 0.25;
     if (shared && stamp_s > COARSEST_S) {
       return Optional.empty();
     }

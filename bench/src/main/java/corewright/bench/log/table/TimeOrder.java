@@ -18,6 +18,9 @@ final class TimeOrder implements Iterator<Row> {
   /** So many rows in a row before the latest time: the clock was set back. */
   private static final int STEP_ROWS = 5;
 
+  /** A header after a longer step than this begins a new recording, s. */
+  private static final double PAUSE_S = 2;
+
   private final Iterator<Row> in;
   private final double wrap_s;
   private final Dropped dropped;
@@ -59,7 +62,9 @@ final class TimeOrder implements Iterator<Row> {
   private void take(Row row) {
     double stamp_s = row.t_s();
     if (row.segment() != givenSegment) {
-      begin();
+      if (!goesOn(stamp_s)) {
+        begin();
+      }
       givenSegment = row.segment();
     }
     if (wrap_s > 0 && stamp_s < lastStamp_s - wrap_s / 2) {
@@ -84,6 +89,12 @@ final class TimeOrder implements Iterator<Row> {
       late.forEach(this::insertLate);
       late.clear();
     }
+  }
+
+  /** A header alone is no pause: some tools write one on every page. */
+  private boolean goesOn(double stamp_s) {
+    double t_s = stamp_s + offset_s + (stamp_s < lastStamp_s - wrap_s / 2 ? wrap_s : 0);
+    return segment >= 0 && late.isEmpty() && t_s >= latest_s && t_s - latest_s <= PAUSE_S;
   }
 
   private static boolean rising(List<Row> rows) {
