@@ -16,6 +16,9 @@ final class Conflicts {
   /** From here on a cue counts as highly reliable. */
   static final double HIGH = 0.9;
 
+  /** A bench cue this sure, as the pin map, can say that it is another family altogether. */
+  private static final double VETO = 0.97;
+
   private final Key key;
   private final Map<Cue, String> seen;
   private final Variant winner;
@@ -31,13 +34,41 @@ final class Conflicts {
    */
   Optional<Cue> veto() {
     return seen.keySet().stream()
-        .filter(c -> c.travelsWith() == TravelsWith.BENCH)
+        .filter(c -> c.travelsWith() == TravelsWith.BENCH && c.reliability() >= VETO)
         .filter(this::fitsNoVariant)
         .findFirst();
   }
 
-  boolean amongReliable() {
-    return cues().anyMatch(c -> c.reliability() >= HIGH);
+  /** Something disagrees that must be settled before the build counts as identified. */
+  boolean open() {
+    return worstOpen() > 0 || swappedLabel().isPresent();
+  }
+
+  /** Whether a look at this cue could settle what is open. */
+  boolean couldSettle(Cue cue) {
+    boolean unit =
+        cue.travelsWith() == TravelsWith.BOARD
+            || (worstOpen() == 0 && cue.travelsWith() == TravelsWith.BENCH);
+    return unit && cue.reliability() > worstOpen() && !Votes.expected(cue, winner).isEmpty();
+  }
+
+  /**
+   * Reliability of the worst highly reliable cue that disagrees, 0 if there is none or if something
+   * more reliable that travels with the board has settled it: a cover or a header can be another
+   * unit's, a board cannot.
+   */
+  private double worstOpen() {
+    double settled =
+        agreeing()
+            .filter(c -> c.travelsWith() == TravelsWith.BOARD)
+            .mapToDouble(Cue::reliability)
+            .max()
+            .orElse(0);
+    return cues()
+        .mapToDouble(Cue::reliability)
+        .filter(r -> r >= HIGH && r >= settled)
+        .max()
+        .orElse(0);
   }
 
   /**
@@ -46,12 +77,9 @@ final class Conflicts {
    */
   Optional<Variant> swappedLabel() {
     boolean settled =
-        seen.entrySet().stream()
-            .filter(
-                e ->
-                    e.getKey().travelsWith() == TravelsWith.BOARD
-                        || e.getKey().travelsWith() == TravelsWith.BENCH)
-            .anyMatch(e -> Votes.expected(e.getKey(), winner).contains(e.getValue()));
+        agreeing()
+            .anyMatch(
+                c -> c.travelsWith() == TravelsWith.BOARD || c.travelsWith() == TravelsWith.BENCH);
     Map<Variant, Double> label = Votes.label(key.variants(), seen);
     double forWinner = label.getOrDefault(winner, 1.0);
     return label.entrySet().stream()
@@ -88,6 +116,12 @@ final class Conflicts {
         .filter(e -> disagrees(e.getKey(), e.getValue(), winner))
         .map(Map.Entry::getKey)
         .sorted(Comparator.comparingDouble(Cue::reliability).reversed().thenComparing(Cue::id));
+  }
+
+  private Stream<Cue> agreeing() {
+    return seen.entrySet().stream()
+        .filter(e -> Votes.expected(e.getKey(), winner).contains(e.getValue()))
+        .map(Map.Entry::getKey);
   }
 
   private boolean fitsNoVariant(Cue cue) {

@@ -16,8 +16,11 @@ final class Questions {
   /** Bits of expected gain below which a question would change nothing. */
   private static final double NOTHING = 0.005;
 
-  /** Walking up to the unit, s: without it a free question would be worth any number of them. */
-  private static final double SETUP_s = 5;
+  /**
+   * What any question costs besides its own time, s: walking up, a photograph, the entry, and the
+   * patience of whoever is asked. Without it many weak questions would come before one that tells.
+   */
+  private static final double SETUP_s = 500;
 
   /**
    * Knowing the very build counts for little beside knowing what to do with it, but not nothing.

@@ -88,13 +88,17 @@ class IdentifierTest {
   }
 
   @Test
-  void aConflictAmongReliableCuesIsNeverIdentified() {
-    Identification seen = identify("bosses=8 connector=grey mass=light switching=65 board=B");
+  void aConflictAmongReliableCuesIsSettledByTheBoardAlone() {
+    Identification seen = withoutGel("bosses=8 connector=grey mass=light switching=65");
     assertEquals("SOFT", seen.variant());
     assertTrue(seen.posterior() > 0.95);
     assertEquals(Band.PROBABLE, seen.band());
     assertEquals(
         List.of("'bosses' was read as 8, SOFT has 6 (reliability 0.92)."), seen.conflicts());
+    assertEquals("board?", seen.nextQuestion(), "the one look that can settle it");
+    Identification opened = withoutGel("bosses=8 connector=grey mass=light switching=65 board=B");
+    assertEquals(Band.IDENTIFIED, opened.band());
+    assertEquals(seen.conflicts(), opened.conflicts(), "and it is still said");
   }
 
   @Test
@@ -107,12 +111,12 @@ class IdentifierTest {
         conflicts.stream().filter(c -> c.startsWith("'")).map(c -> c.split(" ")[0]).toList());
   }
 
-  /** A pin map or frequency that no build has is another family, whatever the label says. */
+  /** A pin map that no build has is another family, whatever the label says. */
   @Test
   void theBenchVetoes() {
-    Identification seen = identify("bosses=8 connector=black switching=other board=G");
+    Identification seen = identify("bosses=8 connector=black switching=100 board=G pins=another's");
     assertEquals(Band.UNCERTAIN, seen.band());
-    assertTrue(seen.conflicts().get(0).startsWith("Stop: 'switching' was found to be other"));
+    assertTrue(seen.conflicts().get(0).startsWith("Stop: 'pins' was found to be another's"));
     assertEquals("", seen.nextQuestion(), "nothing more is asked of it");
   }
 
@@ -144,6 +148,10 @@ class IdentifierTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> Identifier.identify(InventedKey.family(List.of()), answers("")));
+  }
+
+  private static Identification withoutGel(String words) {
+    return Identifier.identify(FAMILY, answers(words), Map.of("GEL", 0.0, "RESIN", 0.05));
   }
 
   static Identification identify(String words) {

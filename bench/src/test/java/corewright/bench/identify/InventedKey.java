@@ -25,6 +25,7 @@ final class InventedKey {
   static final Cue HARDWARE = cue("hardware", TravelsWith.LABEL, 0.80, 15, "h1", "h2", "h3");
   static final Cue MASS = cue("mass", TravelsWith.BOARD, 0.80, 20, "light", "heavy");
   static final Cue SWITCHING = cue("switching", TravelsWith.BENCH, 0.90, 0, "65", "100", "other");
+  static final Cue PINS = cue("pins", TravelsWith.BENCH, 0.99, 0, "ours", "another's");
   static final Cue BOARD = cue("board", TravelsWith.BOARD, 0.98, 1200, "B", "D", "G");
 
   static final Variant SOFT =
@@ -61,7 +62,7 @@ final class InventedKey {
         "arrival",
         false,
         variants,
-        List.of(BOSSES, CONNECTOR, PART, DATE, HARDWARE, MASS, SWITCHING, BOARD),
+        List.of(BOSSES, CONNECTOR, PART, DATE, HARDWARE, MASS, SWITCHING, PINS, BOARD),
         List.of(),
         new Economics("EUR", 480, 480, 310, 46, 2.6, 55, 18, 22, 40, 0.88, 60, 25),
         new Origin("invented", "", ""));
@@ -107,13 +108,23 @@ final class InventedKey {
         kit,
         prior,
         Map.of(
-            "bosses", List.of(bosses),
-            "connector", List.of(connector),
-            "part", List.of(part),
-            "date", List.of(date),
-            "hardware", List.of(hardware),
-            "mass", List.of(mass),
-            "switching", List.of(switching),
-            "board", List.of(board)));
+            "pins",
+            List.of("ours"),
+            "bosses",
+            List.of(bosses),
+            "connector",
+            List.of(connector),
+            "part",
+            List.of(part),
+            "date",
+            List.of(date),
+            "hardware",
+            List.of(hardware),
+            "mass",
+            List.of(mass),
+            "switching",
+            List.of(switching),
+            "board",
+            List.of(board)));
   }
 }

@@ -43,9 +43,11 @@ class QuestionsTest {
     List<String> order =
         new Questions(new Key(FAMILY, Map.of()), Map.of())
             .ranked().stream().map(w -> w.cue().id()).toList();
-    assertTrue(order.indexOf("switching") < order.indexOf("board"), order.toString());
+    for (String cheap : List.of("bosses", "connector", "switching")) {
+      assertTrue(order.indexOf(cheap) < order.indexOf("board"), order.toString());
+    }
     assertTrue(order.indexOf("bosses") < order.indexOf("mass"), order.toString());
-    assertEquals("board", order.get(order.size() - 1));
+    assertFalse(order.contains("pins"), "every build has the same: it would tell nothing");
   }
 
   @Test
