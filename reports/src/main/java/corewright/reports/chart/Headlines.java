@@ -31,6 +31,14 @@ public final class Headlines {
         .toList();
   }
 
+  /** The hold of which the picture speaks. */
+  static Optional<MeasuredHold> hold(RunRecord run) {
+    return drawable(run)
+        .flatMap(
+            finding ->
+                holds(run).stream().filter(hold -> hold.index() == finding.hold()).findFirst());
+  }
+
   static Optional<Scene.Headline> of(RunRecord run, Words words) {
     return drawable(run)
         .flatMap(

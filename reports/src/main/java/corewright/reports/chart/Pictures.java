@@ -18,4 +18,11 @@ public final class Pictures {
   public Optional<Picture> of(RunRecord run) {
     return new Scenes(evidence, locale).whole(run).map(scene -> new Picture(scene, locale));
   }
+
+  /** The headline hold of one run with that of an earlier run behind it, dashed. */
+  public Optional<Picture> of(RunRecord left, RunRecord arrived) {
+    return new Scenes(evidence, locale)
+        .overlay(left, arrived)
+        .map(scene -> new Picture(scene, locale));
+  }
 }

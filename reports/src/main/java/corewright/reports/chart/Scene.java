@@ -36,6 +36,23 @@ record Scene(
     judged = List.copyOf(judged);
   }
 
+  /** The same scene with an earlier run behind it. */
+  Scene behind(Trace before) {
+    return new Scene(
+        time_s,
+        output,
+        Optional.of(before),
+        inputs,
+        load,
+        zones,
+        nominal_V,
+        judged,
+        headline,
+        lowPoint,
+        silent,
+        emulated);
+  }
+
   /**
    * What the picture is about.
    *

@@ -10,6 +10,7 @@ import corewright.measures.Figures;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
 import corewright.measures.Measurement;
+import corewright.measures.Waveform;
 import corewright.profiles.Family;
 import corewright.profiles.InputZones;
 import corewright.profiles.Profile;
@@ -22,6 +23,9 @@ import java.util.Optional;
 final class Scenes {
   /** Columns of the picture: a little finer than print at 150 dots per inch. */
   private static final int COLUMNS = 900;
+
+  /** What is shown before and after a hold, as a part of it. */
+  private static final double LEAD = 0.12;
 
   private final Evidence evidence;
   private final Words words;
@@ -39,38 +43,84 @@ final class Scenes {
         .map(capture -> scene(run, capture));
   }
 
+  /**
+   * The headline hold of one run with the same hold of an earlier one behind it, both counted from
+   * the load edge that begins it; empty where either has no such hold or no curves.
+   */
+  Optional<Scene> overlay(RunRecord left, RunRecord arrived) {
+    Optional<MeasuredHold> hold = Headlines.hold(left);
+    Optional<MeasuredHold> before = Headlines.hold(arrived);
+    Optional<Capture> capture = evidence.capture(left);
+    Optional<Capture> earlier = evidence.capture(arrived);
+    if (hold.isEmpty() || before.isEmpty() || capture.isEmpty() || earlier.isEmpty()) {
+      return Optional.empty();
+    }
+    double edge_s = hold.get().start_s();
+    double length_s = hold.get().end_s() - edge_s;
+    Span around = new Span(-LEAD * length_s, length_s * (1 + LEAD));
+    Scene scene = scene(left, capture.get(), around, edge_s);
+    Trace dashed = trace(earlier.get(), earlier.get().output(), around, before.get().start_s());
+    return Optional.of(scene.behind(dashed));
+  }
+
   private Scene scene(RunRecord run, Capture capture) {
-    Span time = new Span(0, capture.size() / capture.sampleRate_Hz());
+    return scene(run, capture, new Span(0, capture.size() / capture.sampleRate_Hz()), 0);
+  }
+
+  /**
+   * @param shown the time axis
+   * @param zero_s where in the capture the axis has its zero, s
+   */
+  private Scene scene(RunRecord run, Capture capture, Span shown, double zero_s) {
     Optional<Profile> profile = evidence.profile(run);
     Optional<Family> family = evidence.family(run);
     boolean silent = run.judgement().verdict().filter(v -> v == Verdict.VOID).isPresent();
     return new Scene(
-        time,
-        Trace.of(capture.output(), capture.sampleRate_Hz(), capture.gaps(), 0, time.to(), COLUMNS),
+        shown,
+        trace(capture, capture.output(), shown, zero_s),
         Optional.empty(),
         capture.feeds().stream()
-            .map(
-                feed ->
-                    Trace.of(
-                        feed.voltage(),
-                        capture.sampleRate_Hz(),
-                        capture.gaps(),
-                        0,
-                        time.to(),
-                        COLUMNS))
+            .map(feed -> trace(capture, feed.voltage(), shown, zero_s))
             .toList(),
-        capture
-            .load()
-            .map(
-                load ->
-                    Trace.of(load, capture.sampleRate_Hz(), capture.gaps(), 0, time.to(), COLUMNS)),
+        capture.load().map(load -> trace(capture, load, shown, zero_s)),
         zones(profile, family),
         family.map(Family::output_V),
-        Headlines.judged(run),
-        Headlines.of(run, words),
+        within(shown, shifted(Headlines.judged(run), -zero_s)),
+        Headlines.of(run, words).map(headline -> shifted(headline, shown, -zero_s)),
         silent ? lowest(run, capture) : Optional.empty(),
         silent,
         run.source() == Source.EMULATED);
+  }
+
+  private static Trace trace(Capture capture, Waveform wave, Span shown, double zero_s) {
+    return Trace.of(
+            wave,
+            capture.sampleRate_Hz(),
+            capture.gaps(),
+            shown.from() + zero_s,
+            shown.to() + zero_s,
+            COLUMNS)
+        .shifted(-zero_s);
+  }
+
+  private static Scene.Headline shifted(Scene.Headline h, Span shown, double by_s) {
+    return new Scene.Headline(
+        new Span(h.window().from() + by_s, h.window().to() + by_s),
+        within(shown, shifted(h.floors(), by_s)),
+        h.side(),
+        h.limit_V(),
+        h.limitWords(),
+        h.mean_V(),
+        h.reading(),
+        h.margin());
+  }
+
+  private static List<Span> shifted(List<Span> spans, double by_s) {
+    return spans.stream().map(s -> new Span(s.from() + by_s, s.to() + by_s)).toList();
+  }
+
+  private static List<Span> within(Span shown, List<Span> spans) {
+    return spans.stream().filter(s -> s.from() >= shown.from() && s.to() <= shown.to()).toList();
   }
 
   private static Optional<InputZones> zones(Optional<Profile> profile, Optional<Family> family) {

@@ -89,6 +89,11 @@ final class Trace {
     mean[column] = wave.offset() + wave.lsb() * sum / (to - from);
   }
 
+  /** The same columns on a time axis that begins elsewhere. */
+  Trace shifted(double by_s) {
+    return new Trace(from_s + by_s, to_s + by_s, low, high, mean);
+  }
+
   int columns() {
     return mean.length;
   }

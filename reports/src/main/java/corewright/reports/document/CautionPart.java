@@ -36,9 +36,12 @@ final class CautionPart {
                         Figures.number(p.temperature_C(), 0),
                         Figures.number(p.temperatureTolerance_K(), 0)))
             .orElse("");
-    return page.run().isEmpty()
-        ? page.say("not-tested.everything")
-        : page.say("not-tested.list", temperature);
+    if (page.run().isEmpty()) {
+      return page.say("not-tested.everything");
+    }
+    return page.say(
+        page.run().get().measured().isEmpty() ? "not-tested.stopped" : "not-tested.list",
+        temperature);
   }
 
   /** ½CV² of a healthy unit at its nominal output. */
@@ -58,7 +61,8 @@ final class CautionPart {
     Element box = m.tag("div");
     if (page.specimen()) {
       box.appendChild(m.tag("p.specimen", page.say("specimen.word")));
-      box.appendChild(m.tag("p", page.say("specimen")));
+      box.appendChild(
+          m.tag("p", page.say(page.run().isPresent() ? "specimen" : "specimen.invented")));
     } else {
       box.appendChild(m.tag("h3", page.say("standing")));
       box.appendChild(

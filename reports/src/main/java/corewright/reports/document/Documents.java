@@ -2,6 +2,7 @@ package corewright.reports.document;
 
 import corewright.bench.record.Dossier;
 import corewright.bench.record.RunRecord;
+import corewright.bench.record.Verdict;
 import corewright.reports.chart.Evidence;
 import corewright.reports.chart.Picture;
 import corewright.reports.chart.Pictures;
@@ -52,12 +53,46 @@ public final class Documents {
   /**
    * Writes the warranty report that leaves with a rebuilt unit: arrived against left.
    *
-   * @throws IllegalArgumentException naming what the record lacks, if it does not show a unit that
-   *     was rebuilt and passed its test before shipping
+   * @throws Refusal if the record does not show a unit that was rebuilt and then passed its test
    */
-  @SuppressWarnings("DoNotCallSuggester")
   public Path warrantyReport(Dossier dossier, Path folder) {
-    throw new UnsupportedOperationException("being built: " + dossier.core().tag() + folder);
+    RunRecord left = leaving(dossier);
+    Optional<RunRecord> arrived = last(dossier.runs(), r -> r.purpose().equals("arrival"));
+    Pictures pictures = new Pictures(evidence, locale);
+    Optional<Picture> picture =
+        arrived.flatMap(a -> pictures.of(left, a)).or(() -> pictures.of(left));
+    Page page = page(Optional.of(left), arrived, picture.isPresent());
+    return new Sheet(page, picture)
+        .write(
+            new WarrantyReport(page).body(dossier),
+            page.say("warranty-report") + " " + dossier.core().tag(),
+            name(dossier, "warranty-report", folder));
+  }
+
+  /** The run that proves that a rebuilt unit may leave. */
+  private static RunRecord leaving(Dossier dossier) {
+    String tag = dossier.core().tag();
+    if (dossier.rebuild().isEmpty()) {
+      throw new Refusal(
+          "Unit " + tag + " was not rebuilt on this visit", "Write down what was done to it first");
+    }
+    RunRecord last =
+        last(dossier.runs(), r -> true)
+            .filter(run -> run.purpose().equals("ship"))
+            .orElseThrow(
+                () ->
+                    new Refusal(
+                        "The last run of unit " + tag + " is not a test before shipping",
+                        "Run its ship profile"));
+    if (last.judgement().verdict().filter(v -> v == Verdict.PASS).isEmpty()) {
+      throw new Refusal(
+          "The last test before shipping of unit "
+              + tag
+              + " came to "
+              + last.judgement().verdict().map(Verdict::name).orElse("no verdict"),
+          "Only a PASS leaves with a warranty");
+    }
+    return last;
   }
 
   private Page page(Optional<RunRecord> run, Optional<RunRecord> arrived, boolean pictured) {

@@ -26,7 +26,9 @@ final class HeadPart {
     String status =
         page.source()
             .map(source -> page.say("status." + source.name(), page.date(page.issued())))
-            .orElse(page.date(page.issued()));
+            .orElse(
+                page.say(
+                    page.specimen() ? "status.invented" : "status.none", page.date(page.issued())));
     String address =
         shop.contact().isBlank() ? shop.address() : shop.address() + ", " + shop.contact();
     return m.tag(

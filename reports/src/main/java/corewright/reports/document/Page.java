@@ -62,7 +62,7 @@ record Page(
 
   /** No unit was ever on a bench: nothing may look like a document that proves something. */
   boolean specimen() {
-    return source().filter(s -> s == Source.EMULATED).isPresent();
+    return shop.invented() || source().filter(s -> s == Source.EMULATED).isPresent();
   }
 
   /** An empty element that {@link Sheet} finds by its name. */

@@ -9,6 +9,7 @@ import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
 import corewright.measures.Measurement;
 import corewright.measures.Quantity;
+import corewright.profiles.Limit;
 import corewright.reports.chart.Digits;
 import corewright.reports.chart.Headlines;
 import java.util.List;
@@ -37,7 +38,8 @@ final class Sentence {
   }
 
   private static Optional<String> numbers(Page page, RunRecord run, Finding finding) {
-    if (finding.quantity() != Quantity.OUTPUT || finding.measurement().isEmpty()) {
+    boolean floor = finding.limit().side() == Limit.Side.AT_LEAST;
+    if (finding.quantity() != Quantity.OUTPUT || !floor || finding.measurement().isEmpty()) {
       return Optional.empty();
     }
     Measurement output = finding.measurement().get();

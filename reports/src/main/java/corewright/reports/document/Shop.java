@@ -8,6 +8,7 @@ package corewright.reports.document;
  * @param complaints how to object to a result, one sentence
  * @param warranty_months how long a rebuilt unit is covered, counted from the day it leaves
  * @param warrantyTerms what is covered, one or two sentences
+ * @param invented there is no such shop: whatever it writes is a specimen
  */
 public record Shop(
     String name,
@@ -15,10 +16,16 @@ public record Shop(
     String contact,
     String complaints,
     int warranty_months,
-    String warrantyTerms) {
+    String warrantyTerms,
+    boolean invented) {
 
   /** A shop that covers a year, parts and labour. */
   public Shop(String name, String address, String contact, String complaints) {
-    this(name, address, contact, complaints, 12, "Parts and labour, at our bench.");
+    this(name, address, contact, complaints, 12, "Parts and labour, at our bench.", false);
+  }
+
+  /** The same, known not to exist. */
+  public Shop asInvented() {
+    return new Shop(name, address, contact, complaints, warranty_months, warrantyTerms, true);
   }
 }

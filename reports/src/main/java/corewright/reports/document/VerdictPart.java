@@ -3,8 +3,11 @@ package corewright.reports.document;
 import corewright.bench.record.Decision;
 import corewright.bench.record.Disposition;
 import corewright.bench.record.Dossier;
+import corewright.bench.record.Finding;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Verdict;
+import corewright.measures.Figures;
+import corewright.reports.chart.Headlines;
 import java.util.List;
 import java.util.Optional;
 import org.w3c.dom.Element;
@@ -41,8 +44,16 @@ final class VerdictPart {
   }
 
   private Element sentence(RunRecord run) {
-    String said = page.foreign(Sentence.of(page, run), LONGEST);
+    String said = page.foreign(Sentence.of(page, run) + arrived(), LONGEST);
     return m.tag(said.length() > 170 ? "p.long" : "p.said", said);
+  }
+
+  private String arrived() {
+    return page.arrived()
+        .flatMap(Headlines::worst)
+        .flatMap(Finding::measurement)
+        .map(m -> " " + page.say("arrived-at", Figures.withU(m)))
+        .orElse("");
   }
 
   private String which(RunRecord run) {

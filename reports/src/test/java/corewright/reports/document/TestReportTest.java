@@ -67,6 +67,12 @@ class TestReportTest {
     assertTrue(text.contains("U-00418 Q") && text.contains("SN 0698-114"), text);
     assertTrue(text.contains(decision.sentence()), text);
     assertTrue(text.contains(decision.question()), text);
+    assertTrue(
+        text.matches(
+            "Mill Yard Rebuild .*Unit U-00418.*"
+                + verdict
+                + " .*Which build .*What we do .*Not tested .*SPECIMEN.*Results are.*"),
+        "read in the order in which it stands: " + text);
     assertEquals(1, PdfText.pages(file));
     assertEquals(List.of(), Lasting.faults(file));
   }
@@ -99,7 +105,8 @@ class TestReportTest {
     Path file = write(Dossiers.of(List.of(run), Dossiers.rebuild(), List.of()), "unsafe");
     String text = PdfText.of(file);
     assertTrue(text.contains("UNSAFE"), text);
-    assertTrue(text.contains("There is no curve. The supply stood at 1.2 V"), text);
+    assertTrue(
+        text.contains("The supply stood at 1.2 V") && text.contains("There is no curve"), text);
     assertEquals(List.of(), Lasting.faults(file));
   }
 

@@ -37,10 +37,11 @@ import picocli.CommandLine.Spec;
 final class DemoCommand implements Callable<Integer> {
   private static final Shop SHOP =
       new Shop(
-          "Alderbrook Module Works",
-          "12 Weir Street, Alderbrook",
-          "bench@alderbrook.example",
-          "To object to a result, write to us within 30 days; we keep the unit unaltered until then.");
+              "Alderbrook Module Works",
+              "12 Weir Street, Alderbrook",
+              "bench@alderbrook.example",
+              "To object to a result, write to us within 30 days; we keep the unit unaltered until then.")
+          .asInvented();
 
   @Spec private CommandSpec spec;
 

@@ -1,0 +1,61 @@
+package corewright.reports.document;
+
+import corewright.bench.record.Dossier;
+import corewright.bench.record.RunRecord;
+import corewright.measures.Figures;
+import java.util.List;
+import org.w3c.dom.Element;
+
+/** Where it was judged, what went in, until when it is covered. */
+final class RebuildPart {
+  private static final int MOST_LINES = 8;
+  private final Page page;
+  private final Markup m;
+
+  RebuildPart(Page page) {
+    this.page = page;
+    this.m = page.markup();
+  }
+
+  Element columns(Dossier dossier, RunRecord left) {
+    return m.tag("div.cols", judgedAt(left), replaced(dossier.rebuild()), covered());
+  }
+
+  private Element judgedAt(RunRecord left) {
+    Element column = m.tag("div.r1", m.tag("h3", page.say("judged-at")));
+    page.profile()
+        .ifPresent(
+            profile ->
+                column.appendChild(
+                    m.tag(
+                        "p",
+                        page.say(
+                            "judged-at.run",
+                            Figures.number(profile.temperature_C(), 0),
+                            Figures.number(profile.temperatureTolerance_K(), 0),
+                            left.number(),
+                            left.judgement().verdict().map(Enum::name).orElse("–")))));
+    return column;
+  }
+
+  private Element replaced(List<String> lines) {
+    Element column = m.tag("div.r2", m.tag("h3", page.say("replaced")));
+    for (String line : lines.subList(0, Math.min(MOST_LINES, lines.size()))) {
+      column.appendChild(m.tag("p", page.foreign(line, 90)));
+    }
+    column.appendChild(m.tag("p.reason", page.say("original")));
+    return column;
+  }
+
+  private Element covered() {
+    Element column = m.tag("div.r3", m.tag("h3", page.say("covered")));
+    if (page.specimen()) {
+      column.appendChild(m.tag("p", page.say("covered.specimen")));
+    } else {
+      String until = page.date(page.issued().plusMonths(page.shop().warranty_months()));
+      column.appendChild(m.tag("p", m.tag("b", page.say("covered.until", until))));
+      column.appendChild(m.tag("p", page.foreign(page.shop().warrantyTerms(), 200)));
+    }
+    return column;
+  }
+}
