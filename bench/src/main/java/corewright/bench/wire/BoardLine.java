@@ -12,6 +12,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 
@@ -27,10 +28,16 @@ final class BoardLine {
   private final Clock clock;
   private final FrameDecoder decoder = new FrameDecoder();
   private final byte[] chunk = new byte[65_536];
-  private final Deque<Frame> frames = new ArrayDeque<>();
+  private final Deque<Numbered> frames = new ArrayDeque<>();
   private final List<FrameEvent.Good> answers = new ArrayList<>();
   private int brokenBefore;
-  private OptionalInt toAcknowledge = OptionalInt.empty();
+
+  /**
+   * The DATA frame that was taken last, or that was broken: what an acknowledged board waits for.
+   */
+  private OptionalInt owed = OptionalInt.empty();
+
+  private record Numbered(int sequence, Frame frame) {}
 
   BoardLine(String role, Link link, Clock clock) {
     this.role = role;
@@ -42,17 +49,10 @@ final class BoardLine {
     link.write(frame, WRITE);
   }
 
-  /** Number of the DATA frame that came last, once. */
-  OptionalInt takeUnacknowledged() {
-    OptionalInt taken = toAcknowledge;
-    toAcknowledge = OptionalInt.empty();
-    return taken;
-  }
-
   void forgetFrames() {
     frames.clear();
     brokenBefore = 0;
-    toAcknowledge = OptionalInt.empty();
+    owed = OptionalInt.empty();
   }
 
   /** The first answer that {@code wanted} accepts; others are dropped. */
@@ -71,10 +71,17 @@ final class BoardLine {
         "Check the cable and that the board is on; if it is, switch it off and on.");
   }
 
-  /** The next DATA frame. */
-  Frame frame(String doing, Duration patience) {
+  /**
+   * The next DATA frame.
+   *
+   * @param acknowledge told the number of a frame only when the next one is waited for: until then
+   *     an emulated board's time stands still
+   */
+  Frame frame(String doing, Duration patience, IntConsumer acknowledge) {
     long deadline = clock.nanos() + patience.toNanos();
     while (frames.isEmpty()) {
+      owed.ifPresent(acknowledge);
+      owed = OptionalInt.empty();
       if (!read(deadline)) {
         throw fault(
             doing,
@@ -82,7 +89,9 @@ final class BoardLine {
             "Check the cable and that the board is on; if it is, switch it off and on.");
       }
     }
-    return frames.remove();
+    Numbered taken = frames.remove();
+    owed = OptionalInt.of(taken.sequence());
+    return taken.frame();
   }
 
   Status status(FrameEvent.Good alive, String doing) {
@@ -118,9 +127,9 @@ final class BoardLine {
 
   private void sort(FrameEvent event) {
     if (event instanceof FrameEvent.Good good && good.type() == FrameFormat.DATA) {
-      frames.add(readable("reading", () -> BoardFormat.data(good.payload(), brokenBefore)));
+      Frame frame = readable("reading", () -> BoardFormat.data(good.payload(), brokenBefore));
+      frames.add(new Numbered(good.sequence(), frame));
       brokenBefore = 0;
-      toAcknowledge = OptionalInt.of(good.sequence());
       if (frames.size() > MOST_WAITING) {
         throw fault(
             "reading",
@@ -132,8 +141,7 @@ final class BoardLine {
     } else if (event instanceof FrameEvent.Broken broken) {
       brokenBefore++;
       if (broken.type() == FrameFormat.DATA) {
-        // An acknowledged stream waits for this one: it goes on, with these samples missing.
-        toAcknowledge = OptionalInt.of(broken.sequence());
+        owed = OptionalInt.of(broken.sequence()); // it goes on, with these samples missing
       }
     } else if (event instanceof FrameEvent.Repeated) {
       brokenBefore++;

@@ -71,14 +71,7 @@ public final class FramedDigitizer implements Digitizer {
 
   @Override
   public Frame next(Duration patience) {
-    line.takeUnacknowledged()
-        .ifPresent(
-            sequence -> {
-              if (acknowledged) {
-                line.send(encoder.acknowledge(sequence));
-              }
-            });
-    Frame frame = line.frame("sampling", patience);
+    Frame frame = line.frame("sampling", patience, this::acknowledge);
     if (frame.codes().length != board.channels().size()) {
       throw line.fault(
           "sampling",
@@ -115,6 +108,12 @@ public final class FramedDigitizer implements Digitizer {
   @Override
   public void close() {
     link.close();
+  }
+
+  private void acknowledge(int sequence) {
+    if (acknowledged) {
+      line.send(encoder.acknowledge(sequence));
+    }
   }
 
   private BoardFormat.Identity ask() {

@@ -1,0 +1,80 @@
+package corewright.bench.run;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import corewright.bench.port.serial.SerialLinks;
+import corewright.bench.wire.BenchOpener;
+import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.Descriptions;
+import corewright.fixtures.describe.Dialect;
+import corewright.fixtures.emulate.EmulatedBench;
+import corewright.fixtures.emulate.line.PtyLine;
+import corewright.profiles.Catalogue;
+import corewright.profiles.Profile;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** The emulated bench behind pseudo-terminals, opened as any adapter would be. */
+final class OnPty implements AutoCloseable {
+  private static final Clock CLOCK = Clock.system();
+
+  final EmulatedBench emulated;
+  final BenchDescription description;
+
+  OnPty(EmulatedBench.Setup setup) throws IOException {
+    assumeTrue(PtyLine.isPossible(), "pseudo-terminals are made on Linux only");
+    emulated = EmulatedBench.open(setup);
+    description =
+        Descriptions.shippedBench("emulated-" + setup.unit().family()).withPorts(emulated.ports());
+  }
+
+  BenchInstruments open() {
+    return new BenchOpener(new SerialLinks(CLOCK), OnPty::impatient, CLOCK).open(description);
+  }
+
+  /** Emulated instruments answer at once: a test need not wait a second for those that do not. */
+  private static Dialect impatient(String id) {
+    Dialect d = Descriptions.shippedDialect(id);
+    return new Dialect(
+        d.id(),
+        d.revision(),
+        d.role(),
+        d.title(),
+        d.identity(),
+        new Dialect.Line(d.line().send(), d.line().receive(), 0.3),
+        d.confirmation(),
+        d.errors(),
+        d.arguments(),
+        d.actions(),
+        d.queries(),
+        d.settle_s(),
+        d.rampRate(),
+        d.origin());
+  }
+
+  RunPlan plan(Path folder, Profile profile) {
+    return new RunPlan(
+        "run-1",
+        "CW-1",
+        Catalogue.ofHome().family(profile.family()),
+        profile,
+        description,
+        "Ada",
+        folder,
+        new Confirmations(true, Optional.of("Grace"), Optional.empty(), java.util.List.of()));
+  }
+
+  RunResult run(BenchInstruments bench, Path folder, Profile profile) {
+    return run(bench, folder, profile, RunListener.NONE);
+  }
+
+  RunResult run(BenchInstruments bench, Path folder, Profile profile, RunListener listener) {
+    return new RunEngine(CLOCK).run(plan(folder, profile), bench, listener, new Stop());
+  }
+
+  @Override
+  public void close() {
+    emulated.close();
+  }
+}
