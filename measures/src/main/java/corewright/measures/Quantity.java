@@ -20,6 +20,8 @@ public enum Quantity {
   DRIFT("drift", Unit.VOLT_PER_MINUTE, "Drift"),
   INPUT("input", Unit.VOLT, "Input"),
   INPUT_MINIMUM("inputMinimum", Unit.VOLT, "Input, lowest"),
+  INPUT_CURRENT("inputCurrent", Unit.AMPERE, "Input current"),
+  EFFICIENCY("efficiency", Unit.PERCENT, "Efficiency"),
   OUTPUT_MINIMUM("outputMinimum", Unit.VOLT, "Output, lowest"),
   OUTPUT_RESISTANCE("outputResistance", Unit.OHM, "Output resistance");
 

@@ -44,6 +44,7 @@ public final class RunMeter {
   private final MeterSettings settings;
   private final Channel output;
   private final Optional<Channel> load;
+  private final Optional<Channel> inputCurrent;
   private final List<FeedMeter> feeds;
 
   private final List<Hold> holds;
@@ -62,6 +63,7 @@ public final class RunMeter {
             .toList();
     output = channel("output", capture.output());
     load = capture.load().map(wave -> channel("load", wave));
+    inputCurrent = capture.inputCurrent().map(wave -> channel("inputCurrent", wave));
     feeds =
         capture.feeds().stream()
             .map(f -> new FeedMeter(f.name(), channel(f.name(), f.voltage())))
@@ -130,6 +132,7 @@ public final class RunMeter {
     List<FeedReadings> fed = feeds.stream().map(feed -> feed.read(window)).toList();
     readings.put(Quantity.INPUT, fed.get(0).mean());
     readings.put(Quantity.INPUT_MINIMUM, fed.get(0).minimum());
+    Supplied.read(inputCurrent, window, readings);
     return new MeasuredHold(
         index,
         window.hold().start_s(),
