@@ -29,7 +29,7 @@ public final class Main implements Runnable {
 
   /** Runs one command and leaves with its exit code. */
   public static void main(String[] args) {
-    Logger.getLogger("").setLevel(Level.WARNING); // libraries tell of each attribute they write
+    Logger.getLogger("").setLevel(Level.SEVERE); // libraries warn of each attribute they read
     System.exit(commandLine().execute(args));
   }
 

@@ -4,6 +4,7 @@ import corewright.bench.record.Disposition;
 import corewright.bench.record.RunRecord;
 import corewright.bench.run.Clock;
 import corewright.bench.run.Stop;
+import corewright.fixtures.emulate.unit.UnitDraw;
 import corewright.profiles.Profile;
 import corewright.station.work.Answers;
 import corewright.station.work.AnswersFile;
@@ -83,7 +84,8 @@ public final class Demo {
     String tag = workshop.reception().receive(answers, Optional.empty());
     String family = answers.received().family();
     progress.core(index, DemoCores.ALL.size(), tag, family);
-    DemoCore.OnTheBench unit = core.made().apply(own);
+    DemoCore.OnTheBench unit = core.made().apply(new UnitDraw(own.nextLong()));
+    progress.drawn(unit);
     RunRecord run = test(tag, family + "-arrival", unit, own, stop);
     return workshop.conclude(run, OPERATOR);
   }
@@ -105,8 +107,7 @@ public final class Demo {
         test(
             tag,
             family + "-ship",
-            new DemoCore.OnTheBench(
-                DemoCores.rebuilt(family, own), corewright.fixtures.emulate.unit.Supply.stiff()),
+            DemoCores.stiff(new UnitDraw(own.nextLong()), family),
             own,
             stop);
     boolean passed =

@@ -15,6 +15,9 @@ public interface DemoProgress {
    */
   default void core(int index, int count, String tag, String family) {}
 
+  /** What the core really is; for tests that ask the physics. */
+  default void drawn(DemoCore.OnTheBench unit) {}
+
   /** A core was rebuilt and is tested as shipped. */
   default void rebuilt(String tag, String family) {}
 
