@@ -15,11 +15,14 @@ import picocli.CommandLine.Spec;
     versionProvider = Main.Version.class,
     mixinStandardHelpOptions = true,
     subcommands = {
+      AnswersCommand.class,
       CheckCommand.class,
       CrankCommand.class,
       DemoCommand.class,
       MeasureCommand.class,
       PortsCommand.class,
+      PracticeCommand.class,
+      RunCommand.class,
       ShowCommand.class,
       CommandLine.HelpCommand.class
     },
