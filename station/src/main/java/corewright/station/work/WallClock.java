@@ -2,6 +2,7 @@ package corewright.station.work;
 
 import corewright.bench.run.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 
 /** The injected clock's time of day, for rooms that need no more than that. */
@@ -9,9 +10,19 @@ final class WallClock extends java.time.Clock {
   private final Clock clock;
   private final ZoneId zone;
 
+  /** In this computer's own time zone. */
+  static WallClock here(Clock clock) {
+    return new WallClock(clock, ZoneId.systemDefault());
+  }
+
   WallClock(Clock clock, ZoneId zone) {
     this.clock = clock;
     this.zone = zone;
+  }
+
+  /** The day that it is here. */
+  LocalDate today() {
+    return LocalDate.ofInstant(clock.wall(), zone);
   }
 
   @Override

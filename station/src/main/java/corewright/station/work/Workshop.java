@@ -12,7 +12,6 @@ import corewright.reports.document.Shop;
 import corewright.reports.ledger.Ledger;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Optional;
 
 /** One shop: its record in one folder, and the use cases on it. Closing closes the ledger. */
@@ -31,7 +30,10 @@ public final class Workshop implements AutoCloseable {
     KeptEvidence evidence = new KeptEvidence(folders);
     this.publishing =
         new Publishing(
-            ledger, folders, new Documents(shop, evidence, wall(clock)), new Charts(evidence));
+            ledger,
+            folders,
+            new Documents(shop, evidence, WallClock.here(clock)),
+            new Charts(evidence));
   }
 
   /**
@@ -43,11 +45,11 @@ public final class Workshop implements AutoCloseable {
       Catalogue catalogue, Path folder, Shop shop, String chain, Clock clock) {
     Folders folders = Folders.at(folder);
     return new Workshop(
-        catalogue, folders, shop, clock, Ledger.open(folders.ledger(), chain, wall(clock)));
-  }
-
-  private static java.time.Clock wall(Clock clock) {
-    return new WallClock(clock, ZoneId.systemDefault());
+        catalogue,
+        folders,
+        shop,
+        clock,
+        Ledger.open(folders.ledger(), chain, WallClock.here(clock)));
   }
 
   public Catalogue catalogue() {
@@ -86,7 +88,7 @@ public final class Workshop implements AutoCloseable {
   public Decision decide(String tag, String who) {
     Dossier dossier = ledger.dossier(tag);
     Family family = catalogue.family(dossier.core().family());
-    LocalDate today = LocalDate.ofInstant(clock.wall(), ZoneId.systemDefault());
+    LocalDate today = WallClock.here(clock).today();
     Decision decision = Deciding.decide(family, dossier, today);
     ledger.decided(tag, decision, who);
     return decision;
