@@ -1,0 +1,260 @@
+package corewright.bench.port.serial;
+
+import static java.nio.charset.StandardCharsets.US_ASCII;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import corewright.bench.port.InstrumentFault;
+import corewright.bench.port.Link;
+import corewright.bench.run.Clock;
+import corewright.fixtures.emulate.line.Port;
+import corewright.fixtures.emulate.line.PtyLine;
+import corewright.fixtures.emulate.line.Served;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the serial library leaves to its user, over a pseudo-terminal. */
+class SerialLinkTest {
+  private static final Clock CLOCK = Clock.system();
+  private static final Duration SECOND = Duration.ofSeconds(1);
+
+  @TempDir Path folder;
+  private final Peer peer = new Peer();
+  private Port port;
+
+  /** Keeps what it hears; says what it is told to. */
+  private static final class Peer implements Served {
+    final ByteArrayOutputStream heard = new ByteArrayOutputStream();
+    volatile byte[] toSay = {};
+    volatile boolean deaf;
+
+    @Override
+    public synchronized void received(byte[] bytes, int count, Sender out) {
+      heard.write(bytes, 0, count);
+      while (deaf) {
+        CLOCK.pause(Duration.ofMillis(5));
+      }
+    }
+
+    @Override
+    public void idle(Sender out) {
+      if (toSay.length > 0) {
+        out.send(toSay, toSay.length);
+        toSay = new byte[0];
+      }
+    }
+
+    @Override
+    public int patience_ms() {
+      return 5;
+    }
+
+    synchronized String heard() {
+      return heard.toString(US_ASCII);
+    }
+  }
+
+  @BeforeEach
+  void plug() throws IOException {
+    assumeTrue(PtyLine.isPossible(), "pseudo-terminals are made on Linux only");
+    port = new Port("peer", peer);
+    port.start();
+  }
+
+  @AfterEach
+  void unplug() {
+    peer.deaf = false;
+    if (port != null) {
+      port.close();
+    }
+  }
+
+  private Link open() {
+    return SerialLink.open("load", port.path(), 115_200, CLOCK);
+  }
+
+  private static double seconds(Runnable action) {
+    long begin = CLOCK.nanos();
+    action.run();
+    return (CLOCK.nanos() - begin) / 1e9;
+  }
+
+  private static InstrumentFault fault(Runnable action) {
+    InstrumentFault fault = assertThrows(InstrumentFault.class, action::run);
+    assertEquals("load", fault.instrument());
+    assertFalse(fault.remedy().isEmpty());
+    return fault;
+  }
+
+  private static String read(Link link, int wanted) {
+    StringBuilder text = new StringBuilder();
+    byte[] chunk = new byte[100];
+    for (int i = 0; i < 100 && text.length() < wanted; i++) {
+      text.append(new String(chunk, 0, link.read(chunk, SECOND), US_ASCII));
+    }
+    return text.toString();
+  }
+
+  @Test
+  void bytesGoBothWays() {
+    try (Link link = open()) {
+      link.write("*IDN?\n".getBytes(US_ASCII), SECOND);
+      peer.toSay = "hello\n".getBytes(US_ASCII);
+      assertEquals("hello\n", read(link, 6));
+      assertEquals("*IDN?\n", peer.heard());
+    }
+  }
+
+  @Test
+  void waitingEndsWhenItIsDueWhateverTheLibraryRoundsTo() {
+    try (Link link = open()) {
+      byte[] chunk = new byte[10];
+      for (int ms : new int[] {0, 20, 130, 350}) {
+        double s =
+            seconds(() -> assertEquals(0, link.read(chunk, Duration.ofMillis(ms)), ms + " ms"));
+        // late by less than one slice, even on a busy computer
+        assertTrue(s >= ms / 1e3 && s < ms / 1e3 + 0.1, ms + " ms took " + s + " s");
+      }
+    }
+  }
+
+  @Test
+  void aByteIsGivenAsSoonAsItIsThere() {
+    try (Link link = open()) {
+      peer.toSay = "x".getBytes(US_ASCII);
+      assertTrue(seconds(() -> assertEquals("x", read(link, 1))) < 0.5);
+    }
+  }
+
+  @Test
+  void whatCameBeforeThePortWasOpenedBelongsToNobody() {
+    Link first = open();
+    peer.toSay = "old".getBytes(US_ASCII);
+    while (peer.toSay.length > 0) {
+      CLOCK.pause(Duration.ofMillis(5));
+    }
+    first.close();
+    try (Link second = open()) {
+      assertEquals(0, second.read(new byte[10], Duration.ofMillis(50)));
+    }
+  }
+
+  @Test
+  void anUnpluggedLineIsLostForReaderAndWriterAtOnce() {
+    try (Link link = open()) {
+      port.close();
+      assertTrue(
+          seconds(
+                  () -> {
+                    InstrumentFault lost = fault(() -> link.read(new byte[10], SECOND));
+                    assertEquals("the line is lost", lost.found());
+                    assertEquals("reading from " + link.name(), lost.doing());
+                    assertEquals(
+                        "the line is lost", fault(() -> link.write(new byte[10], SECOND)).found());
+                  })
+              < 0.5);
+    }
+  }
+
+  @Test
+  void aPeerThatDoesNotReadIsNotWaitedForForEver() {
+    Link link = open();
+    peer.deaf = true;
+    byte[] much = new byte[1 << 20];
+    double s =
+        seconds(
+            () ->
+                assertEquals(
+                    much.length + " bytes were not taken within 300 ms",
+                    fault(() -> link.write(much, Duration.ofMillis(300))).found()));
+    assertTrue(s > 0.25 && s < 1.5, s + " s");
+    assertEquals("the port is closed", fault(() -> link.write(much, SECOND)).found());
+    assertEquals("the port is closed", fault(() -> link.read(much, SECOND)).found());
+    link.close();
+  }
+
+  @Test
+  void closingFromAnotherThreadEndsAWait() throws InterruptedException {
+    Link link = open();
+    Thread closer =
+        new Thread(
+            () -> {
+              CLOCK.pause(Duration.ofMillis(150));
+              link.close();
+            });
+    closer.start();
+    double s = seconds(() -> fault(() -> link.read(new byte[10], Duration.ofSeconds(20))));
+    assertTrue(s < 2, s + " s");
+    closer.join();
+  }
+
+  @Test
+  void aPortIsOpenedOnceAndThePersonIsToldWhoHasIt() {
+    Link first = open();
+    InstrumentFault fault = fault(this::open);
+    assertEquals("this program has it open already", fault.found());
+    assertEquals("opening " + port.path(), fault.doing());
+    first.close();
+    open().close(); // given back
+  }
+
+  @Test
+  void aPathThatDoesNotExistIsNeverTakenForAnotherPort() {
+    // the library would open /dev/<last part> instead
+    InstrumentFault fault = fault(() -> SerialLink.open("load", folder + "/tty", 9600, CLOCK));
+    assertEquals("there is no such port", fault.found());
+    fault(() -> SerialLink.open("load", "/dev/no-such-port", 9600, CLOCK));
+    fault(() -> SerialLink.open("load", "COM999", 9600, CLOCK));
+    fault(() -> SerialLink.open("load", "", 9600, CLOCK));
+  }
+
+  @Test
+  void aFileThatIsNoPortIsRefused() throws IOException {
+    Path file = Files.writeString(folder.resolve("file"), "");
+    fault(() -> SerialLink.open("load", file.toString(), 9600, CLOCK));
+  }
+
+  @Test
+  void aSymbolicLinkToAPortIsFollowed() throws IOException {
+    Path link = Files.createSymbolicLink(folder.resolve("bench-load"), Path.of(port.path()));
+    try (Link opened = SerialLink.open("load", link.toString(), 115_200, CLOCK)) {
+      opened.write("a".getBytes(US_ASCII), SECOND);
+      peer.toSay = "b".getBytes(US_ASCII);
+      assertEquals("b", read(opened, 1));
+    }
+  }
+
+  @Test
+  void closingTwiceIsNothing() {
+    Link link = open();
+    link.close();
+    link.close();
+  }
+
+  @Test
+  void thePortsOfThisComputerAreListedWithoutAskingThem() {
+    for (PortInfo info : new SerialLinks(CLOCK).list()) {
+      assertFalse(info.path().isEmpty());
+    }
+  }
+
+  @Test
+  void theNativePartIsUnpackedWhereNobodyElseCanReachIt() {
+    open().close();
+    String folder = System.getProperty("fazecast.jSerialComm.appid");
+    assertTrue(folder.startsWith("../corewright-serial-"), folder);
+    assertFalse(
+        Files.exists(Path.of(System.getProperty("java.io.tmpdir"), folder.substring(3))),
+        "and nothing of it is left");
+  }
+}
