@@ -34,7 +34,6 @@ final class StepRules {
                   "",
                   "'" + step.text("id") + "' powers the unit before a dead check",
                   "Put a step of kind deadCheck before it"));
-          dead = true;
         }
         if (kind.equals("hold")) {
           found.accept(
