@@ -80,11 +80,17 @@ public record Sums(Economics money, double p, double core, double warrantyNew) {
             + Figures.number(p, 2)
             + " and brings "
             + amount(rebuild())
-            + "; from "
-            + Figures.number(breakEven(), 2)
-            + " on it brings more than any other way.",
+            + breakEvenWords(),
         "A replacement brings " + amount(replace()) + ".",
         "Sending it back brings " + amount(giveBack()) + ".");
+  }
+
+  /** Nothing where no probability makes the difference, as in a family without prices. */
+  private String breakEvenWords() {
+    double even = breakEven();
+    return even >= 0 && even <= 1
+        ? "; from " + Figures.number(even, 2) + " on it brings more than any other way."
+        : ".";
   }
 
   private double cost() {
