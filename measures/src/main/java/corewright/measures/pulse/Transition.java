@@ -99,15 +99,19 @@ public final class Transition {
    * From {@link #t50_s} until the record stays within a band about the level after; empty if it
    * ends outside.
    *
-   * @param percent half-width of the band, % of the step
+   * @param percent half-width of the band, % of the step, above 0 and below 90
    */
   public OptionalDouble settling_s(double percent) {
+    if (!(percent > 0 && percent < 90)) {
+      throw new IllegalArgumentException(
+          "a settling band is above 0 and below 90 % of the step, not " + percent + " %");
+    }
     double band = percent / 100;
     int last = share.length - 1;
     if (Math.abs(share[last] - 1) > band) {
       return OptionalDouble.empty();
     }
-    while (last >= 0 && Math.abs(share[last] - 1) <= band) {
+    while (Math.abs(share[last] - 1) <= band) {
       last--;
     }
     double edge = share[last] > 1 ? 1 + band : 1 - band;

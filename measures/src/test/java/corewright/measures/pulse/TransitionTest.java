@@ -95,6 +95,8 @@ class TransitionTest {
     assertTrue(Transition.of(x, 1, 0, 10).settling_s(5).isEmpty());
     assertThrows(IllegalArgumentException.class, () -> Transition.of(x, 1, 0, 20));
     assertThrows(IllegalArgumentException.class, () -> Transition.of(x, 1, 5, 5));
+    Transition whole = Transition.of(x, 1, 0, 10);
+    assertThrows(IllegalArgumentException.class, () -> whole.settling_s(100));
     assertThrows(IllegalArgumentException.class, () -> StateLevels.of(new double[9], 100));
     assertThrows(IllegalArgumentException.class, () -> StateLevels.of(x, 7));
   }
