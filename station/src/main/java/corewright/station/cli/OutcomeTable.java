@@ -32,11 +32,16 @@ final class OutcomeTable {
     return List.of(
         o.core().tag(),
         o.core().serial(),
-        o.core().family() + " " + o.identification().map(Identification::variant).orElse("?"),
+        o.core().family() + " " + o.identification().map(OutcomeTable::build).orElse("?"),
         o.run().judgement().verdict().map(Enum::name).orElse("no verdict"),
         o.decision().disposition().name(),
         o.decision().sentence()
             + (o.decision().question().isEmpty() ? "" : " Open: " + o.decision().question()));
+  }
+
+  /** A build that is not sure is asked, not said. */
+  private static String build(Identification found) {
+    return found.variant() + (found.band() == Identification.Band.UNCERTAIN ? "?" : "");
   }
 
   /** One row; a sentence that is too long goes on under itself. */
