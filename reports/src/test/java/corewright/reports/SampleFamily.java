@@ -93,7 +93,7 @@ public final class SampleFamily {
     return List.of(
         limit("output-full", Quantity.OUTPUT, Limit.Side.AT_LEAST, 46.5, 45.0, 1.9, true),
         limit("droop", Quantity.DROOP, Limit.Side.AT_MOST, 2.0, 2.5, 0.4, false),
-        limit("ripple", Quantity.RIPPLE_PEAK_TO_PEAK, Limit.Side.AT_MOST, 2.0, 2.0, 0.4, false),
+        limit("ripple", Quantity.RIPPLE_PEAK_TO_PEAK, Limit.Side.AT_MOST, 4.0, 4.0, 0.4, false),
         limit("drift", Quantity.DRIFT, Limit.Side.AT_LEAST, -3, -12, 0.4, false),
         limit("lowest", Quantity.OUTPUT_MINIMUM, Limit.Side.AT_LEAST, 43.5, 43.5, 0.4, false));
   }

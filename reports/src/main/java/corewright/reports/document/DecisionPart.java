@@ -86,7 +86,9 @@ final class DecisionPart {
     }
     first(decision.reasons(), MOST_REASONS)
         .forEach(reason -> column.appendChild(m.tag("p.reason", page.foreign(reason, 150))));
-    column.appendChild(m.tag("p.row", page.say("row", decision.row(), decision.tableRevision())));
+    column.appendChild(
+        m.tag(
+            "p.row", page.say("row", page.foreign(decision.row(), 12), decision.tableRevision())));
   }
 
   private static List<String> first(List<String> all, int most) {

@@ -14,6 +14,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.w3c.dom.Element;
 
 /** Writes what goes to the customer, as PDF. Keep one for many documents: the first one is slow. */
@@ -41,13 +44,13 @@ public final class Documents {
   public Path testReport(Dossier dossier, Path folder) {
     Optional<RunRecord> run = last(dossier.runs(), r -> true);
     Optional<Picture> picture = run.flatMap(r -> new Pictures(evidence, locale).of(r));
-    Page page = page(run, Optional.empty(), picture.isPresent());
-    Element body = new TestReport(page).body(dossier);
-    return new Sheet(page, picture)
-        .write(
-            body,
-            page.say("test-report") + " " + dossier.core().tag(),
-            name(dossier, "test-report", folder));
+    return write(
+        "test-report",
+        room -> page(run, Optional.empty(), picture.isPresent(), room),
+        page -> new TestReport(page).body(dossier),
+        picture,
+        dossier,
+        folder);
   }
 
   /**
@@ -61,12 +64,27 @@ public final class Documents {
     Pictures pictures = new Pictures(evidence, locale);
     Optional<Picture> picture =
         arrived.flatMap(a -> pictures.of(left, a)).or(() -> pictures.of(left));
-    Page page = page(Optional.of(left), arrived, picture.isPresent());
-    return new Sheet(page, picture)
-        .write(
-            new WarrantyReport(page).body(dossier),
-            page.say("warranty-report") + " " + dossier.core().tag(),
-            name(dossier, "warranty-report", folder));
+    return write(
+        "warranty-report",
+        room -> page(Optional.of(left), arrived, picture.isPresent(), room),
+        page -> new WarrantyReport(page).body(dossier),
+        picture,
+        dossier,
+        folder);
+  }
+
+  private Path write(
+      String kind,
+      DoubleFunction<Page> pages,
+      Function<Page, Element> parts,
+      Optional<Picture> picture,
+      Dossier dossier,
+      Path folder) {
+    String tag = dossier.core().tag();
+    String title = Words.of(Documents.class, locale).get(kind) + " " + tag;
+    String name = tag.replaceAll("[^0-9A-Za-z-]", "_");
+    Path file = folder.resolve(name + "-visit-" + dossier.visit() + "-" + kind + ".pdf");
+    return new Sheet(picture).write(pages, parts, title, file);
   }
 
   /** The run that proves that a rebuilt unit may leave. */
@@ -89,13 +107,15 @@ public final class Documents {
           "The last test before shipping of unit "
               + tag
               + " came to "
-              + last.judgement().verdict().map(Verdict::name).orElse("no verdict"),
+              + last.judgement().verdict().map(Verdict::name).orElse("no verdict")
+              + last.judgement().reasons().stream().findFirst().map(r -> ": " + r).orElse(""),
           "Only a PASS leaves with a warranty");
     }
     return last;
   }
 
-  private Page page(Optional<RunRecord> run, Optional<RunRecord> arrived, boolean pictured) {
+  private Page page(
+      Optional<RunRecord> run, Optional<RunRecord> arrived, boolean pictured, double room) {
     return new Page(
         new Markup(),
         Words.of(Documents.class, locale),
@@ -107,16 +127,11 @@ public final class Documents {
         arrived,
         run.flatMap(evidence::family),
         run.flatMap(evidence::profile),
-        pictured);
+        pictured,
+        room);
   }
 
-  private static Optional<RunRecord> last(
-      List<RunRecord> runs, java.util.function.Predicate<RunRecord> which) {
+  private static Optional<RunRecord> last(List<RunRecord> runs, Predicate<RunRecord> which) {
     return runs.stream().filter(which).reduce((a, b) -> b);
-  }
-
-  private static Path name(Dossier dossier, String kind, Path folder) {
-    String tag = dossier.core().tag().replaceAll("[^0-9A-Za-z-]", "_");
-    return folder.resolve(tag + "-visit-" + dossier.visit() + "-" + kind + ".pdf");
   }
 }

@@ -18,6 +18,7 @@ import org.w3c.dom.Element;
  * @param run the run that the page speaks of; empty where the unit was never tested
  * @param arrived for a page about a rebuilt unit: the run it arrived with
  * @param pictured whether the curves of the run are there to be drawn
+ * @param room how much of its usual length foreign text gets, 0 to 1
  */
 record Page(
     Markup markup,
@@ -30,10 +31,8 @@ record Page(
     Optional<RunRecord> arrived,
     Optional<Family> family,
     Optional<Profile> profile,
-    boolean pictured) {
-
-  /** The whole page. */
-  static final String BODY = "body";
+    boolean pictured,
+    double room) {
 
   /** Marks the place above the foot that is stretched so that the foot stands at the bottom. */
   static final String GAP = "gap";
@@ -48,7 +47,7 @@ record Page(
 
   /** Foreign text, cut to its place. */
   String foreign(String text, int most) {
-    return Words.tied(clean.text(text, most));
+    return Words.tied(clean.text(text, (int) Math.ceil(most * room)));
   }
 
   String date(LocalDate date) {

@@ -40,8 +40,12 @@ final class RebuildPart {
 
   private Element replaced(List<String> lines) {
     Element column = m.tag("div.r2", m.tag("h3", page.say("replaced")));
-    for (String line : lines.subList(0, Math.min(MOST_LINES, lines.size()))) {
+    int shown = Math.min((int) Math.ceil(MOST_LINES * page.room()), lines.size());
+    for (String line : lines.subList(0, shown)) {
       column.appendChild(m.tag("p", page.foreign(line, 90)));
+    }
+    if (shown < lines.size()) {
+      column.appendChild(m.tag("p", page.say("replaced.more", lines.size() - shown)));
     }
     column.appendChild(m.tag("p.reason", page.say("original")));
     return column;

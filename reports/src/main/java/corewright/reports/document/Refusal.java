@@ -5,6 +5,6 @@ public final class Refusal extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   Refusal(String what, String remedy) {
-    super(what + ". " + remedy);
+    super((what.endsWith(".") ? what : what + ".") + " " + remedy);
   }
 }

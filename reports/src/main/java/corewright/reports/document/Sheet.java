@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -21,18 +23,25 @@ final class Sheet {
   private static final double TALLEST_MM = 88;
   private static final double LOWEST_MM = 52;
 
-  private final Page page;
+  /** How much of its usual length foreign text gets: less only where the page would overflow. */
+  private static final double[] ROOMS = {1, 1, 0.6, 0.3};
+
+  private static final String BODY = "body";
+
   private final Optional<Picture> picture;
 
-  Sheet(Page page, Optional<Picture> picture) {
-    this.page = page;
+  Sheet(Optional<Picture> picture) {
     this.picture = picture;
   }
 
-  /** Writes the page; nothing is left behind at {@code file} if that fails. */
-  Path write(Element body, String title, Path file) {
-    Document document = document(body, title);
-    fit(document);
+  /**
+   * Writes the page; nothing is left behind at {@code file} if that fails.
+   *
+   * @param pages makes the page for a given room for foreign text
+   * @param parts fills it: the body
+   */
+  Path write(DoubleFunction<Page> pages, Function<Page, Element> parts, String title, Path file) {
+    Document document = fitting(pages, parts, title);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     Pdf.write(document, new Drawings(picture), bytes);
     try {
@@ -43,7 +52,21 @@ final class Sheet {
     }
   }
 
-  private Document document(Element body, String title) {
+  private Document fitting(
+      DoubleFunction<Page> pages, Function<Page, Element> parts, String title) {
+    for (int attempt = 0; ; attempt++) {
+      Page page = pages.apply(ROOMS[attempt]);
+      Element body = parts.apply(page);
+      body.setAttribute("id", BODY);
+      body.setAttribute("class", attempt == 0 ? "usual" : "tight");
+      Document document = document(page, body, title);
+      if (fits(document) || attempt == ROOMS.length - 1) {
+        return document;
+      }
+    }
+  }
+
+  private static Document document(Page page, Element body, String title) {
     Markup m = page.markup();
     Element subject = m.tag("meta");
     subject.setAttribute("name", "description");
@@ -56,19 +79,16 @@ final class Sheet {
   }
 
   /** The picture takes what the rest leaves; what it cannot take, the gap above the foot does. */
-  private void fit(Document document) {
+  private boolean fits(Document document) {
     Element root = document.getDocumentElement();
     Optional<Element> drawing = picture.map(p -> find(root, FigurePart.ID).orElseThrow());
     drawing.ifPresent(d -> height(d, LOWEST_MM));
     double free = ROOM_MM - Pdf.top_mm(document, Page.END);
-    if (free < 0) {
-      find(root, Page.BODY).orElseThrow().setAttribute("class", "tight");
-      free = ROOM_MM - Pdf.top_mm(document, Page.END);
-    }
     double picture_mm =
         drawing.isPresent() ? Math.min(TALLEST_MM - LOWEST_MM, Math.max(0, free)) : 0;
     drawing.ifPresent(d -> height(d, LOWEST_MM + picture_mm));
     height(find(root, Page.GAP).orElseThrow(), Math.max(0, free - picture_mm));
+    return free >= 0;
   }
 
   private static void height(Element element, double mm) {

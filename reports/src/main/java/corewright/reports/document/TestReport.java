@@ -15,7 +15,6 @@ final class TestReport {
   Element body(Dossier dossier) {
     Markup m = page.markup();
     Element body = m.tag("body");
-    body.setAttribute("id", Page.BODY);
     body.appendChild(new HeadPart(page).head("test-report", dossier));
     body.appendChild(new HeadPart(page).unit(dossier));
     body.appendChild(new VerdictPart(page).verdict(dossier));

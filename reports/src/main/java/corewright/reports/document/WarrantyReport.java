@@ -22,7 +22,6 @@ final class WarrantyReport {
     RunRecord left = page.run().orElseThrow();
     ReadingTable table = new ReadingTable(page);
     Element body = m.tag("body");
-    body.setAttribute("id", Page.BODY);
     body.appendChild(new HeadPart(page).head("warranty-report", dossier));
     body.appendChild(new HeadPart(page).unit(dossier));
     body.appendChild(new VerdictPart(page).verdict(dossier));

@@ -60,8 +60,8 @@ class WarrantyReportTest {
         "The last run of unit U-00418Q is not a test before shipping. Run its ship profile",
         refused(List.of(arrived), DONE));
     assertEquals(
-        "The last test before shipping of unit U-00418Q came to FAIL."
-            + " Only a PASS leaves with a warranty",
+        "The last test before shipping of unit U-00418Q came to FAIL:"
+            + " Output fell to 43.6 ± 0.3 V at 2.00 A; the limit is 46.5 V. Only a PASS leaves with a warranty",
         refused(List.of(arrived, failed), DONE));
   }
 
