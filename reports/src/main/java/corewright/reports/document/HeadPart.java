@@ -39,7 +39,7 @@ final class HeadPart {
             m.tag("p", page.foreign(address, 90))),
         m.tag(
             "div.doc",
-            m.tag("h1", title + " " + page.foreign(dossier.core().tag(), 20)),
+            m.tag("h1", title + " " + page.whole(dossier.core().tag())),
             m.tag("p", status)));
   }
 
@@ -60,7 +60,7 @@ final class HeadPart {
   /** The check character stands in a box of its own, as on the tag. */
   private Object[] tagParts(String tag) {
     return new Object[] {
-      page.foreign(tag.substring(0, tag.length() - 1), 31),
+      page.whole(tag.substring(0, tag.length() - 1)),
       m.tag("span.check", tag.substring(tag.length() - 1))
     };
   }
@@ -68,7 +68,7 @@ final class HeadPart {
   private Element tag(String tag) {
     return tag.matches("U-[0-9]+[0-9A-Z]")
         ? m.tag("span", tagParts(tag))
-        : m.tag("span", page.foreign(tag, 32));
+        : m.tag("span", page.whole(tag));
   }
 
   private String what(Dossier dossier) {

@@ -34,6 +34,9 @@ record Page(
     boolean pictured,
     double room) {
 
+  /** More than any tag or sentence of numbers has, and little enough for a page. */
+  private static final int MOST_WHOLE = 340;
+
   /** Marks the place above the foot that is stretched so that the foot stands at the bottom. */
   static final String GAP = "gap";
 
@@ -48,6 +51,11 @@ record Page(
   /** Foreign text, cut to its place. */
   String foreign(String text, int most) {
     return Words.tied(clean.text(text, (int) Math.ceil(most * room)));
+  }
+
+  /** Foreign text that must stand in full: the unit's tag, and sentences made of the numbers. */
+  String whole(String text) {
+    return Words.tied(clean.text(text, MOST_WHOLE));
   }
 
   String date(LocalDate date) {

@@ -44,7 +44,7 @@ final class VerdictPart {
   }
 
   private Element sentence(RunRecord run) {
-    String said = page.foreign(Sentence.of(page, run) + arrived(), LONGEST);
+    String said = page.whole(Sentence.of(page, run) + arrived());
     return m.tag(said.length() > 170 ? "p.long" : "p.said", said);
   }
 

@@ -7,6 +7,8 @@ import corewright.reports.Samples;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -31,11 +33,14 @@ class CrashTest {
     Random random = new Random(4);
     int acknowledged = 0;
     for (int kill = 0; kill < 3; kill++) {
-      Process process = WritingProcess.start(file, "bench-1", Integer.MAX_VALUE);
-      acknowledged += WritingProcess.acknowledged(process, 1 + random.nextInt(40));
-      process.destroyForcibly(); // SIGKILL
-      process.waitFor();
-      acknowledged += WritingProcess.acknowledged(process, Integer.MAX_VALUE);
+      Path told = folder.resolve("told-" + kill);
+      Process process = WritingProcess.start(file, "bench-1", Integer.MAX_VALUE, told);
+      int enough = 1 + random.nextInt(40);
+      while (WritingProcess.acknowledged(told) < enough && process.isAlive()) {
+        Thread.sleep(2);
+      }
+      process.destroyForcibly().waitFor(); // SIGKILL
+      acknowledged += WritingProcess.acknowledged(told);
       try (Ledger ledger = Ledger.open(file, "reader", CLOCK)) {
         Verification found = ledger.verify();
         assertTrue(found.whole(), found.broken().toString());
@@ -49,13 +54,16 @@ class CrashTest {
 
   @Test
   void twoProcessesShareOneFile() throws Exception {
-    Process one = WritingProcess.start(file, "bench-1", 60);
-    Process two = WritingProcess.start(file, "bench-2", 60);
-    Process sameChain = WritingProcess.start(file, "bench-2", 60);
+    List<Process> processes = new ArrayList<>();
+    List<String> chains = List.of("bench-1", "bench-2", "bench-2");
+    for (String chain : chains) {
+      Path told = folder.resolve("told-" + processes.size());
+      processes.add(WritingProcess.start(file, chain, 60, told));
+    }
     int acknowledged = 0;
-    for (Process process : new Process[] {one, two, sameChain}) {
-      acknowledged += WritingProcess.acknowledged(process, Integer.MAX_VALUE);
-      assertEquals(0, process.waitFor());
+    for (int i = 0; i < chains.size(); i++) {
+      assertEquals(0, processes.get(i).waitFor());
+      acknowledged += WritingProcess.acknowledged(folder.resolve("told-" + i));
     }
     try (Ledger ledger = Ledger.open(file, "reader", CLOCK)) {
       Verification found = ledger.verify();

@@ -1,10 +1,8 @@
 package corewright.reports.ledger;
 
 import corewright.reports.Samples;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
@@ -30,7 +28,10 @@ public final class WritingProcess {
     }
   }
 
-  static Process start(Path file, String chain, int writes) throws IOException {
+  /**
+   * @param told file that gets a line for each write that was acknowledged
+   */
+  static Process start(Path file, String chain, int writes, Path told) throws IOException {
     return new ProcessBuilder(
             List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -43,21 +44,13 @@ public final class WritingProcess {
                 chain,
                 Integer.toString(writes)))
         .redirectError(ProcessBuilder.Redirect.INHERIT)
+        .redirectOutput(told.toFile())
         .start();
   }
 
-  /** Counts what the process says it kept, up to {@code most}, or to its end. */
-  static int acknowledged(Process process, int most) throws IOException {
-    BufferedReader lines =
-        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
-    int kept = 0;
-    while (kept < most) {
-      String line = lines.readLine();
-      if (line == null || !line.matches("kept [0-9]+")) {
-        return kept; // the last line may be cut off
-      }
-      kept++;
-    }
-    return kept;
+  /** How many writes were acknowledged; a last line that was cut off does not count. */
+  static int acknowledged(Path told) throws IOException {
+    String lines = Files.readString(told);
+    return (int) lines.chars().filter(c -> c == '\n').count();
   }
 }
