@@ -3,6 +3,8 @@ package corewright.measures.meter;
 import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Unit;
+import corewright.measures.wave.CorrelatedScatter;
+import corewright.measures.wave.LinearTrend;
 import corewright.measures.wave.Samples;
 import corewright.measures.wave.Smoothing;
 import corewright.measures.wave.Transient;
@@ -12,19 +14,29 @@ import java.util.List;
 final class Answer {
   private static final double BAND = 0.01;
 
+  /** Coverage factor that turns the half-width of a 95 % interval into what stands for u. */
+  private static final double K = 2;
+
   private Answer() {}
 
   /**
    * Puts the three readings.
    *
+   * @param before the window of the hold before
    * @param nominal what the band is 1 % of
    * @return the state of the recovery
    */
   static String read(
-      Channel output, Window window, double settle_s, Level level, Nominal nominal, Readings into) {
+      Channel output,
+      Window window,
+      Window before,
+      double settle_s,
+      Level level,
+      Nominal nominal,
+      Readings into) {
     double rate = output.sampleRate_Hz();
     double start_s = window.hold().start_s();
-    double u = Root.of(level.uMean(), noise(output, window), output.resolution().ofOne());
+    Transient.Settled settled = settled(output, window, before, level, BAND * nominal.value_V());
     Transient answer =
         Transient.of(
             output.wave(),
@@ -32,36 +44,48 @@ final class Answer {
             start_s,
             Math.min(window.holdTo(), Samples.at(start_s + settle_s, rate)),
             window.guardTo(),
-            level.mean(),
-            BAND * nominal.value_V(),
-            u);
-    into.put(Quantity.UNDERSHOOT, output.difference(level.mean() - answer.lowest(), u));
-    into.put(Quantity.OVERSHOOT, output.difference(answer.highest() - level.mean(), u));
+            settled);
+    into.put(
+        Quantity.UNDERSHOOT,
+        output.difference(level.mean() - answer.lowest(), u(settled, answer.lowestU())));
+    into.put(
+        Quantity.OVERSHOOT,
+        output.difference(answer.highest() - level.mean(), u(settled, answer.highestU())));
     if (answer.recovery() == Transient.Recovery.NOT_RECOVERED) {
       into.none(
           "the output is still more than 1 % of nominal from its mean when the window ends",
           Quantity.RECOVERY);
     } else {
-      double grid = 1 / rate / Math.sqrt(3);
       into.put(
           Quantity.RECOVERY,
-          new Measurement(answer.recovery_s(), Root.of(grid, answer.recoveryU_s()), Unit.SECOND),
+          new Measurement(answer.recovery_s(), answer.recoveryU_s() / K, Unit.SECOND),
           nominal.flag().map(List::of).orElse(List.of()));
     }
     return answer.recovery().state();
   }
 
-  /** Standard deviation of what the transient is seen through, in the settled window. */
-  private static double noise(Channel output, Window window) {
+  private static double u(Transient.Settled settled, double halfWidth) {
+    return Root.of(settled.u(), halfWidth / K);
+  }
+
+  /** The new level, and the noise that the transient is seen in. */
+  private static Transient.Settled settled(
+      Channel output, Window window, Window before, Level level, double band) {
+    CorrelatedScatter scatter = smoothed(output, window);
+    // Ripple of the load before still runs when the edge begins.
+    if (before.unread().isEmpty()) {
+      CorrelatedScatter earlier = smoothed(output, before);
+      scatter = earlier.sd() > scatter.sd() ? earlier : scatter;
+    }
+    double u = Root.of(level.uMean(), output.resolution().ofOne());
+    double correlated = scatter.count() / scatter.effectiveCount();
+    return new Transient.Settled(level.mean(), u, scatter.sd(), correlated, band);
+  }
+
+  /** Scatter of a settled window about its trend, seen through the same average. */
+  private static CorrelatedScatter smoothed(Channel output, Window window) {
     double[] x = Smoothing.of(output.wave(), output.sampleRate_Hz(), window.from(), window.to());
-    double mean = 0;
-    for (double value : x) {
-      mean += value / x.length;
-    }
-    double squares = 0;
-    for (double value : x) {
-      squares += (value - mean) * (value - mean);
-    }
-    return Math.sqrt(squares / x.length);
+    LinearTrend trend = LinearTrend.of(output.wave(), window.from(), window.to());
+    return CorrelatedScatter.of(i -> x[i] - trend.at(window.from() + i), x.length, 2);
   }
 }

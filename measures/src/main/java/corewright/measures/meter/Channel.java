@@ -5,6 +5,8 @@ import corewright.measures.Measurement;
 import corewright.measures.Reading;
 import corewright.measures.Waveform;
 import corewright.measures.wave.Corners;
+import corewright.measures.wave.CorrelatedScatter;
+import corewright.measures.wave.LinearTrend;
 import corewright.measures.wave.Resolution;
 import corewright.measures.wave.Tail;
 import java.util.List;
@@ -51,9 +53,19 @@ record Channel(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, Resoluti
     for (int i = from; i < to; i++) {
       at = wave.codeAt(i) < wave.codeAt(at) ? i : at;
     }
-    double tail = window.count() > 0 ? Tail.of(wave, window.from(), window.to()).ofLowest() : 0;
+    double tail = window.count() > 0 ? noiseU(window, to - from) / 2 : 0;
     double dip = Corners.dip(wave, from, to, wave.at(at), window.from(), window.to());
     double u = Root.of(resolution.ofOne(), tail, Corners.ramp(wave, at, 1), dip);
     return new Reading.Measured(absolute(wave.at(at), u), List.of());
+  }
+
+  /**
+   * Half-width of the 95 % interval that noise leaves about the lowest of {@code count} samples.
+   */
+  private double noiseU(Window window, int count) {
+    LinearTrend trend = LinearTrend.of(wave, window.from(), window.to());
+    double sd = CorrelatedScatter.of(wave, window.from(), window.to(), trend).sd();
+    return Tail.of(wave, window.from(), window.to())
+        .lowestU(resolution.step(), sd, window.count(), count);
   }
 }

@@ -4,6 +4,7 @@ import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Unit;
 import corewright.measures.wave.Corners;
+import corewright.measures.wave.CorrelatedScatter;
 import corewright.measures.wave.StrongestLine;
 import corewright.measures.wave.Tail;
 import java.util.Optional;
@@ -20,7 +21,7 @@ final class Ripple {
 
   static void read(Channel output, Window window, Level level, Readings into) {
     into.put(Quantity.RIPPLE_PEAK_TO_PEAK, peakToPeak(output, window, level));
-    into.put(Quantity.RIPPLE_RMS, rms(output, level));
+    into.put(Quantity.RIPPLE_RMS, rms(output, window, level));
     fundamental(output, window, into);
   }
 
@@ -38,13 +39,24 @@ final class Ripple {
             Corners.ramp(output.wave(), level.statistics().lowestAt(), 1)));
   }
 
-  /** Scatter: s/√(2·n_eff). Rounding: it adds step²/12 to the square, and at most its own rms. */
-  private static Measurement rms(Channel output, Level level) {
+  /**
+   * From the scatter of the squares: u(rms) = u(mean square)/(2 rms). Rounding adds its step²/12 to
+   * the square as noise of the channel does, and hides what is smaller than a step.
+   */
+  private static Measurement rms(Channel output, Window window, Level level) {
     double rms = level.statistics().rms();
-    double step = output.resolution().ofOne();
-    double rounding = rms > step ? step * step / (2 * rms) : step;
-    double scatter = level.scatter().sd() / Math.sqrt(2 * level.scatter().effectiveCount());
-    return output.difference(rms, Root.of(scatter, rounding));
+    double sd = level.scatter().sd();
+    CorrelatedScatter squares =
+        CorrelatedScatter.ofSquares(
+            output.wave(), window.from(), window.to(), level.trend(), sd * sd);
+    int n = window.count();
+    // The mean square of trend plus noise has their product in it, twice.
+    double trend = Math.abs(level.trend().slope()) * n / Math.sqrt(12);
+    double cross = 2 * trend * level.scatter().ofMean();
+    double scatter = rms > 0 ? Root.of(squares.ofMean(), cross) / (2 * rms) : 0;
+    double hidden =
+        output.resolution().ofOne() * output.resolution().left(sd, level.trend().slope() * n, n);
+    return output.difference(rms, Root.of(scatter, hidden));
   }
 
   private static void fundamental(Channel output, Window window, Readings into) {

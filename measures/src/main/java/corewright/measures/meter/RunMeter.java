@@ -126,7 +126,7 @@ public final class RunMeter {
       droop.get().read(index, output, level, readings);
       Ripple.read(output, window, level, readings);
       Drift.read(output, window, level, readings);
-      recovery = answer(window, level, droop.get(), readings);
+      recovery = answer(index, level, droop.get(), readings);
     }
     readings.put(Quantity.OUTPUT_MINIMUM, output.lowest(window));
     List<FeedReadings> fed = feeds.stream().map(feed -> feed.read(window)).toList();
@@ -144,7 +144,8 @@ public final class RunMeter {
         recovery);
   }
 
-  private String answer(Window window, Level level, Droop droop, Readings readings) {
+  private String answer(int index, Level level, Droop droop, Readings readings) {
+    Window window = windows.get(index);
     if (!window.hold().edge()) {
       readings.none(
           "no load edge begins this hold",
@@ -162,6 +163,7 @@ public final class RunMeter {
       return "not_measured";
     }
     Nominal nominal = Nominal.of(settings.nominal_V(), droop.reference().mean());
-    return Answer.read(output, window, settling.settle_s(), level, nominal, readings);
+    Window before = windows.get(index - 1); // where there is an edge there is one
+    return Answer.read(output, window, before, settling.settle_s(), level, nominal, readings);
   }
 }

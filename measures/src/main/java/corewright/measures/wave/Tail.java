@@ -53,6 +53,20 @@ public record Tail(double highest, double lowest) {
     return sum / (sorted.length - 1);
   }
 
+  /**
+   * Half-width of a 95 % interval about the lowest sample as the lowest that there is without
+   * noise. The standard deviation of the noise is taken from its tail: scale·√(2 ln(n/10)).
+   *
+   * @param step resolution: steps wider than the tail hide it
+   * @param sd standard deviation about the trend, which contains ripple; the noise is not above it
+   * @param window samples that the tail was taken from
+   * @param count samples that the lowest was taken from
+   */
+  public double lowestU(double step, double sd, int window, int count) {
+    double factor = Math.sqrt(2 * Math.log(Math.max(2, (double) window / OUTERMOST)));
+    return NoisyExtreme.halfWidth(Math.min(sd, (lowest + step / 2) * factor), count, 1);
+  }
+
   /** Standard uncertainty of the highest sample from its scatter. */
   public double ofHighest() {
     return GUMBEL * highest;

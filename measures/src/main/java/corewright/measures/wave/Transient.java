@@ -7,16 +7,19 @@ import corewright.measures.Waveform;
  * its new level. Seen through the 20 µs average where the sample rate allows one.
  *
  * @param lowest before settling ends
+ * @param lowestU half-width of its 95 % interval from noise
  * @param highest before settling ends
+ * @param highestU half-width of its 95 % interval from noise
  * @param lowestAt_s after the edge
  * @param recovery_s from the edge to the sample after the last one outside the band; 0 where it
  *     never left; the longest time seen where it is {@link Recovery#NOT_RECOVERED}
- * @param recoveryU_s standard uncertainty of it: half of what it changes by when the band is
- *     widened and narrowed by the doubt about the level
+ * @param recoveryU_s half-width of its 95 % interval: noise keeps a slow return outside for longer
  */
 public record Transient(
     double lowest,
+    double lowestU,
     double highest,
+    double highestU,
     double lowestAt_s,
     Recovery recovery,
     double recovery_s,
@@ -40,55 +43,46 @@ public record Transient(
   }
 
   /**
+   * What the new level is known to be.
+   *
+   * @param level the settled level
+   * @param u its standard uncertainty
+   * @param noise standard deviation of the samples about it, seen through the same average
+   * @param correlated how many neighbouring samples of the noise are worth one
+   * @param band half-width of the recovery band
+   */
+  public record Settled(double level, double u, double noise, double correlated, double band) {}
+
+  /**
    * @param edge_s middle of the edge, s from the first sample
-   * @param settled first sample no longer searched for extremes
+   * @param settledAt first sample no longer searched for extremes
    * @param to after the last sample searched for the recovery
-   * @param level the new settled level
-   * @param band half-width around it
-   * @param doubt standard uncertainty of level and samples together
    */
   public static Transient of(
-      Waveform wave,
-      double sampleRate_Hz,
-      double edge_s,
-      int settled,
-      int to,
-      double level,
-      double band,
-      double doubt) {
+      Waveform wave, double sampleRate_Hz, double edge_s, int settledAt, int to, Settled settled) {
     int from = Samples.at(edge_s, sampleRate_Hz);
     double[] x = Smoothing.of(wave, sampleRate_Hz, from, to);
+    int count = Math.max(1, Math.min(settledAt, to) - from);
     int lowest = 0;
     int highest = 0;
-    for (int i = 1; i < Math.min(settled, to) - from; i++) {
+    for (int i = 1; i < count; i++) {
       lowest = x[i] < x[lowest] ? i : lowest;
       highest = x[i] > x[highest] ? i : highest;
     }
-    int last = lastOutside(x, level, band);
-    Recovery recovery =
-        last < 0
-            ? Recovery.NEVER_LEFT
-            : last == x.length - 1 ? Recovery.NOT_RECOVERED : Recovery.RECOVERED;
-    double wider = recovery_s(lastOutside(x, level, band + doubt), from, sampleRate_Hz, edge_s);
-    double narrower = recovery_s(lastOutside(x, level, band - doubt), from, sampleRate_Hz, edge_s);
+    BandReturn back = new BandReturn(x, settled, from / sampleRate_Hz - edge_s, sampleRate_Hz);
     return new Transient(
         x[lowest],
+        noise(x, count, settled, 1),
         x[highest],
+        noise(x, count, settled, -1),
         (from + lowest) / sampleRate_Hz - edge_s,
-        recovery,
-        recovery_s(last, from, sampleRate_Hz, edge_s),
-        (narrower - wider) / 2);
+        back.state(),
+        back.after_s(settled.band()),
+        back.halfWidth_s());
   }
 
-  private static int lastOutside(double[] x, double level, double band) {
-    int last = x.length - 1;
-    while (last >= 0 && Math.abs(x[last] - level) <= band) {
-      last--;
-    }
-    return last;
-  }
-
-  private static double recovery_s(int last, int from, double sampleRate_Hz, double edge_s) {
-    return last < 0 ? 0 : (from + last + 1) / sampleRate_Hz - edge_s;
+  private static double noise(double[] x, int count, Settled settled, int sign) {
+    double sharing = NoisyExtreme.sharing(x, count, settled.noise(), sign);
+    return NoisyExtreme.halfWidth(settled.noise(), sharing, settled.correlated());
   }
 }
