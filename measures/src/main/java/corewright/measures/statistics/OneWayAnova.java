@@ -60,7 +60,7 @@ public record OneWayAnova(
     double grand = all.value() / n;
     PreciseSum between = new PreciseSum();
     for (int g = 0; g < effects.length; g++) {
-      double d = effects[g];
+      double d = effects[g] - grand;
       between.addProduct(groups.get(g).length * d, d);
     }
     return new OneWayAnova(between.value(), groups.size() - 1, within.value(), n - groups.size());
