@@ -23,7 +23,7 @@ final class LikelihoodInterval {
    */
   static Interval of(double best, DoubleUnaryOperator profile, double level) {
     Interval.requireLevel(level);
-    double drop = new ChiSquaredDistribution(null, 1).inverseCumulativeProbability(level);
+    double drop = new ChiSquaredDistribution(null, 1).inverseCumulativeProbability(level) / 2;
     double least = profile.applyAsDouble(best) - drop;
     return new Interval(
         end(best, profile, least, 1 / 1.5, 0),
