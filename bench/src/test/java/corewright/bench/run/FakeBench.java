@@ -1,6 +1,7 @@
 package corewright.bench.run;
 
 import corewright.bench.port.Digitizer;
+import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Interlock;
 import corewright.bench.port.Load;
 import corewright.bench.port.Source;
@@ -55,6 +56,12 @@ final class FakeBench {
     before.accept(command);
   }
 
+  private static void reaches(String role, double level, double most) {
+    if (!(level >= 0 && level <= most)) {
+      throw new InstrumentFault(role, "set", level + " is out of reach", "Ask for less.");
+    }
+  }
+
   private String identity(String role) {
     tell(role + " identity");
     return "COREWRIGHT," + model + "," + role + ",1";
@@ -80,6 +87,7 @@ final class FakeBench {
     @Override
     public void set(double current_A) {
       tell("load set " + current_A);
+      reaches("load", current_A, 40);
       unit.load_A = current_A;
     }
 
@@ -123,6 +131,7 @@ final class FakeBench {
     @Override
     public void set(double voltage_V, double limit_A) {
       tell("source set");
+      reaches("source", voltage_V, 40);
       unit.source_V = voltage_V;
       unit.limit_A = limit_A;
     }

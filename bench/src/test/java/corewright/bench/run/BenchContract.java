@@ -1,0 +1,175 @@
+package corewright.bench.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import corewright.bench.port.Digitizer;
+import corewright.bench.port.Digitizer.Frame;
+import corewright.bench.port.Instrument;
+import corewright.bench.port.InstrumentFault;
+import corewright.measures.Measurement;
+import corewright.measures.Unit;
+import java.io.IOException;
+import java.time.Duration;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What every bench promises, whatever it is made of. A new driver or bench extends this and writes
+ * no test of its own for it. Asks for no more than 5 V and 0.5 A, with the relay open.
+ */
+abstract class BenchContract {
+  private static final Duration PATIENCE = Duration.ofMillis(500);
+
+  private BenchInstruments bench;
+
+  /** An opened bench with a whole interlock chain, everything off and no unit in danger. */
+  abstract BenchInstruments fresh() throws IOException;
+
+  @BeforeEach
+  final void open() throws IOException {
+    bench = fresh();
+  }
+
+  @AfterEach
+  final void close() {
+    if (bench != null) {
+      SafeState.take(bench);
+      bench.close();
+    }
+  }
+
+  @Test
+  final void everyInstrumentHasItsRoleAndSaysWhoItIs() {
+    Set<String> roles = new HashSet<>();
+    for (Instrument instrument : bench.all()) {
+      roles.add(instrument.role());
+      assertEquals(instrument.identity(), instrument.identity());
+      assertEquals(4, instrument.identity().split(",", -1).length, "IEEE 488.2, 10.14");
+    }
+    assertEquals(Set.of("load", "source", "digitizer", "switch", "interlock"), roles);
+  }
+
+  @Test
+  final void offComesFirstAndAsOftenAsOneLikes() {
+    for (int i = 0; i < 3; i++) {
+      bench.all().forEach(Instrument::off);
+    }
+    assertTrue(bench.discharge().discharging());
+    assertFalse(bench.digitizer().heartbeat().relayClosed());
+    assertFalse(bench.source().isOn().orElse(false));
+  }
+
+  @Test
+  final void theSourceGivesWhatItWasSetToAndStopsGivingIt() {
+    bench.source().protect(8, 1);
+    bench.source().set(5, 0.5);
+    assertFalse(bench.source().isOn().orElse(false), "setting does not switch on");
+    bench.source().output(true);
+    assertTrue(bench.source().isOn().orElse(true));
+    Measurement voltage = bench.source().voltage();
+    assertEquals(Unit.VOLT, voltage.unit());
+    assertTrue(voltage.u() > 0, "a real instrument is never exact");
+    assertEquals(5, voltage.value(), 0.05 + 4 * voltage.u());
+    assertEquals(Unit.AMPERE, bench.source().current().unit());
+    bench.source().off();
+    assertFalse(bench.source().isOn().orElse(false));
+  }
+
+  @Test
+  final void aLevelThatNoInstrumentReachesIsRefusedByName() {
+    InstrumentFault volts = assertThrows(InstrumentFault.class, () -> bench.source().set(5000, 1));
+    assertTrue(volts.getMessage().contains("5000"), volts.getMessage());
+    assertFalse(volts.remedy().isEmpty());
+    InstrumentFault amperes = assertThrows(InstrumentFault.class, () -> bench.load().set(5000));
+    assertTrue(amperes.getMessage().contains("5000"), amperes.getMessage());
+    assertThrows(InstrumentFault.class, () -> bench.load().set(Double.NaN));
+  }
+
+  @Test
+  final void theLoadTellsItsCurrent() {
+    bench.load().set(0.5);
+    bench.load().input(true);
+    Measurement current = bench.load().current();
+    assertEquals(Unit.AMPERE, current.unit());
+    assertTrue(current.u() > 0, "a real instrument is never exact");
+    assertTrue(Math.abs(current.value()) < 0.6, "it takes no more than it was told");
+    bench.load().off();
+  }
+
+  @Test
+  final void theSwitchSaysWhereItIs() {
+    bench.discharge().discharge(false);
+    assertFalse(bench.discharge().discharging());
+    bench.discharge().discharge(true);
+    assertTrue(bench.discharge().discharging());
+    bench.discharge().discharge(false);
+    bench.discharge().off();
+    assertTrue(bench.discharge().discharging(), "off is the safe position");
+  }
+
+  @Test
+  final void interlockAndBoardAgreeAboutTheChain() {
+    assertTrue(bench.interlock().whole());
+    assertTrue(bench.digitizer().heartbeat().interlockWhole());
+  }
+
+  @Test
+  final void theRelayIsWhereItWasPut() {
+    Digitizer board = bench.digitizer();
+    board.relay(true);
+    assertTrue(board.heartbeat().relayClosed());
+    board.relay(false);
+    assertFalse(board.heartbeat().relayClosed());
+    board.relay(true);
+    board.off();
+    assertFalse(board.heartbeat().relayClosed());
+  }
+
+  @Test
+  final void samplesFollowEachOtherFromZeroEachTimeItIsStarted() {
+    Digitizer board = bench.digitizer();
+    for (int rate_Hz : new int[] {1000, 2000}) {
+      board.start(rate_Hz, 20);
+      long next = 0;
+      for (int i = 0; i < 5; i++) {
+        Frame frame = board.next(PATIENCE);
+        assertEquals(next, frame.first());
+        assertEquals(20, frame.samples());
+        assertEquals(board.channels().size(), frame.codes().length);
+        assertEquals(0, frame.brokenBefore());
+        next += frame.samples();
+      }
+      board.heartbeat();
+      assertEquals(next, board.next(PATIENCE).first(), "a heartbeat costs no sample");
+      board.stop();
+    }
+    board.stop(); // as often as one likes
+  }
+
+  @Test
+  final void theBoardNamesItsFixtureAndItsChannels() {
+    assertFalse(bench.digitizer().fixture().isEmpty());
+    Set<String> names = new HashSet<>();
+    bench.digitizer().channels().forEach(c -> names.add(c.name()));
+    assertTrue(names.containsAll(Set.of("output", "load")), names.toString());
+    Optional<Digitizer.Channel> output =
+        bench.digitizer().channels().stream().filter(c -> c.name().equals("output")).findFirst();
+    assertEquals("V", output.orElseThrow().unit());
+    assertTrue(output.orElseThrow().lsb() > 0);
+  }
+
+  @Test
+  final void whatIsGivenBackCanBeHadAgain() throws IOException {
+    bench.close();
+    bench.close();
+    bench = fresh();
+    assertFalse(bench.digitizer().heartbeat().relayClosed());
+  }
+}
