@@ -4,6 +4,7 @@ import corewright.profiles.Limit;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.Stroke;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
@@ -113,6 +114,17 @@ final class Dimensions {
             width + 12,
             font.getSize2D() * 1.3));
     text(words, centreX - width / 2, baseline, font, Ink.INK);
+  }
+
+  /** Text with an edge of paper, which stays readable where a curve or a hatch runs behind it. */
+  void textOnCurves(String words, double x, double baseline, Font font) {
+    Shape outline =
+        font.createGlyphVector(g.getFontRenderContext(), words)
+            .getOutline((float) x, (float) baseline);
+    g.setColor(Ink.PAPER);
+    g.setStroke(Ink.HALO);
+    g.draw(outline);
+    text(words, x, baseline, font, Ink.INK);
   }
 
   double width(String words, Font font) {

@@ -80,12 +80,13 @@ public final class Headlines {
             .map(Headlines::window)
             .toList();
     double margin = finding.margin().orElse(0.0);
+    Digits digits = Digits.of(limit);
     return new Scene.Headline(
         window(hold),
         floors,
         limit.side(),
         limit.pass(),
-        Words.tied(words.get("limit", Digits.limit(limit, mean))),
+        Words.tied(words.get("limit", digits.limit(limit, mean))),
         mean.map(Measurement::value),
         mean.map(m -> Words.tied(Figures.withU(m))).orElse(""),
         mean.map(
@@ -93,7 +94,7 @@ public final class Headlines {
                     Words.tied(
                         words.get(
                             above(limit, margin) ? "margin.above" : "margin.below",
-                            Digits.margin(Math.abs(margin), m) + " " + m.unit().symbol())))
+                            digits.marginWithUnit(Math.abs(margin), m))))
             .orElse(""));
   }
 

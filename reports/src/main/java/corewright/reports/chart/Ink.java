@@ -19,6 +19,9 @@ final class Ink {
   /** Copper at 68 %, mixed here so that no document needs transparency for it. */
   static final Color COMB = new Color(0xAD7759);
 
+  /** Ink at 30 %, for the teeth of an earlier run. */
+  static final Color EARLIER_COMB = new Color(0xBABBBA);
+
   static final Stroke OUTPUT = new BasicStroke(2.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
   static final Stroke EARLIER = dashed(2.2f, 8, 5);
   static final Stroke TEETH = line(1);
@@ -31,6 +34,7 @@ final class Ink {
   static final Stroke MARK = line(1.6f);
   static final Stroke TICK = line(1.2f);
   static final Stroke HAIRLINE = line(1);
+  static final Stroke HALO = new BasicStroke(4, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
 
   private Ink() {}
 

@@ -81,6 +81,7 @@ final class LaneChart {
     if (scene.emulated()) {
       below(lane, Backdrop.emulated(words));
     }
+    scene.earlier().ifPresent(t -> below(lane, Backdrop.teeth(t, Ink.EARLIER_COMB)));
     below(lane, Backdrop.teeth(scene.output(), Ink.COMB));
     scene.earlier().ifPresent(trace -> curve(lane, trace, Ink.INK, Ink.EARLIER));
     curve(lane, scene.output(), Ink.COPPER, Ink.OUTPUT);

@@ -97,9 +97,9 @@ public final class Picture {
     String said = headline.limitWords();
     double floorX = lane.x(headline.floors().get(0).from()) - 20;
     if (floorX - d.width(said, font) > lane.area().getX()) {
-      d.textBefore(said, floorX, y + 5, font, Ink.INK);
+      d.textOnCurves(said, floorX - d.width(said, font), y + 5, font);
     } else {
-      d.text(said, Math.max(floorX + 20, lane.area().getX()) + 4, y + 21, font, Ink.INK);
+      d.textOnCurves(said, Math.max(floorX + 20, lane.area().getX()) + 4, y + 21, font);
     }
   }
 

@@ -43,9 +43,9 @@ final class DecisionPart {
             "p",
             page.say(
                 "build." + id.band(),
-                Figures.number(id.posterior(), 2),
+                probability(id.posterior()),
                 page.foreign(id.runnerUp(), 12),
-                Figures.number(id.runnerUpPosterior(), 2))));
+                probability(id.runnerUpPosterior()))));
     first(id.conflicts(), MOST_CONFLICTS)
         .forEach(conflict -> column.appendChild(m.tag("p", page.foreign(conflict, 110))));
   }
@@ -89,6 +89,14 @@ final class DecisionPart {
     column.appendChild(
         m.tag(
             "p.row", page.say("row", page.foreign(decision.row(), 12), decision.tableRevision())));
+  }
+
+  /** Two decimals, and never 0 or 1: no cue makes anything certain. */
+  private String probability(double p) {
+    if (p > 0.99) {
+      return page.say("probability.over");
+    }
+    return p < 0.01 ? page.say("probability.under") : Figures.number(p, 2);
   }
 
   private static List<String> first(List<String> all, int most) {

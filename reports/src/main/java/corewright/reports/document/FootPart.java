@@ -2,6 +2,10 @@ package corewright.reports.document;
 
 import corewright.bench.record.EquipmentUsed;
 import corewright.bench.record.RunRecord;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.w3c.dom.Element;
 
@@ -31,25 +35,30 @@ final class FootPart {
 
   private String heldAgainst(RunRecord run) {
     return page.say(
-        "foot.against",
-        page.foreign(run.profileId(), 30),
-        run.profileRevision(),
-        hash(run.profile().sha256()),
-        hash(run.family().sha256()),
-        page.foreign(run.bench(), 24),
-        page.foreign(run.operator(), 30),
-        page.date(run.started().atZone(java.time.ZoneOffset.UTC).toLocalDate()),
-        page.foreign(run.software(), 40),
-        hash(run.captureSha256()));
+            "foot.against",
+            page.foreign(run.profileId(), 30),
+            run.profileRevision(),
+            hash(run.profile().sha256()),
+            hash(run.family().sha256()),
+            page.foreign(run.bench(), 24),
+            page.foreign(run.operator(), 30),
+            page.date(run.started().atZone(java.time.ZoneOffset.UTC).toLocalDate()),
+            page.foreign(run.software(), 40))
+        + (run.captureSha256().isEmpty()
+            ? ""
+            : " " + page.say("foot.curves", hash(run.captureSha256())));
   }
 
+  /** Each instrument once; several roles of one calibration share its mention. */
   private String equipment(RunRecord run) {
-    return page.foreign(
-        run.equipment().stream().map(FootPart::words).collect(Collectors.joining("; ")), 260);
-  }
-
-  private static String words(EquipmentUsed used) {
-    return used.role() + " " + used.identity() + " (" + used.calibration() + ")";
+    Map<String, List<String>> roles = new LinkedHashMap<>();
+    for (EquipmentUsed used : run.equipment()) {
+      String named = page.foreign(used.role(), 20) + " " + page.foreign(used.identity(), 36);
+      roles.computeIfAbsent(used.calibration(), c -> new ArrayList<>()).add(named);
+    }
+    return roles.entrySet().stream()
+        .map(e -> String.join(", ", e.getValue()) + " (" + page.foreign(e.getKey(), 40) + ")")
+        .collect(Collectors.joining("; "));
   }
 
   private static String hash(String sha256) {

@@ -2,7 +2,6 @@ package corewright.reports.document;
 
 import corewright.bench.record.Core;
 import corewright.bench.record.Dossier;
-import corewright.bench.record.Identification;
 import corewright.measures.Figures;
 import corewright.profiles.Family;
 import org.w3c.dom.Element;
@@ -75,8 +74,7 @@ final class HeadPart {
     String build =
         dossier
             .identification()
-            .map(Identification::variant)
-            .map(variant -> page.say("what.build", page.foreign(variant, 12)))
+            .map(id -> page.say("what." + id.band(), page.foreign(id.variant(), 12)))
             .orElse(page.say("what.unknown"));
     String volts =
         page.family()

@@ -81,16 +81,17 @@ record Row(
   private static Row of(Page page, RunRecord run, Finding finding) {
     Limit limit = finding.limit();
     Optional<Measurement> m = finding.measurement();
+    Digits digits = Digits.of(limit);
     String side = limit.side() == Limit.Side.AT_LEAST ? "limit.at-least" : "limit.at-most";
     boolean judged = judged(run) && finding.outcome() != Finding.Outcome.NOT_MEASURED;
     String outcome = judged(run) ? finding.outcome().name() : "NOT_JUDGED";
     return new Row(
         limit.id(),
         page.say("quantity." + limit.quantity().id()) + load(page, run, finding.hold()),
-        m.map(Digits::value).orElse(NONE),
-        m.map(Digits::u).orElse(page.foreign(finding.note(), 44)),
-        page.say(side, Digits.limit(limit, m)),
-        m.flatMap(v -> finding.margin().map(margin -> Digits.margin(margin, v))).orElse(NONE),
+        m.map(digits::value).orElse(NONE),
+        m.map(digits::u).orElse(page.foreign(finding.note(), 44)),
+        page.say(side, digits.limit(limit, m)),
+        m.flatMap(v -> finding.margin().map(margin -> digits.margin(margin, v))).orElse(NONE),
         judged ? Optional.of(outcome) : Optional.empty(),
         page.say("outcome." + outcome));
   }
@@ -126,18 +127,15 @@ record Row(
             .filter(p -> !p.feeds().isEmpty())
             .map(p -> p.feeds().get(0).zones().good_V())
             .or(() -> page.family().map(Family::zones).map(z -> z.good_V()));
+    Digits volts = Digits.of(lowest.unit(), lowest.value());
     Optional<Qualifier> qualifier = run.judgement().qualifier();
     return new Row(
         "input",
         page.say("quantity.inputLowest"),
-        Digits.value(lowest),
-        Digits.u(lowest),
-        good.map(
-                v ->
-                    page.say(
-                        "limit.at-least", Digits.margin(v, lowest) + " " + lowest.unit().symbol()))
-            .orElse(NONE),
-        good.map(v -> Digits.margin(lowest.value() - v, lowest)).orElse(NONE),
+        volts.value(lowest),
+        volts.u(lowest),
+        good.map(v -> page.say("limit.at-least", volts.marginWithUnit(v, lowest))).orElse(NONE),
+        good.map(v -> volts.margin(lowest.value() - v, lowest)).orElse(NONE),
         qualifier.filter(q -> q == Qualifier.VOID).map(Qualifier::name),
         qualifier.map(q -> page.say("zone." + q.name().toLowerCase(Locale.ROOT))).orElse(""));
   }

@@ -54,7 +54,7 @@ final class Sentence {
                     Figures.withU(output),
                     Figures.number(hold.windowEnd_s() - hold.windowStart_s(), 1),
                     load(hold),
-                    Digits.limit(finding.limit(), finding.measurement())));
+                    Digits.of(finding.limit()).limit(finding.limit(), finding.measurement())));
   }
 
   private static String input(MeasuredHold hold) {

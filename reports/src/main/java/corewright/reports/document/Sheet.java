@@ -21,7 +21,7 @@ final class Sheet {
   private static final double ROOM_MM = 297 - 12 - 9 - 0.6;
 
   private static final double TALLEST_MM = 88;
-  private static final double LOWEST_MM = 52;
+  private static final double LOWEST_MM = 58;
 
   /** How much of its usual length foreign text gets: less only where the page would overflow. */
   private static final double[] ROOMS = {1, 1, 0.6, 0.3};

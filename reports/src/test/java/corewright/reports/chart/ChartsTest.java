@@ -10,6 +10,7 @@ import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
 import corewright.measures.Capture;
 import corewright.measures.Measurement;
+import corewright.measures.Quantity;
 import corewright.measures.Unit;
 import corewright.profiles.Limit;
 import corewright.profiles.Profile;
@@ -73,9 +74,24 @@ class ChartsTest {
   void aLimitIsNeverRoundedToTheReading() {
     Limit limit = Samples.OUTPUT_FULL;
     assertEquals(
-        "46.50 V", Digits.limit(limit, Optional.of(new Measurement(47.62, 0.03, Unit.VOLT))));
-    assertEquals("46.5 V", Digits.limit(limit, Optional.of(new Measurement(19, 2, Unit.VOLT))));
-    assertEquals("46.5 V", Digits.limit(limit, Optional.empty()));
+        "46.50 V",
+        Digits.of(limit).limit(limit, Optional.of(new Measurement(47.62, 0.03, Unit.VOLT))));
+    assertEquals(
+        "46.5 V", Digits.of(limit).limit(limit, Optional.of(new Measurement(19, 2, Unit.VOLT))));
+    assertEquals("46.5 V", Digits.of(limit).limit(limit, Optional.empty()));
+  }
+
+  @Test
+  void smallSecondsAreMilliseconds() {
+    Limit limit =
+        new Limit(
+            "r", Quantity.RECOVERY, Limit.Side.AT_MOST, 0.005, 0.005, 0, 2, false, "a sample");
+    Measurement m = new Measurement(0.00231, 0.00002, Unit.SECOND);
+    Digits digits = Digits.of(limit);
+    assertEquals("2.31", digits.value(m));
+    assertEquals("± 0.04 ms", digits.u(m).replace('\u00A0', ' '));
+    assertEquals("5.00 ms", digits.limit(limit, Optional.of(m)));
+    assertEquals("2.69", digits.margin(0.00269, m));
   }
 
   private Path out() {
