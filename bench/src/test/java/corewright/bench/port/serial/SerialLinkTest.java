@@ -138,14 +138,12 @@ class SerialLinkTest {
 
   @Test
   void whatCameBeforeThePortWasOpenedBelongsToNobody() {
-    Link first = open();
     peer.toSay = "old".getBytes(US_ASCII);
     while (peer.toSay.length > 0) {
       CLOCK.pause(Duration.ofMillis(5));
     }
-    first.close();
-    try (Link second = open()) {
-      assertEquals(0, second.read(new byte[10], Duration.ofMillis(50)));
+    try (Link link = open()) {
+      assertEquals(0, link.read(new byte[10], Duration.ofMillis(50)));
     }
   }
 
