@@ -156,8 +156,12 @@ class WireFailuresTest {
   }
 
   private static void isSafe(OnPty pty) {
-    // A board that is cut off opens its relay by itself, 500 ms of host time after it last heard.
-    for (int i = 0; i < 70 && pty.emulated.state().relayClosed(); i++) {
+    // A board that hears nothing opens its relay and connects the discharge by itself, 500 ms of
+    // host
+    // time after it last heard. That is what is left where the discharge switch cannot be told.
+    for (int i = 0;
+        i < 70 && (pty.emulated.state().relayClosed() || !pty.emulated.state().discharging());
+        i++) {
       Clock.system().pause(Duration.ofMillis(10));
     }
     for (int i = 0; i < 6 && pty.emulated.state().capacitor_V() >= 5; i++) {
