@@ -44,5 +44,5 @@ if not "%code%"=="0" (
 set "native="
 if %major% geq 22 set "native=--enable-native-access=ALL-UNNAMED"
 rem A folder of its own for the serial library: two processes that unpack into one can crash.
-"%java%" -XX:+UseSerialGC -Djava.awt.headless=true -Dfile.encoding=UTF-8 "-Dcorewright.home=%home%" -Dfazecast.jSerialComm.appid=corewright-%RANDOM%%RANDOM% %COREWRIGHT_JAVA_OPTIONS% %native% -jar "%jar%" %*
+"%java%" -XX:+UseSerialGC -Djava.awt.headless=true -Dfile.encoding=UTF-8 "-Dcorewright.home=%home%" %COREWRIGHT_JAVA_OPTIONS% %native% -jar "%jar%" %*
 exit /b %errorlevel%

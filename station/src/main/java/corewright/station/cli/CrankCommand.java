@@ -41,7 +41,7 @@ import picocli.CommandLine.Spec;
       "  corewright crank log.csv",
       "  corewright crank before.csv after.csv --family sd48",
       "  corewright crank log.csv --column output=5 --unit output=mV --json",
-      "  corewright crank frames.txt --rate 4 --plot crank.svg",
+      "  corewright crank frames.txt --rate 4",
     })
 final class CrankCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;

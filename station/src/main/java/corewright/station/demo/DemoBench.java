@@ -5,13 +5,10 @@ import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.Clock;
 import corewright.bench.wire.BenchOpener;
 import corewright.fixtures.describe.BenchDescription;
-import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.Descriptions;
 import corewright.fixtures.emulate.EmulatedBench;
 import corewright.station.work.Refused;
 import java.io.IOException;
-import java.util.List;
-import java.util.Map;
 
 /**
  * An emulated bench with one unit on it, and the station's own instruments on the other end of its
@@ -39,7 +36,7 @@ final class DemoBench implements AutoCloseable {
           "The demo needs pseudo-terminals, as Linux has them.");
     }
     BenchDescription description =
-        at(Descriptions.shippedBench("emulated-" + unit.unit().family()), emulated.ports());
+        Descriptions.shippedBench("emulated-" + unit.unit().family()).withPorts(emulated.ports());
     try {
       BenchOpener opener =
           new BenchOpener(new SerialLinks(clock), Descriptions::shippedDialect, clock);
@@ -56,31 +53,6 @@ final class DemoBench implements AutoCloseable {
 
   BenchInstruments instruments() {
     return instruments;
-  }
-
-  /** The same bench where its lines really are. */
-  private static BenchDescription at(BenchDescription bench, Map<String, String> ports) {
-    List<Connection> connections =
-        bench.instruments().stream()
-            .map(
-                c ->
-                    new Connection(
-                        c.role(),
-                        ports.getOrDefault(c.role(), c.port()),
-                        c.baud(),
-                        c.bytesPerSecond(),
-                        c.dialect(),
-                        c.calibration()))
-            .toList();
-    return new BenchDescription(
-        bench.id(),
-        bench.revision(),
-        bench.title(),
-        connections,
-        bench.channels(),
-        bench.fixture(),
-        bench.trip_s(),
-        bench.origin());
   }
 
   @Override
