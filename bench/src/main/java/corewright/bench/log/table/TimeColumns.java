@@ -36,7 +36,9 @@ record TimeColumns(List<TimeColumn> columns, Optional<ColumnFacts> frame) {
         new TimeGuess(sheet, f, said(choices, f), unit).column().ifPresent(candidates::add);
       }
     }
-    List<TimeColumn> perSignal = new SignalTimes(candidates, facts).groups();
+    List<TimeColumn> plain =
+        candidates.stream().filter(t -> t.confidence() > TimeGuess.PERHAPS + 0.01).toList();
+    List<TimeColumn> perSignal = new SignalTimes(plain, facts).groups();
     if (!perSignal.isEmpty()) {
       return new TimeColumns(perSignal, frame);
     }

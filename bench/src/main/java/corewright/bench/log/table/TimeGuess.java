@@ -15,6 +15,9 @@ final class TimeGuess {
   /** Rows a stamp from which on two numbers are hours and minutes, not minutes and seconds. */
   private static final double ROWS_A_MINUTE = 40;
 
+  /** Confidence in a name that is mostly another time's; taken only if there is no better. */
+  static final double PERHAPS = 0.35;
+
   private final SheetSample sheet;
   private final ColumnFacts facts;
   private final boolean said;
@@ -55,6 +58,9 @@ final class TimeGuess {
       return 1;
     }
     boolean core = Vocabulary.TIME_CORE.in(label);
+    if (Vocabulary.PERHAPS_TIME.in(label)) {
+      return core || facts.isA(LogUnit.Kind.SECOND) ? PERHAPS : 0;
+    }
     if (core && Vocabulary.TIME.areAll(label)) {
       return 0.9;
     }
@@ -108,7 +114,7 @@ final class TimeGuess {
     if (rise.share() < 0.5 || otherUnit || (name == 0 && !seconds && !nameless)) {
       return Optional.empty();
     }
-    if (name == 0 && rise.share() < 0.9) {
+    if (name < 0.5 && (rise.share() < 0.9 || rise.level() > 0.5)) {
       return Optional.empty();
     }
     double confidence = name > 0 ? name : seconds ? 0.5 : 0.4;

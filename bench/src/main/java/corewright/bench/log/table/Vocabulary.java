@@ -28,9 +28,13 @@ final class Vocabulary {
 
   static final Words NOT_TIME =
       Words.of(
-          "inj* injection *einspritz* *offnung* *oeffnung* dwell duration dauer *dauer* pulse glow",
-          "gluh* response delay gps idle advance *zundzeit* run running laufzeit betriebszeit",
+          "inj* injection *einspritz* *offnung* *oeffnung* dwell pulse glow",
+          "gluh* response delay gps idle advance *zundzeit*",
           "iniezione inyeccion wtrysku insprutning*");
+
+  /** Mostly the engine's own; now and then what a tool calls its stop watch. */
+  static final Words PERHAPS_TIME =
+      Words.of("run running runtime *laufzeit* *betriebszeit* duration *dauer* *duree* *duracion*");
 
   static final Words FRAME =
       Words.of(
