@@ -211,6 +211,17 @@ class ArrowsTest {
   }
 
   @Test
+  void theDemonstrationNamesNoVerdict() {
+    holds(
+        noClasses()
+            .that()
+            .resideInAPackage("corewright.station.demo..")
+            .should()
+            .dependOnClassesThat()
+            .haveFullyQualifiedName("corewright.bench.record.Verdict"));
+  }
+
+  @Test
   void emulatorsShareNothingWithTheRestOfTheHouse() {
     holds(
         noClasses()
