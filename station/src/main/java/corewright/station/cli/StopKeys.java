@@ -1,42 +1,67 @@
 package corewright.station.cli;
 
 import corewright.bench.run.Stop;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Proxy;
 
 /**
- * Ctrl-C ends a run in the safe state before the program leaves: the interrupt sets the stop, and
- * the process waits until this is closed, which happens after the bench is safe.
+ * Ctrl-C, and a polite request to end, set the stop and do nothing else: the run then ends in the
+ * safe state, and the program after it. A hook at the end of the process would be too late: the
+ * serial library closes all ports in one of its own, at the same time.
+ *
+ * <p>Signals are reached by reflection: the class is part of every JDK, and none of the standard.
  */
 final class StopKeys implements AutoCloseable {
-  /** Longer than the safe state takes when every instrument is silent. */
-  private static final long SAFE_STATE_S = 20;
+  private static final String[] SIGNALS = {"INT", "TERM"};
 
   private final Stop stop = new Stop();
-  private final CountDownLatch left = new CountDownLatch(1);
 
   StopKeys() {
-    Runtime.getRuntime().addShutdownHook(new Thread(this::interrupted, "stop"));
+    for (String signal : SIGNALS) {
+      listen(signal);
+    }
   }
 
   Stop stop() {
     return stop;
   }
 
-  private void interrupted() {
-    if (left.getCount() == 0) {
-      return; // the program leaves by itself
-    }
-    stop.request("The operator pressed Ctrl-C.");
+  private void listen(String name) {
     try {
-      left.await(SAFE_STATE_S, TimeUnit.SECONDS);
-    } catch (InterruptedException leaving) {
-      Thread.currentThread().interrupt();
+      Class<?> signal = Class.forName("sun.misc.Signal");
+      Class<?> handler = Class.forName("sun.misc.SignalHandler");
+      Object ours =
+          Proxy.newProxyInstance(
+              handler.getClassLoader(),
+              new Class<?>[] {handler},
+              (self, m, a) -> answer(self, m, a));
+      signal
+          .getMethod("handle", signal, handler)
+          .invoke(null, signal.getConstructor(String.class).newInstance(name), ours);
+    } catch (ClassNotFoundException
+        | NoSuchMethodException
+        | InstantiationException
+        | IllegalAccessException
+        | InvocationTargetException missing) {
+      // Without signals an interrupt ends the process; the board's watchdog then opens the feed.
+      return;
     }
   }
 
-  @Override
-  public void close() {
-    left.countDown();
+  private Object answer(Object self, Method method, Object[] arguments) {
+    return switch (method.getName()) {
+      case "handle" -> {
+        stop.request("The operator pressed Ctrl-C.");
+        yield self;
+      }
+      case "hashCode" -> System.identityHashCode(self);
+      case "equals" -> self == arguments[0];
+      default -> "stop";
+    };
   }
+
+  /** Signals stay caught: nothing is energised any more, and the program is about to leave. */
+  @Override
+  public void close() {}
 }

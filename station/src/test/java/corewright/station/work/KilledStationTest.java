@@ -79,6 +79,35 @@ class KilledStationTest {
     }
   }
 
+  @Test
+  @Timeout(120)
+  void aPoliteEndTakesTheBenchToItsSafeStateFirst() throws Exception {
+    assumeTrue(Files.isDirectory(Path.of("/dev/pts")), "no pseudo-terminals on this system");
+    Process bench = java(EmulatedBenchMain.class.getName(), "sd48", "12");
+    try (BufferedReader said =
+        new BufferedReader(new InputStreamReader(bench.getInputStream(), StandardCharsets.UTF_8))) {
+      Process station = station(description(said), "--answers", answers().toString());
+      waitForSamples();
+      station.toHandle().destroy(); // SIGTERM, which is answered as Ctrl-C is
+      String told = new String(station.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+      assertEquals(1, station.waitFor(), told);
+      String state = ask(bench, said, "state");
+      assertTrue(state.contains("sourceOn=false") && state.contains("relayClosed=false"), state);
+      assertTrue(state.contains("discharging=true") && state.contains("loadOn=false"), state);
+      double left = Double.parseDouble(state.replaceAll(".*capacitor_V=([0-9.-]+).*", "$1"));
+      assertTrue(left < 5, state);
+    } finally {
+      bench.destroyForcibly();
+    }
+    try (Ledger ledger =
+        Ledger.open(shop().resolve("ledger.db"), "reader", WallClock.here(Clock.system()))) {
+      RunRecord stopped = ledger.dossier("U-00001").runs().get(0);
+      assertEquals(RunEnd.Kind.STOPPED, stopped.end().kind());
+      assertEquals(Verdict.INCOMPLETE, stopped.judgement().verdict().orElseThrow());
+      assertEquals(List.of(), stopped.troubles());
+    }
+  }
+
   private Path shop() {
     return folder.resolve("shop");
   }
