@@ -14,7 +14,10 @@ import java.util.Optional;
  * @param reliability chance that the answer as read is right about the build, 0 to 1
  * @param cost_s what asking costs, in seconds of work
  * @param answers the possible answers
- * @param scale for a cue that is a number (mass, converter frequency): which answer it stands for
+ * @param scale for a cue that is a number (mass, converter frequency, date): which answer it stands
+ *     for
+ * @param reliabilityOpened the reliability once somebody was inside; empty where that changes
+ *     nothing
  */
 public record Cue(
     String id,
@@ -24,10 +27,24 @@ public record Cue(
     double reliability,
     double cost_s,
     List<String> answers,
-    Optional<Scale> scale) {
+    Optional<Scale> scale,
+    Optional<Double> reliabilityOpened) {
 
   public Cue {
     answers = List.copyOf(answers);
+  }
+
+  /** A cue that a hand inside the unit does not change. */
+  public Cue(
+      String id,
+      String question,
+      String look,
+      TravelsWith travelsWith,
+      double reliability,
+      double cost_s,
+      List<String> answers,
+      Optional<Scale> scale) {
+    this(id, question, look, travelsWith, reliability, cost_s, answers, scale, Optional.empty());
   }
 
   /** A cue that is looked at, not measured. */
@@ -40,6 +57,20 @@ public record Cue(
       double cost_s,
       List<String> answers) {
     this(id, question, look, travelsWith, reliability, cost_s, answers, Optional.empty());
+  }
+
+  /** The same cue on a unit that somebody has opened before. */
+  public Cue opened() {
+    return new Cue(
+        id,
+        question,
+        look,
+        travelsWith,
+        reliabilityOpened.orElse(reliability),
+        cost_s,
+        answers,
+        scale,
+        reliabilityOpened);
   }
 
   /** The part of the unit that a cue moves with. Everything on the label together has one vote. */

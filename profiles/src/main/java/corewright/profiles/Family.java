@@ -19,6 +19,9 @@ import java.util.Optional;
  * @param switching_Hz converter frequency of the commonest build, Hz
  * @param defaultProfile id of the profile that an imported record is held against when none is
  *     named
+ * @param outputs how many outputs the unit feeds, each with a load of its own; 0 where it is not
+ *     said
+ * @param pins the connector's pins, as stamped on it; empty where they are not said
  * @param testOnly a family that exists for tests; no core may be received as one
  */
 public record Family(
@@ -41,13 +44,71 @@ public record Family(
     List<Cue> cues,
     List<CheckItem> checklist,
     Economics economics,
+    int outputs,
+    List<Pin> pins,
     Origin origin) {
 
   public Family {
     variants = List.copyOf(variants);
     cues = List.copyOf(cues);
     checklist = List.copyOf(checklist);
+    pins = List.copyOf(pins);
   }
+
+  /** A family that does not say how many outputs and which pins it has. */
+  public Family(
+      String id,
+      int revision,
+      String title,
+      double input_V,
+      double inputCeiling_V,
+      double output_V,
+      double ratedLoad_A,
+      double capacitance_F,
+      double esr_ohm,
+      double switching_Hz,
+      InputZones zones,
+      AbortLimits abort,
+      Discharge discharge,
+      String defaultProfile,
+      boolean testOnly,
+      List<Variant> variants,
+      List<Cue> cues,
+      List<CheckItem> checklist,
+      Economics economics,
+      Origin origin) {
+    this(
+        id,
+        revision,
+        title,
+        input_V,
+        inputCeiling_V,
+        output_V,
+        ratedLoad_A,
+        capacitance_F,
+        esr_ohm,
+        switching_Hz,
+        zones,
+        abort,
+        discharge,
+        defaultProfile,
+        testOnly,
+        variants,
+        cues,
+        checklist,
+        economics,
+        0,
+        List.of(),
+        origin);
+  }
+
+  /**
+   * One pin of the connector.
+   *
+   * @param pin its mark, as {@code 3}
+   * @param carries what it carries, as {@code feed +}
+   */
+  public record Pin(String pin, String carries) {}
 
   /**
    * Above 60 V DC a second person confirms before anything is energised (TRADE: EN 50191 scope).

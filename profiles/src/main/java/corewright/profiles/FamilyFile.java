@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** A family out of its JSON, which has been held against schema and rules before. */
 final class FamilyFile {
@@ -34,6 +35,10 @@ final class FamilyFile {
         file.each("cues").stream().map(FamilyFile::cue).toList(),
         file.each("checklist").stream().map(FamilyFile::check).toList(),
         economics(file.at("economics")),
+        file.whole("outputs"),
+        file.each("pins").stream()
+            .map(p -> new Family.Pin(p.text("pin"), p.text("carries")))
+            .toList(),
         origin);
   }
 
@@ -70,7 +75,12 @@ final class FamilyFile {
         variant.text("why"),
         variant.text("kit"),
         variant.number("prior"),
-        answers);
+        answers,
+        variant.has("mass") ? Optional.of(mass(variant.at("mass"))) : Optional.empty());
+  }
+
+  private static Variant.Mass mass(Section mass) {
+    return new Variant.Mass(mass.number("expected_g"), mass.number("spread_g"));
   }
 
   private static Cue cue(Section cue) {
@@ -82,7 +92,8 @@ final class FamilyFile {
         cue.number("reliability"),
         cue.number("cost_s"),
         cue.texts("answers"),
-        cue.has("scale") ? Optional.of(scale(cue.at("scale"))) : Optional.empty());
+        cue.has("scale") ? Optional.of(scale(cue.at("scale"))) : Optional.empty(),
+        cue.optional("reliabilityOpened"));
   }
 
   private static Scale scale(Section scale) {
@@ -90,16 +101,31 @@ final class FamilyFile {
         scale.text("unit"),
         scale.each("bands").stream()
             .map(b -> new Scale.Band(b.text("answer"), b.number("from"), b.number("to")))
-            .toList());
+            .toList(),
+        scale.texts("formats").stream().map(DateFormat::valueOf).toList());
   }
 
   private static CheckItem check(Section item) {
+    Section askedIf = item.at("askedIf");
+    Section grades = item.at("grades");
+    Section signs = item.at("signs");
     return new CheckItem(
         item.text("id"),
+        item.text("group"),
         item.text("question"),
         item.texts("answers"),
         item.texts("blocks"),
-        item.text("meaning"));
+        item.text("meaning"),
+        byKey(askedIf, askedIf::texts),
+        byKey(grades, k -> Grade.valueOf(grades.text(k))),
+        byKey(signs, k -> Sign.valueOf(constant(signs.text(k)))),
+        item.flag("perPin", false));
+  }
+
+  private static <T> Map<String, T> byKey(Section section, Function<String, T> value) {
+    Map<String, T> map = new LinkedHashMap<>();
+    section.keys().forEach(key -> map.put(key, value.apply(key)));
+    return map;
   }
 
   private static Economics economics(Section money) {

@@ -26,7 +26,9 @@ final class FamilyRules {
           KeyRules::expectations,
           KeyRules::kits,
           KeyRules::scales,
-          KeyRules::checklist);
+          KeyRules::dates,
+          KeyRules::checklist,
+          KeyRules::context);
 
   /** A healthy converter of this trade wastes no more than this share of its input at full load. */
   private static final double WORST_EFFICIENCY = 0.72;

@@ -4,7 +4,9 @@ import static corewright.files.Section.shown;
 
 import corewright.files.Mistake;
 import corewright.files.Section;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -91,6 +93,59 @@ final class KeyRules {
         }
         reached = Math.max(reached, band.number("to"));
       }
+    }
+  }
+
+  /** Dates are in weeks, and only dates are written in a format. */
+  static void dates(Section family, Consumer<Mistake> found) {
+    for (Section cue : family.each("cues")) {
+      Section scale = cue.at("scale");
+      boolean weeks = scale.text("unit").equals("year and week");
+      if (weeks && scale.texts("formats").isEmpty()) {
+        found.accept(
+            scale.mistake(
+                "formats",
+                "a date without a format can be read in several ways",
+                "Name how the maker writes it, as \"YYWW\""));
+      } else if (!weeks && !scale.texts("formats").isEmpty()) {
+        found.accept(
+            scale.mistake(
+                "formats",
+                "only a date has a format",
+                "Leave it out, or make the unit year and week"));
+      }
+    }
+  }
+
+  /** A line is asked because of an answer to a line before it; it grades and signs its own. */
+  static void context(Section family, Consumer<Mistake> found) {
+    Map<String, List<String>> before = new LinkedHashMap<>();
+    for (Section item : family.each("checklist")) {
+      Section askedIf = item.at("askedIf");
+      for (String line : askedIf.keys()) {
+        if (before.containsKey(line)) {
+          listed(askedIf, line, before.getOrDefault(line, List.of()), found);
+        } else {
+          found.accept(
+              askedIf.mistake(
+                  line,
+                  "no line before this one is called '" + line + "'",
+                  Rules.meant(line, before.keySet())));
+        }
+      }
+      for (String key : List.of("grades", "signs")) {
+        for (String answer : item.at(key).keys()) {
+          if (!item.texts("answers").contains(answer)) {
+            found.accept(
+                item.at(key)
+                    .mistake(
+                        answer,
+                        "'" + answer + "' is none of the answers",
+                        Rules.meant(answer, item.texts("answers"))));
+          }
+        }
+      }
+      before.put(item.text("id"), item.texts("answers"));
     }
   }
 

@@ -8,11 +8,28 @@ import java.util.Optional;
  *
  * @param unit what the number is in, as {@code g} or {@code Hz}
  * @param bands in rising order, not overlapping
+ * @param formats for a date: how it may be written; empty for any other number
  */
-public record Scale(String unit, List<Band> bands) {
+public record Scale(String unit, List<Band> bands, List<DateFormat> formats) {
 
   public Scale {
     bands = List.copyOf(bands);
+    formats = List.copyOf(formats);
+  }
+
+  /** A number that is no date. */
+  public Scale(String unit, List<Band> bands) {
+    this(unit, bands, List.of());
+  }
+
+  /** Whether the number is a date of making, as year · 100 + week. */
+  public boolean isDate() {
+    return !formats.isEmpty();
+  }
+
+  /** The bands of these answers, in rising order. */
+  public List<Band> bands(List<String> answers) {
+    return bands.stream().filter(b -> answers.contains(b.answer())).toList();
   }
 
   /**

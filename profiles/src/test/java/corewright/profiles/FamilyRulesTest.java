@@ -32,7 +32,8 @@ class FamilyRulesTest {
             "scale": { "unit": "g", "bands": [ { "answer": "light", "from": 0, "to": 400 }, { "answer": "heavy", "from": 400, "to": 900 } ] } }
         ],
         "checklist": [
-          { "id": "moisture", "question": "Wet?", "answers": ["dry", "wet"], "blocks": ["wet"], "meaning": "Dry it." }
+          { "id": "moisture", "group": "contamination", "question": "Wet?", "answers": ["dry", "wet"], "blocks": ["wet"], "meaning": "Dry it.", "grades": { "wet": "D" } },
+          { "id": "dried", "group": "contamination", "question": "Dried?", "answers": ["yes", "no"], "blocks": [], "meaning": "Dry it.", "askedIf": { "moisture": ["wet"] }, "signs": { "no": "opened" } }
         ],
         "economics": { "currency": "EUR", "sale": 1, "exchange": 1, "exchangeCost": 1, "kit": 1, "labour_h": 1,
           "rate_perHour": 1, "test": 1, "warranty": 1, "harvest": 1, "yield": 0.9, "evaluation": 1, "freight": 1 }
@@ -73,7 +74,13 @@ class FamilyRulesTest {
           "to": 900        | "to": 400         | 15 | /cues/1/scale/bands/1/to | the band ends before it begins | Write more than 'from'
           "blocks": ["wet"] | "blocks": ["damp"] | 18 | /checklist/0/blocks/0 | 'damp' is none of the answers | Use one of: dry, wet
           "blocks": ["wet"] | "blocks": ["dry"] | 18 | /checklist/0/blocks | 'dry' is the unremarkable answer and would block every unit | Put the unremarkable answer first
-          "currency": "EUR" | "currency": "Euro" | 20 | /economics/currency | "Euro" is not written as it must be | Write three capital letters (ISO 4217)
+          "wet": "D"       | "wte": "D"        | 18 | /checklist/0/grades/wte | 'wte' is none of the answers | Did you mean 'wet'?
+          "no": "opened"   | "not": "opened"   | 19 | /checklist/1/signs/not | 'not' is none of the answers | Did you mean 'no'?
+          "moisture": ["wet"] | "mosture": ["wet"] | 19 | /checklist/1/askedIf/mosture | no line before this one is called 'mosture' | Did you mean 'moisture'?
+          "moisture": ["wet"] | "moisture": ["wte"] | 19 | /checklist/1/askedIf/moisture/0 | 'wte' is none of the answers | Did you mean 'wet'?
+          "unit": "g",     | "unit": "year and week", | 15 | /cues/1/scale/formats | a date without a format can be read in several ways | Name how the maker writes it, as "YYWW"
+          "unit": "g",     | "unit": "g", "formats": ["YYWW"], | 15 | /cues/1/scale/formats | only a date has a format | Leave it out, or make the unit year and week
+          "currency": "EUR" | "currency": "Euro" | 21 | /economics/currency | "Euro" is not written as it must be | Write three capital letters (ISO 4217)
           """)
   void saysWhereWhatAndWhatToDo(
       String was, String now, int line, String where, String message, String suggestion) {

@@ -47,7 +47,9 @@ final class AnswersCommand implements Callable<Integer> {
     received.put("complaint", "");
     json.putObject("cues");
     ObjectNode checklist = json.putObject("checklist");
-    family.checklist().forEach(c -> checklist.put(c.id(), c.answers().get(0)));
+    family.checklist().stream()
+        .filter(c -> c.askedIf().isEmpty())
+        .forEach(c -> checklist.put(c.id(), c.unremarkable()));
     json.putObject("agreed").put("approval", "not asked");
     return json;
   }
