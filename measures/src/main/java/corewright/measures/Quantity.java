@@ -5,6 +5,7 @@ package corewright.measures;
  * RunMeter}. The {@link #id} is what JSON, limits and the ledger call it and never changes.
  */
 public enum Quantity {
+  // What the converter delivers.
   LOAD("load", Unit.AMPERE, "Load"),
   OUTPUT("output", Unit.VOLT, "Output"),
   DROOP("droop", Unit.VOLT, "Droop"),
@@ -23,16 +24,35 @@ public enum Quantity {
   INPUT_CURRENT("inputCurrent", Unit.AMPERE, "Input current"),
   EFFICIENCY("efficiency", Unit.PERCENT, "Efficiency"),
   OUTPUT_MINIMUM("outputMinimum", Unit.VOLT, "Output, lowest"),
-  OUTPUT_RESISTANCE("outputResistance", Unit.OHM, "Output resistance");
+
+  // What the capacitors hold, and their series resistance.
+  PULSES("pulses", Unit.ONE, "Load pulses"),
+  PULSE_RATE("pulseRate", Unit.HERTZ, "Rate of the load pulses"),
+  DIP("dip", Unit.VOLT, "Dip per pulse, median"),
+  DIP_SPREAD("dipSpread", Unit.VOLT, "Dip, spread from pulse to pulse"),
+  DIP_OUTLIERS("dipOutliers", Unit.ONE, "Pulses whose dip stands out"),
+  DIP_ALTERNATION("dipAlternation", Unit.VOLT, "Dip, every second pulse against the others"),
+  CAPACITANCE_FROM_CHARGE("capacitanceFromCharge", Unit.FARAD, "Capacitance, from charge"),
+  CAPACITANCE_FROM_DECAY("capacitanceFromDecay", Unit.FARAD, "Capacitance, from decay"),
+  ESR("esr", Unit.OHM, "Series resistance of the capacitors and leads"),
+
+  // The run as a whole.
+  OUTPUT_RESISTANCE("outputResistance", Unit.OHM, "Output resistance", true);
 
   private final String id;
   private final Unit unit;
   private final String title;
+  private final boolean ofRun;
 
   Quantity(String id, Unit unit, String title) {
+    this(id, unit, title, false);
+  }
+
+  Quantity(String id, Unit unit, String title, boolean ofRun) {
     this.id = id;
     this.unit = unit;
     this.title = title;
+    this.ofRun = ofRun;
   }
 
   public String id() {
@@ -46,6 +66,11 @@ public enum Quantity {
   /** What a screen or a document calls it, in English. */
   public String title() {
     return title;
+  }
+
+  /** Whether a run has one of it, and not each hold. */
+  public boolean ofRun() {
+    return ofRun;
   }
 
   /**

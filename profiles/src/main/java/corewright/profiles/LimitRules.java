@@ -85,7 +85,8 @@ final class LimitRules {
               .mistake(
                   "limits",
                   "no limit is the headline",
-                  "Write \"headline\": true at the limit that the sentence and the picture speak of"));
+                  "Write \"headline\": true at the limit that the sentence and the picture speak"
+                      + " of"));
     }
     headlines.stream()
         .skip(1)
@@ -105,7 +106,7 @@ final class LimitRules {
       for (int i = 0; i < holds.size(); i++) {
         met |= applies(limit, holds, i);
       }
-      boolean ofRun = quantity(limit).filter(q -> q == Quantity.OUTPUT_RESISTANCE).isPresent();
+      boolean ofRun = quantity(limit).filter(Quantity::ofRun).isPresent();
       if (!met && !ofRun && !Double.isNaN(limit.number("from_A"))) {
         found.accept(
             limit.mistake(

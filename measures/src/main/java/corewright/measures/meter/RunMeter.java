@@ -37,7 +37,16 @@ public final class RunMeter {
     Quantity.UNDERSHOOT,
     Quantity.OVERSHOOT,
     Quantity.RECOVERY,
-    Quantity.DRIFT
+    Quantity.DRIFT,
+    Quantity.PULSES,
+    Quantity.PULSE_RATE,
+    Quantity.DIP,
+    Quantity.DIP_SPREAD,
+    Quantity.DIP_OUTLIERS,
+    Quantity.DIP_ALTERNATION,
+    Quantity.CAPACITANCE_FROM_CHARGE,
+    Quantity.CAPACITANCE_FROM_DECAY,
+    Quantity.ESR
   };
 
   private final Capture capture;
@@ -92,9 +101,12 @@ public final class RunMeter {
     List<Optional<Level>> loads =
         windows.stream().map(w -> load.flatMap(channel -> level(channel, w))).toList();
     Optional<Droop> droop = Droop.against(outputs, loads);
+    Stored stored =
+        new Stored(
+            output, load, feeds.get(0).channel(), largest(loads), highestInput_V(), settings);
     List<MeasuredHold> measured = new ArrayList<>();
     for (int i = 0; i < windows.size(); i++) {
-      measured.add(hold(i, windows.get(i), outputs.get(i), loads.get(i), droop));
+      measured.add(hold(i, windows.get(i), outputs.get(i), loads.get(i), droop, stored));
     }
     return new MeasuredRun(
         capture.sampleRate_Hz(),
@@ -103,6 +115,15 @@ public final class RunMeter {
         measured,
         Map.of(Quantity.OUTPUT_RESISTANCE, OutputSlope.read(outputs, loads, output, load)),
         Notes.of(capture, holds));
+  }
+
+  private static double largest(List<Optional<Level>> levels) {
+    return levels.stream().flatMap(Optional::stream).mapToDouble(Level::mean).max().orElse(0);
+  }
+
+  private double highestInput_V() {
+    Channel feed = feeds.get(0).channel();
+    return largest(windows.stream().map(w -> level(feed, w)).toList());
   }
 
   private static Optional<Level> level(Channel channel, Window window) {
@@ -114,7 +135,8 @@ public final class RunMeter {
       Window window,
       Optional<Level> outputLevel,
       Optional<Level> loadLevel,
-      Optional<Droop> droop) {
+      Optional<Droop> droop,
+      Stored stored) {
     Readings readings = new Readings();
     String recovery = "not_measured";
     readings.none(window.unread().orElse("the load was not recorded"), OF_THE_WINDOW);
@@ -127,6 +149,7 @@ public final class RunMeter {
       Ripple.read(output, window, level, readings);
       Drift.read(output, window, level, readings);
       recovery = answer(index, level, droop.get(), readings);
+      stored.read(capture, windows, index, level, droop.get(), readings);
     }
     readings.put(Quantity.OUTPUT_MINIMUM, output.lowest(window));
     List<FeedReadings> fed = feeds.stream().map(feed -> feed.read(window)).toList();

@@ -24,15 +24,24 @@ public final class Smoothing {
    * ends of the record the average is taken over what there is.
    */
   public static double[] of(Waveform wave, double sampleRate_Hz, int from, int to) {
+    return over(wave, from, to, applies(sampleRate_Hz) ? WIDTH_S * sampleRate_Hz : 0);
+  }
+
+  /**
+   * Samples {@code [from, to)} averaged over any width.
+   *
+   * @param width samples, with its fraction; 0 leaves them as read
+   */
+  public static double[] over(Waveform wave, int from, int to, double width) {
     Stretch.require(wave, from, to, 0);
     double[] smooth = new double[to - from];
-    if (!applies(sampleRate_Hz)) {
+    if (width == 0) {
       for (int i = from; i < to; i++) {
         smooth[i - from] = wave.at(i);
       }
       return smooth;
     }
-    double half = WIDTH_S * sampleRate_Hz / 2;
+    double half = width / 2;
     Integral integral =
         Integral.of(
             wave,

@@ -9,12 +9,15 @@ import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import corewright.station.work.MeasureFile.Result;
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** The readings for people: hold by hold, each with unit and ± U (k = 2). */
 final class MeasureTable {
-  private static final int LABEL = 32;
+  private static final int LABEL = 46;
 
   private final Result result;
 
@@ -74,15 +77,30 @@ final class MeasureTable {
         hold.end_s(),
         hold.windowStart_s(),
         hold.windowEnd_s());
+    Map<String, List<String>> none = new LinkedHashMap<>();
     for (Quantity quantity : Quantity.values()) {
       Reading reading = hold.readings().get(quantity);
-      if (reading != null) {
+      if (reading instanceof Reading.NotMeasured missing) {
+        none.computeIfAbsent(missing.reason(), r -> new ArrayList<>()).add(quantity.title());
+      } else if (reading != null) {
         line(quantity.title(), reading, out);
       }
     }
+    none.forEach(
+        (reason, titles) ->
+            out.printf(
+                Locale.ROOT,
+                "  %-" + LABEL + "s —  (%s)%n",
+                titles.get(0),
+                reason + (titles.size() > 1 ? "; neither is " + others(titles) : "")));
     for (FeedReadings feed : hold.feeds()) {
       line("Lowest 1 ms median, " + feed.name(), feed.lowestMedian(), out);
     }
+  }
+
+  /** The quantities that one reason also leaves without a reading. */
+  private static String others(List<String> titles) {
+    return String.join(", nor ", titles.subList(1, titles.size()));
   }
 
   private static void line(String label, Reading reading, PrintWriter out) {

@@ -31,10 +31,11 @@ final class Assessing {
             b.channels()
                 .forEach(c -> doubts.put(c.channel(), new ChannelDoubt(c.gain_rel(), c.offset()))));
     return new MeterSettings(
-        settle_s.or(profile::settle_s),
-        guard_s.or(profile::guard_s),
-        Optional.of(family.output_V()),
-        doubts);
+            settle_s.or(profile::settle_s),
+            guard_s.or(profile::guard_s),
+            Optional.of(family.output_V()),
+            doubts)
+        .withCircuit(Optional.of(family.switching_Hz()), Optional.empty());
   }
 
   /** Judges what was measured; where nothing was, how the run ended still says something. */

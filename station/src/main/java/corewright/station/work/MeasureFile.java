@@ -76,10 +76,11 @@ public final class MeasureFile {
     Recording recording = Recording.read(request.file());
     MeterSettings settings =
         new MeterSettings(
-            request.settle_s().or(() -> profile.flatMap(Profile::settle_s)),
-            request.guard_s().or(() -> profile.flatMap(Profile::guard_s)),
-            request.nominal_V().or(() -> family.map(Family::output_V)),
-            Map.of());
+                request.settle_s().or(() -> profile.flatMap(Profile::settle_s)),
+                request.guard_s().or(() -> profile.flatMap(Profile::guard_s)),
+                request.nominal_V().or(() -> family.map(Family::output_V)),
+                Map.of())
+            .withCircuit(family.map(Family::switching_Hz), Optional.empty());
     MeasuredRun run = RunMeter.read(recording.capture(), settings);
     double length_s = recording.capture().size() / recording.capture().sampleRate_Hz();
     RunEnd end = recording.end().orElse(RunEnd.completed(length_s));
