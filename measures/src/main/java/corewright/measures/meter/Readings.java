@@ -6,6 +6,7 @@ import corewright.measures.Reading;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The readings of one hold while they are being taken. */
 final class Readings {
@@ -27,6 +28,12 @@ final class Readings {
     for (Quantity quantity : quantities) {
       taken.put(quantity, Reading.none(reason));
     }
+  }
+
+  /** What was measured of it so far; empty where it was not, or not yet. */
+  Optional<Measurement> measured(Quantity quantity) {
+    Reading reading = taken.get(quantity);
+    return reading == null ? Optional.empty() : reading.measurement();
   }
 
   Map<Quantity, Reading> all() {

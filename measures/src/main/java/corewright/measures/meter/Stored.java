@@ -45,13 +45,7 @@ record Stored(
   private double period_s(Readings readings) {
     return settings
         .switching_Hz()
-        .or(
-            () ->
-                readings
-                    .all()
-                    .get(Quantity.RIPPLE_FUNDAMENTAL)
-                    .measurement()
-                    .map(Measurement::value))
+        .or(() -> readings.measured(Quantity.RIPPLE_FUNDAMENTAL).map(Measurement::value))
         .map(frequency_Hz -> 1 / frequency_Hz)
         .orElse(Double.POSITIVE_INFINITY);
   }

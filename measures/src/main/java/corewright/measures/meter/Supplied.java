@@ -28,9 +28,9 @@ final class Supplied {
   }
 
   private static Reading efficiency(Measurement in_A, Readings readings) {
-    Optional<Measurement> in_V = of(Quantity.INPUT, readings);
-    Optional<Measurement> out_V = of(Quantity.OUTPUT, readings);
-    Optional<Measurement> out_A = of(Quantity.LOAD, readings);
+    Optional<Measurement> in_V = readings.measured(Quantity.INPUT);
+    Optional<Measurement> out_V = readings.measured(Quantity.OUTPUT);
+    Optional<Measurement> out_A = readings.measured(Quantity.LOAD);
     if (in_V.isEmpty() || out_V.isEmpty() || out_A.isEmpty()) {
       return Reading.none("input, output or load was not read");
     }
@@ -40,11 +40,6 @@ final class Supplied {
     double part = out_V.get().value() * out_A.get().value() / (in_V.get().value() * in_A.value());
     double u = Root.of(relative(out_V), relative(out_A), relative(in_V), in_A.u() / in_A.value());
     return Reading.of(100 * part, 100 * part * u, Unit.PERCENT);
-  }
-
-  private static Optional<Measurement> of(Quantity quantity, Readings readings) {
-    Reading reading = readings.all().get(quantity);
-    return reading == null ? Optional.empty() : reading.measurement();
   }
 
   private static double relative(Optional<Measurement> m) {
