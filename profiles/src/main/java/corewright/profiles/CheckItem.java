@@ -28,6 +28,9 @@ public record CheckItem(
     Map<String, Sign> signs,
     boolean perPin) {
 
+  /** The line about water: an answer of it that blocks asks for drying and weighing. */
+  public static final String MOISTURE = "moisture";
+
   public CheckItem {
     answers = List.copyOf(answers);
     blocks = List.copyOf(blocks);

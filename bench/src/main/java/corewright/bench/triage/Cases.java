@@ -62,6 +62,7 @@ public final class Cases {
       Optional<Judgement> judgement,
       Optional<Sums> sums) {
     return new Facts(
+        "",
         judgement.map(Judgement::reasons).orElse(List.of()),
         identification.map(i -> words(family, i)).orElse(List.of()),
         identification.map(Identification::nextQuestion).orElse(""),

@@ -12,13 +12,16 @@ public record Custody(Lock lock, Safety safety, Condition condition) {
     DISPUTED
   }
 
-  /** Stored energy and water. */
+  /** What forbids to energise it, or to let it out of hand. */
   public enum Safety {
     /** Under the family's safe voltage and not rising, proved twice. */
     DISCHARGED,
     /** Not yet discharged, or not yet proved. */
     CHARGED,
-    WET
+    /** Dried and weighed before it is energised. */
+    WET,
+    /** Another answer of the checklist forbids power, as a bent pin does. */
+    FORBIDDEN
   }
 
   /** Grades A to C are sound, D is damaged. What is graded X is {@link Build.Identity#FOREIGN}. */

@@ -31,7 +31,7 @@ import java.util.List;
  */
 final class DecisionTable {
   /** Counts up with every change of a row. */
-  static final int REVISION = 1;
+  static final int REVISION = 2;
 
   private DecisionTable() {}
 
@@ -58,6 +58,13 @@ final class DecisionTable {
               c -> c.custody().safety() == Safety.WET,
               f -> "Is it dry: dried for a day, and weighed before and after?",
               f -> "The unit is wet and is dried before it is tested."),
+          pending(
+              "D13",
+              "bench",
+              2,
+              c -> c.custody().safety() == Safety.FORBIDDEN,
+              f -> "Is what forbids power put right, and the checklist answered again?",
+              f -> obstacle(f) + "The unit is not energised before that is put right."),
           goes(
               "D15",
               RETURN,
@@ -71,7 +78,8 @@ final class DecisionTable {
               c -> c.build().identity() == Identity.UNCERTAIN,
               f ->
                   f.identityQuestion().isEmpty()
-                      ? "Which build is it? Everything outside was looked at: show it to a second person."
+                      ? "Which build is it? Everything outside was looked at: show it to a second"
+                            + " person."
                       : f.identityQuestion(),
               f -> "We cannot yet tell which build this is, and open nothing before we can."),
           pending(
@@ -144,7 +152,8 @@ final class DecisionTable {
               "customer",
               c -> pass(c) && c.terms().claim() != Claim.NONE,
               f ->
-                  "The returned unit met every limit; it goes back with its curves and three checks."),
+                  "The returned unit met every limit; it goes back with its curves and three"
+                      + " checks."),
           goes(
               "D46",
               RETURN,
@@ -217,8 +226,8 @@ final class DecisionTable {
               30,
               c -> closed(c) && c.terms().data() == Data.PAIRED && !approved(c),
               f ->
-                  "Shall an exchange unit take over your vehicle's data through a licensed person, or"
-                      + " shall we send yours back?",
+                  "Shall an exchange unit take over your vehicle's data through a licensed person,"
+                      + " or shall we send yours back?",
               f ->
                   f.headline()
                       + because(f)
@@ -400,6 +409,12 @@ final class DecisionTable {
 
   private static boolean declined(Case c) {
     return c.terms().approval() == Approval.DECLINED;
+  }
+
+  private static String obstacle(Facts f) {
+    return f.obstacle().isEmpty()
+        ? "The checklist has an answer that forbids power. "
+        : "The checklist says " + f.obstacle() + ". ";
   }
 
   private static String because(Facts f) {

@@ -42,6 +42,9 @@ class DecisionSpaceTest {
         (c, r) -> c.custody().safety() != Safety.CHARGED || pending(r));
     LAWS.put("a wet unit never leaves", (c, r) -> c.custody().safety() != Safety.WET || pending(r));
     LAWS.put(
+        "a unit that must not be energised never leaves",
+        (c, r) -> c.custody().safety() != Safety.FORBIDDEN || pending(r));
+    LAWS.put(
         "a disputed unit never leaves",
         (c, r) -> c.custody().lock() != Lock.DISPUTED || pending(r));
     LAWS.put(
@@ -117,7 +120,7 @@ class DecisionSpaceTest {
       }
     }
     assertEquals(Map.of(), broken);
-    assertEquals(2 * 3 * 2 * 4 * 2 * 5 * 9 * 3 * 4 * 3 * 2 * 2 * 4 * 3 * 3 * 2L, cases);
+    assertEquals(2 * 4 * 2 * 4 * 2 * 5 * 9 * 3 * 4 * 3 * 2 * 2 * 4 * 3 * 3 * 2L, cases);
     assertEquals(DecisionTable.ROWS.size(), used.size(), "rows used: " + used);
   }
 

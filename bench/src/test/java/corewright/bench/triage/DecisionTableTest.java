@@ -24,6 +24,7 @@ class DecisionTableTest {
     WITNESSES.put("D10", "Lock=DISPUTED");
     WITNESSES.put("D11", "Safety=CHARGED");
     WITNESSES.put("D12", "Safety=WET");
+    WITNESSES.put("D13", "Safety=FORBIDDEN");
     WITNESSES.put("D15", "Identity=FOREIGN");
     WITNESSES.put("D20", "Identity=UNCERTAIN");
     WITNESSES.put("D30", "Evidence=VOID_INPUT");
@@ -109,6 +110,7 @@ class DecisionTableTest {
   void theDecisionQuotesTheReadingsThenTheBuildThenTheSums() {
     Facts facts =
         new Facts(
+            "",
             List.of("Output fell to 43.28 ± 0.02 V at 3.00 A; the limit is 46.50 V."),
             List.of("Build A3."),
             "",
@@ -117,8 +119,8 @@ class DecisionTableTest {
             List.of("A rebuild brings −104 EUR."));
     Decision decision = Triage.decide(Space.plainBut("Rebuildable=NO"), facts, TODAY);
     assertEquals(
-        "Output fell to 43.28 ± 0.02 V at 3.00 A; the limit is 46.50 V. This build cannot be rebuilt:"
-            + " its converter is set in hard resin. It is replaced by an exchange unit.",
+        "Output fell to 43.28 ± 0.02 V at 3.00 A; the limit is 46.50 V. This build cannot be"
+            + " rebuilt: its converter is set in hard resin. It is replaced by an exchange unit.",
         decision.sentence());
     assertEquals(3, decision.reasons().size());
     assertTrue(decision.reasons().get(0).startsWith("Output fell"));
@@ -128,7 +130,7 @@ class DecisionTableTest {
   @Test
   void whereTheBuildIsOpenTheNextQuestionIsTheOneThatIdentifiesIt() {
     Facts facts =
-        new Facts(List.of(), List.of(), "How many bosses has the housing?", "", "", List.of());
+        new Facts("", List.of(), List.of(), "How many bosses has the housing?", "", "", List.of());
     Decision decision = Triage.decide(Space.plainBut("Identity=UNCERTAIN"), facts, TODAY);
     assertEquals("How many bosses has the housing?", decision.question());
   }

@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Puts what the record knows of one unit before the decision table. */
 final class Deciding {
@@ -42,7 +43,10 @@ final class Deciding {
             agreed.terms(dossier.core().mode()),
             agreed.means(sums.economy()));
     return Triage.decide(
-        unit, Cases.facts(family, dossier.identification(), judged, Optional.of(sums)), today);
+        unit,
+        Cases.facts(family, dossier.identification(), judged, Optional.of(sums))
+            .forbidding(blocking(family, answers)),
+        today);
   }
 
   private static RunRecord last(Dossier dossier) {
@@ -57,16 +61,19 @@ final class Deciding {
     return Cases.build(family, identification.get(), FaultPlace.UNKNOWN);
   }
 
-  /** Wet where the checklist says so; charged where the last run could not prove the discharge. */
+  /**
+   * Charged where the last run could not prove the discharge; wet, or forbidden for another reason,
+   * where the checklist says so.
+   */
   private static Safety safety(Family family, Map<String, String> answers, Dossier dossier) {
-    for (CheckItem item : family.checklist()) {
-      if (item.blocks().contains(answers.getOrDefault(item.id(), ""))) {
-        return Safety.WET;
-      }
+    if (!dossier.runs().isEmpty() && !last(dossier).troubles().isEmpty()) {
+      return Safety.CHARGED;
     }
-    return dossier.runs().isEmpty() || last(dossier).troubles().isEmpty()
-        ? Safety.DISCHARGED
-        : Safety.CHARGED;
+    List<String> blocking = blockingItems(family, answers).map(CheckItem::id).toList();
+    if (blocking.contains(CheckItem.MOISTURE)) {
+      return Safety.WET;
+    }
+    return blocking.isEmpty() ? Safety.DISCHARGED : Safety.FORBIDDEN;
   }
 
   private static Map<String, String> agreed(Map<String, String> answers) {
@@ -82,9 +89,13 @@ final class Deciding {
 
   /** Blocking answers, as a run's guards ask for them. */
   static List<String> blocking(Family family, Map<String, String> answers) {
-    return family.checklist().stream()
-        .filter(item -> item.blocks().contains(answers.getOrDefault(item.id(), "")))
+    return blockingItems(family, answers)
         .map(item -> item.id() + ": " + answers.get(item.id()))
         .toList();
+  }
+
+  private static Stream<CheckItem> blockingItems(Family family, Map<String, String> answers) {
+    return family.checklist().stream()
+        .filter(item -> item.blocks().contains(answers.getOrDefault(item.id(), "")));
   }
 }
