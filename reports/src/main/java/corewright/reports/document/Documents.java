@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.w3c.dom.Element;
 
 /** Writes what goes to the customer, as PDF. Keep one for many documents: the first one is slow. */
@@ -24,15 +25,26 @@ public final class Documents {
   private final Shop shop;
   private final Evidence evidence;
   private final Clock clock;
+  private final Supplier<String> head;
   private final Locale locale = Locale.UK;
 
   /**
    * @param clock what the date of issue is read from
    */
   public Documents(Shop shop, Evidence evidence, Clock clock) {
+    this(shop, evidence, clock, () -> "");
+  }
+
+  /**
+   * @param clock what the date of issue is read from
+   * @param head where the record ends when a document is made, to be printed on it; may give
+   *     nothing
+   */
+  public Documents(Shop shop, Evidence evidence, Clock clock, Supplier<String> head) {
     this.shop = shop;
     this.evidence = evidence;
     this.clock = clock;
+    this.head = head;
   }
 
   /**
@@ -128,6 +140,7 @@ public final class Documents {
         run.flatMap(evidence::family),
         run.flatMap(evidence::profile),
         pictured,
+        head.get(),
         room);
   }
 

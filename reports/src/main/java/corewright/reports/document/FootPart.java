@@ -27,6 +27,9 @@ final class FootPart {
         .ifPresent(run -> foot.appendChild(m.tag("p", page.say("foot.equipment", equipment(run)))));
     foot.appendChild(
         m.tag("p", page.say("foot.claims"), " ", page.foreign(page.shop().complaints(), 140)));
+    if (!page.head().isEmpty() && !page.specimen()) {
+      foot.appendChild(m.tag("p", page.say("foot.head", page.whole(page.head()))));
+    }
     if (page.clean().replaced()) {
       foot.appendChild(m.tag("p", page.say("foot.replaced")));
     }

@@ -18,6 +18,7 @@ import org.w3c.dom.Element;
  * @param run the run that the page speaks of; empty where the unit was never tested
  * @param arrived for a page about a rebuilt unit: the run it arrived with
  * @param pictured whether the curves of the run are there to be drawn
+ * @param head where the record ended when the page was made; may be empty
  * @param room how much of its usual length foreign text gets, 0 to 1
  */
 record Page(
@@ -32,6 +33,7 @@ record Page(
     Optional<Family> family,
     Optional<Profile> profile,
     boolean pictured,
+    String head,
     double room) {
 
   /** More than any tag or sentence of numbers has, and little enough for a page. */

@@ -29,6 +29,14 @@ final class Contents {
     }
   }
 
+  /** What the texts of a stored run hash to. */
+  static List<String> keys(JsonNode run) {
+    return HOLDERS.stream()
+        .map(holder -> run.path(holder).path("text").asText())
+        .filter(key -> !key.isEmpty())
+        .toList();
+  }
+
   /** Puts the texts back. */
   static void restore(Handle handle, JsonNode run) {
     for (String holder : HOLDERS) {

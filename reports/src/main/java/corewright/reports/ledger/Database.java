@@ -23,7 +23,7 @@ import org.sqlite.SQLiteDataSource;
 
 /** The database behind a ledger: opened, brought up to date, and asked in whole transactions. */
 final class Database implements AutoCloseable {
-  private static final String SQLITE = "jdbc:sqlite:";
+  private static final String SQLITE = Urls.SQLITE;
   private static final int BUSY_MS = 30_000;
 
   /** Held here, or the level would be forgotten with the logger. */
@@ -40,17 +40,33 @@ final class Database implements AutoCloseable {
   }
 
   static Database open(String url) {
-    if (!url.startsWith(SQLITE)) {
-      throw new LedgerFault(
-          "A ledger cannot be kept at '" + url + "'", "Give a file, or " + SQLITE + "FILE");
-    }
-    Path file = Path.of(url.substring(SQLITE.length())).toAbsolutePath();
+    refuseOther(url);
+    Path file = file(url);
     DataSource source = sqlite(url);
     try {
       Files.createDirectories(file.resolveSibling(""));
       migrate(source, file);
       return new Database(Jdbi.create(source), source.getConnection());
     } catch (IOException | SQLException | FlywayException e) {
+      throw Faults.of("open the ledger " + file, e);
+    }
+  }
+
+  /** Opens what is there, changes nothing, and needs no more than the right to read. */
+  static Database openReadOnly(String url) {
+    refuseOther(url);
+    Path file = file(url);
+    if (!Files.isRegularFile(file)) {
+      throw new LedgerFault("There is no ledger " + file, "Name the file, or the shop's folder");
+    }
+    SQLiteConfig config = new SQLiteConfig();
+    config.setReadOnly(true);
+    config.setBusyTimeout(BUSY_MS);
+    SQLiteDataSource source = new SQLiteDataSource(config);
+    source.setUrl(url);
+    try {
+      return new Database(Jdbi.create(source), source.getConnection());
+    } catch (SQLException e) {
       throw Faults.of("open the ledger " + file, e);
     }
   }
@@ -79,6 +95,17 @@ final class Database implements AutoCloseable {
     } catch (SQLException e) {
       throw Faults.of("close the ledger", e);
     }
+  }
+
+  private static void refuseOther(String url) {
+    if (!url.startsWith(SQLITE)) {
+      throw new LedgerFault(
+          "A ledger cannot be kept at '" + url + "'", "Give a file, or " + SQLITE + "FILE");
+    }
+  }
+
+  private static Path file(String url) {
+    return Path.of(url.substring(SQLITE.length())).toAbsolutePath();
   }
 
   /**

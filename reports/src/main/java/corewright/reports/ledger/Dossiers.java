@@ -37,7 +37,7 @@ final class Dossiers {
   static Optional<Dossier> tell(Handle handle, String tag, int upTo) {
     Dossiers told = new Dossiers(handle);
     for (Event event : Events.of(handle, tag)) {
-      if (event.kind() == EventKind.RECEIVED && told.visit == upTo) {
+      if (event.kind().equals(EventKind.RECEIVED.id()) && told.visit == upTo) {
         break;
       }
       told.add(event);
@@ -56,7 +56,7 @@ final class Dossiers {
 
   private void add(Event event) {
     JsonNode body = Json.read(event.body());
-    switch (event.kind()) {
+    switch (EventKind.of(event.kind())) {
       case RECEIVED -> begin(body);
       case ANSWERED -> body.get("answers").forEach(this::answer);
       case IDENTIFIED -> identification = Optional.of(Json.record(body, Identification.class));
@@ -67,8 +67,9 @@ final class Dossiers {
       }
       case DECIDED -> decision = Optional.of(Json.record(body, Decision.class));
       case REBUILT -> body.get("lines").forEach(line -> rebuild.add(line.asText()));
-      case RUN_BEGUN, DOCUMENTED -> {
-        // the run's end tells all of it; documents are made from dossiers, not told in them
+      case RUN_BEGUN, DOCUMENTED, AMENDED -> {
+        // the run's end tells all of it; documents are made from dossiers, not told in them;
+        // an amendment stands beside its run and never in its place
       }
     }
   }

@@ -11,20 +11,25 @@ import java.util.Locale;
  * @param chain who wrote it; each writer's events are one chain
  * @param sequence counted in the chain from 1
  * @param at when it was written, UTC, as {@link #time}
+ * @param kind id of an {@link EventKind}; any text in a ledger that was tampered with
  * @param body canonical JSON of what happened
  * @param previous hash of the event before it, {@link Hashes#NOTHING} for the first
  * @param hash of everything above, by {@link Hashes#of}
+ * @param keyId which key signed the hash, by {@link PublicKeys#id}; empty: nobody signed
+ * @param signature over the hash, hex; empty: nobody signed
  */
 record Event(
     String chain,
     long sequence,
     String at,
     String who,
-    EventKind kind,
+    String kind,
     String tag,
     String body,
     String previous,
-    String hash) {
+    String hash,
+    String keyId,
+    String signature) {
 
   private static final DateTimeFormatter TIME =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSSSSS'Z'", Locale.ROOT)

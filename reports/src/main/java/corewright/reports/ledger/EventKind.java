@@ -13,7 +13,8 @@ enum EventKind {
   RUN_ENDED("run ended"),
   DECIDED("decided"),
   REBUILT("rebuilt"),
-  DOCUMENTED("documented");
+  DOCUMENTED("documented"),
+  AMENDED("amended");
 
   private final String id;
 

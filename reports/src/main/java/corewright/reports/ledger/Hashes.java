@@ -21,7 +21,11 @@ final class Hashes {
   private Hashes() {}
 
   static String of(String text) {
-    return hex(sha256().digest(text.getBytes(UTF_8)));
+    return of(text.getBytes(UTF_8));
+  }
+
+  static String of(byte[] bytes) {
+    return hex(sha256().digest(bytes));
   }
 
   static String of(
@@ -29,13 +33,13 @@ final class Hashes {
       long sequence,
       String at,
       String who,
-      EventKind kind,
+      String kind,
       String tag,
       String body,
       String previous) {
     MessageDigest digest = sha256();
     for (String field :
-        List.of(chain, Long.toString(sequence), at, who, kind.id(), tag, body, previous)) {
+        List.of(chain, Long.toString(sequence), at, who, kind, tag, body, previous)) {
       byte[] bytes = field.getBytes(UTF_8);
       digest.update((bytes.length + ":").getBytes(UTF_8));
       digest.update(bytes);

@@ -39,12 +39,33 @@ public final class Ledger implements AutoCloseable {
    * @param clock what the time of each event is read from
    */
   public static Ledger open(Path file, String chain, Clock clock) {
-    return open("jdbc:sqlite:" + file, chain, clock);
+    return open(Urls.of(file), chain, clock, Optional.empty());
   }
 
-  /** As {@link #open(Path, String, Clock)}, for the URL of a database. */
-  public static Ledger open(String url, String chain, Clock clock) {
-    return new Ledger(Database.open(url), new Events(chain, clock));
+  /** As {@link #open(Path, String, Clock)}, with the key that signs what is written. */
+  public static Ledger open(Path file, String chain, Clock clock, SigningKey key) {
+    return open(Urls.of(file), chain, clock, Optional.of(key));
+  }
+
+  /**
+   * As {@link #open(Path, String, Clock)}, for the URL of a database.
+   *
+   * @param key what signs what is written; without one nobody can tell later who wrote it
+   */
+  public static Ledger open(String url, String chain, Clock clock, Optional<SigningKey> key) {
+    return new Ledger(Database.open(url), new Events(chain, clock, key));
+  }
+
+  /**
+   * Checks the ledger in one file without changing anything in or beside it.
+   *
+   * @param expectations what somebody outside knows: keys, heads
+   * @throws LedgerFault if there is no ledger, or if the file cannot be read
+   */
+  public static Verification verify(Path file, Expectations expectations) {
+    try (Database database = Database.openReadOnly(Urls.of(file))) {
+      return database.read(handle -> Audit.of(handle, expectations));
+    }
   }
 
   /** Takes the next free tag; it is never given out again, whether a unit follows or not. */
@@ -123,6 +144,27 @@ public final class Ledger implements AutoCloseable {
         });
   }
 
+  /**
+   * Adds something to a closed run, beside it: the run stays as it was signed.
+   *
+   * @return the amendment, which names the event that it amends
+   * @throws LedgerFault if no run of this id was closed, or if text, reason or name is missing
+   */
+  public Amendment amend(String run, String text, String reason, String who) {
+    return database.write(
+        handle -> {
+          Amendment amendment = Runs.amendment(handle, run, text, reason, who);
+          String tag = Runs.tagOf(handle, run);
+          append(handle, who, EventKind.AMENDED, tag, Json.tree(amendment));
+          return amendment;
+        });
+  }
+
+  /** What was added to this unit's runs, in the order it was added. */
+  public List<Amendment> amendments(String tag) {
+    return database.read(handle -> Runs.amendments(handle, Tags.read(tag)));
+  }
+
   /** Runs that were begun and never ended: those in which a process died. */
   public List<RunBegun> unfinishedRuns() {
     return database.read(Runs::unfinished);
@@ -174,7 +216,15 @@ public final class Ledger implements AutoCloseable {
 
   /** Reads every event and says which were changed, are missing or stand in another order. */
   public Verification verify() {
-    return database.read(Audit::of);
+    return database.read(handle -> Audit.of(handle, Expectations.NONE));
+  }
+
+  /**
+   * Where this writer's chain ends now, to be printed on what leaves the shop; empty before its
+   * first event.
+   */
+  public Optional<Head> head() {
+    return database.read(events::head);
   }
 
   /** Makes everything that is computed from the events anew. */

@@ -51,6 +51,37 @@ final class Runs {
     return false;
   }
 
+  static String tagOf(Handle handle, String run) {
+    return handle
+        .select("SELECT tag FROM run WHERE id = ? AND ended IS NOT NULL", run)
+        .mapTo(String.class)
+        .findOne()
+        .orElseThrow(
+            () ->
+                new LedgerFault("No run " + run + " was closed", "'show TAG' lists a unit's runs"));
+  }
+
+  static Amendment amendment(Handle handle, String run, String text, String reason, String who) {
+    if (text.isBlank() || reason.isBlank() || who.isBlank()) {
+      throw new LedgerFault(
+          "An amendment of run " + run + " lacks what, why or who", "Give all three");
+    }
+    String original =
+        Events.of(handle, tagOf(handle, run)).stream()
+            .filter(e -> e.kind().equals(EventKind.RUN_ENDED.id()))
+            .filter(e -> Json.read(e.body()).get("id").asText().equals(run))
+            .map(Event::hash)
+            .findFirst()
+            .orElseThrow();
+    return new Amendment(run, original, text.strip(), reason.strip(), who.strip());
+  }
+
+  static List<Amendment> amendments(Handle handle, String tag) {
+    return bodies(handle, tag, EventKind.AMENDED).stream()
+        .map(body -> Json.record(Json.read(body), Amendment.class))
+        .toList();
+  }
+
   static List<RunBegun> unfinished(Handle handle) {
     List<RunBegun> unfinished = new ArrayList<>();
     handle

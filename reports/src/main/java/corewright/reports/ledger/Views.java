@@ -29,7 +29,7 @@ final class Views {
   /** Adds one event to the tables. */
   static void apply(Handle handle, Event event) {
     JsonNode body = Json.read(event.body());
-    switch (event.kind()) {
+    switch (EventKind.of(event.kind())) {
       case RECEIVED -> received(handle, event, body);
       case IDENTIFIED ->
           handle.execute(
@@ -46,7 +46,7 @@ final class Views {
               text(body, "path"),
               text(body, "sha256"),
               event.at());
-      case ANSWERED, REBUILT -> {
+      case ANSWERED, REBUILT, AMENDED -> {
         // read from the events of the unit only
       }
     }

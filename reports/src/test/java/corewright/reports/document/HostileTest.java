@@ -46,7 +46,12 @@ class HostileTest {
   @MethodSource("texts")
   void noFieldBreaksThePage(String text) throws Exception {
     Shop shop = new Shop(text, text, text, text, 12, text, false);
-    Documents documents = new Documents(shop, runs, Clock.fixed(Samples.MORNING, ZoneOffset.UTC));
+    Documents documents =
+        new Documents(
+            shop,
+            runs,
+            Clock.fixed(Samples.MORNING, ZoneOffset.UTC),
+            () -> "bench-1:1042:9f86d081884c7d65");
     RunRecord left = runs.run("b", "U-00418Q", Waves.good(), Purpose.SHIP, Source.BENCH);
     Path report =
         documents.testReport(dossier(text, List.of(left)), out("hostile-" + texts().indexOf(text)));

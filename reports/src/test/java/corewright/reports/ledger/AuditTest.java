@@ -43,8 +43,8 @@ class AuditTest {
     Verification found = verify();
     assertTrue(found.whole(), found.broken().toString());
     assertEquals(7, found.events());
-    assertTrue(found.heads().get(0).startsWith("bench-1:5:"), found.heads().toString());
-    assertTrue(found.heads().get(1).startsWith("bench-2:2:"), found.heads().toString());
+    assertTrue(found.heads().get(0).toString().startsWith("bench-1:5:"), found.heads().toString());
+    assertTrue(found.heads().get(1).toString().startsWith("bench-2:2:"), found.heads().toString());
   }
 
   @Test
@@ -60,10 +60,14 @@ class AuditTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "body = replace(body, '43.12', '47.12') | event bench-1:3 (run ended, U-000012): was changed",
-        "who = 'X'                              | event bench-1:3 (run ended, U-000012): was changed",
-        "at = '2026-11-26T08:15:30.250001Z'     | event bench-1:3 (run ended, U-000012): was changed",
-        "tag = 'U-00002Z'                       | event bench-1:3 (run ended, U-00002Z): was changed",
+        "body = replace(body, '43.12', '47.12') | event bench-1:3 (run ended, U-000012): was"
+            + " changed",
+        "who = 'X'                              | event bench-1:3 (run ended, U-000012): was"
+            + " changed",
+        "at = '2026-11-26T08:15:30.250001Z'     | event bench-1:3 (run ended, U-000012): was"
+            + " changed",
+        "tag = 'U-00002Z'                       | event bench-1:3 (run ended, U-00002Z): was"
+            + " changed",
         "kind = 'decided'                       | event bench-1:3 (decided, U-000012): was changed"
       })
   void aChangeOfAnyColumnIsFoundAndNamed(String change, String expected) {

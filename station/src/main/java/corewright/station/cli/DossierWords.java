@@ -6,6 +6,7 @@ import corewright.bench.record.Dossier;
 import corewright.bench.record.Identification;
 import corewright.bench.record.RunRecord;
 import corewright.measures.Figures;
+import corewright.reports.ledger.Amendment;
 import corewright.reports.ledger.Found;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,7 @@ final class DossierWords {
         + ")";
   }
 
-  static List<String> of(Dossier dossier) {
+  static List<String> of(Dossier dossier, List<Amendment> amendments) {
     List<String> lines = new ArrayList<>();
     Core core = dossier.core();
     lines.add(
@@ -43,7 +44,7 @@ final class DossierWords {
       lines.add("Complaint: " + core.complaint());
     }
     dossier.identification().ifPresent(i -> lines.addAll(identification(i)));
-    dossier.runs().forEach(run -> lines.addAll(run(run)));
+    dossier.runs().forEach(run -> lines.addAll(run(run, amendments)));
     dossier.rebuild().forEach(done -> lines.add("Rebuilt: " + done));
     dossier.decision().ifPresent(d -> lines.addAll(decision(d)));
     return lines;
@@ -63,7 +64,7 @@ final class DossierWords {
     return lines;
   }
 
-  private static List<String> run(RunRecord run) {
+  private static List<String> run(RunRecord run, List<Amendment> amendments) {
     List<String> lines = new ArrayList<>();
     lines.add(
         "Run "
@@ -78,6 +79,10 @@ final class DossierWords {
     if (!run.end().saw().isEmpty() && run.judgement().reasons().isEmpty()) {
       lines.add("  " + run.end().saw());
     }
+    amendments.stream()
+        .filter(a -> a.run().equals(run.id()))
+        .forEach(
+            a -> lines.add("  Amended by " + a.who() + ": " + a.text() + " (" + a.reason() + ")"));
     return lines;
   }
 

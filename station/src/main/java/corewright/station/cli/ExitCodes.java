@@ -20,6 +20,9 @@ public final class ExitCodes {
   /** The bench is at fault; everything is in the safe state, nothing is said about the unit. */
   public static final int BENCH_FAULT = 3;
 
+  /** The record is not as it was written; the first place stands on stdout. */
+  public static final int BROKEN_RECORD = 4;
+
   /** A fault of the program itself, with a stack trace to send on. */
   public static final int PROGRAM_FAULT = 70;
 
@@ -32,6 +35,9 @@ public final class ExitCodes {
     list.put(
         String.valueOf(BENCH_FAULT),
         "bench fault: safe state commanded, nothing is said about the unit");
+    list.put(
+        String.valueOf(BROKEN_RECORD),
+        "verify: the record was changed, or something is missing in it");
     list.put(String.valueOf(PROGRAM_FAULT), "fault of the program itself");
     return list;
   }

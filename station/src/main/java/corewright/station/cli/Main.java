@@ -15,15 +15,18 @@ import picocli.CommandLine.Spec;
     versionProvider = Main.Version.class,
     mixinStandardHelpOptions = true,
     subcommands = {
+      AmendCommand.class,
       AnswersCommand.class,
       CheckCommand.class,
       CrankCommand.class,
       DemoCommand.class,
+      KeyCommand.class,
       MeasureCommand.class,
       PortsCommand.class,
       PracticeCommand.class,
       RunCommand.class,
       ShowCommand.class,
+      VerifyCommand.class,
       CommandLine.HelpCommand.class
     },
     description = "Tests a used module on the bench, decides its way, keeps the record.")

@@ -13,6 +13,7 @@ import corewright.bench.record.Dossier;
 import corewright.bench.record.Finding;
 import corewright.bench.record.Identification;
 import corewright.bench.record.RunRecord;
+import corewright.reports.ledger.Amendment;
 import corewright.station.work.Outcome;
 import java.util.List;
 
@@ -42,12 +43,22 @@ final class RecordJson {
     return json;
   }
 
-  static ObjectNode dossier(Dossier dossier) {
+  static ObjectNode dossier(Dossier dossier, List<Amendment> amendments) {
     ObjectNode json = core(dossier.core());
     json.put("visit", dossier.visit());
     dossier.identification().ifPresent(i -> json.set("identification", identification(i)));
     ArrayNode runs = json.putArray("runs");
     dossier.runs().forEach(r -> runs.add(run(r)));
+    ArrayNode added = json.putArray("amendments");
+    amendments.forEach(
+        a ->
+            added
+                .addObject()
+                .put("run", a.run())
+                .put("original", a.original())
+                .put("text", a.text())
+                .put("reason", a.reason())
+                .put("who", a.who()));
     dossier.rebuild().forEach(json.putArray("rebuild")::add);
     dossier.decision().ifPresent(d -> json.set("decision", decision(d)));
     return json;

@@ -2,6 +2,7 @@ package corewright.station.cli;
 
 import corewright.bench.record.Dossier;
 import corewright.bench.run.Clock;
+import corewright.reports.ledger.Amendment;
 import corewright.reports.ledger.Found;
 import corewright.station.work.Refused;
 import corewright.station.work.Workshop;
@@ -51,10 +52,11 @@ final class ShowCommand implements Callable<Integer> {
         return ExitCodes.DONE;
       }
       Dossier dossier = workshop.ledger().dossier(found.get(0).tag());
+      List<Amendment> amendments = workshop.ledger().amendments(found.get(0).tag());
       if (json) {
-        out.println(RecordJson.text(RecordJson.dossier(dossier)));
+        out.println(RecordJson.text(RecordJson.dossier(dossier, amendments)));
       } else {
-        DossierWords.of(dossier).forEach(out::println);
+        DossierWords.of(dossier, amendments).forEach(out::println);
       }
       return ExitCodes.DONE;
     }

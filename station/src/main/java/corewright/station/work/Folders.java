@@ -11,6 +11,7 @@ import java.nio.file.Path;
  * @param root holds {@code ledger.db}, {@code captures/}, {@code charts/} and {@code documents/}
  */
 public record Folders(Path root) {
+  static final String LEDGER = "ledger.db";
 
   /** Makes what is missing. */
   public static Folders at(Path root) {
@@ -26,7 +27,7 @@ public record Folders(Path root) {
   }
 
   public Path ledger() {
-    return root.resolve("ledger.db");
+    return root.resolve(LEDGER);
   }
 
   public Path captures() {

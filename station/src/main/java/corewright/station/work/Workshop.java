@@ -9,6 +9,8 @@ import corewright.profiles.Family;
 import corewright.reports.chart.Charts;
 import corewright.reports.document.Documents;
 import corewright.reports.document.Shop;
+import corewright.reports.ledger.Head;
+import corewright.reports.ledger.KeyFolder;
 import corewright.reports.ledger.Ledger;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -32,7 +34,11 @@ public final class Workshop implements AutoCloseable {
         new Publishing(
             ledger,
             folders,
-            new Documents(shop, evidence, WallClock.here(clock)),
+            new Documents(
+                shop,
+                evidence,
+                WallClock.here(clock),
+                () -> ledger.head().map(Head::printed).orElse("")),
             new Charts(evidence));
   }
 
@@ -49,7 +55,8 @@ public final class Workshop implements AutoCloseable {
         folders,
         shop,
         clock,
-        Ledger.open(folders.ledger(), chain, WallClock.here(clock)));
+        Ledger.open(
+            folders.ledger(), chain, WallClock.here(clock), new KeyFolder(folders.root()).key()));
   }
 
   public Catalogue catalogue() {
