@@ -10,6 +10,7 @@ import java.security.Signature;
 import java.security.spec.PKCS8EncodedKeySpec;
 import java.util.Base64;
 import java.util.HexFormat;
+import java.util.List;
 
 /** The key with which one place signs what it writes. Its private half never leaves this class. */
 public final class SigningKey {
@@ -36,15 +37,15 @@ public final class SigningKey {
    * @throws IllegalArgumentException if it is none, or if its halves do not belong together
    */
   static SigningKey ofText(String text) {
-    String[] halves = text.strip().split("\\s+");
-    if (halves.length != 2) {
-      throw new IllegalArgumentException("two lines expected, " + halves.length + " found");
+    List<String> halves = text.lines().toList();
+    if (halves.size() != 2) {
+      throw new IllegalArgumentException("two lines expected, " + halves.size() + " found");
     }
-    PublicKey open = PublicKeys.ofBase64(halves[1]);
+    PublicKey open = PublicKeys.ofBase64(halves.get(1));
     try {
       PrivateKey secret =
           KeyFactory.getInstance(PublicKeys.ALGORITHM)
-              .generatePrivate(new PKCS8EncodedKeySpec(Base64.getDecoder().decode(halves[0])));
+              .generatePrivate(new PKCS8EncodedKeySpec(Base64.getDecoder().decode(halves.get(0))));
       SigningKey key = new SigningKey(new KeyPair(open, secret));
       if (!PublicKeys.signed(open, Hashes.NOTHING, key.sign(Hashes.NOTHING))) {
         throw new IllegalArgumentException("the two halves do not belong together");

@@ -30,13 +30,13 @@ final class AmendCommand implements Callable<Integer> {
   private String run;
 
   @Option(names = "--text", required = true, description = "What is added or put right.")
-  private String text;
+  private String text = "";
 
   @Option(names = "--reason", required = true, description = "Why it was not so before.")
-  private String reason;
+  private String reason = "";
 
   @Option(names = "--who", required = true, description = "Who answers for it.")
-  private String who;
+  private String who = "";
 
   @Override
   public Integer call() {
