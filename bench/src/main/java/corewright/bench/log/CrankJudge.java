@@ -57,10 +57,7 @@ final class CrankJudge {
                             bySpeed)
                         .judge())
             .toList();
-    Optional<Supply> worst =
-        supplies.stream()
-            .filter(s -> s.qualifier().isPresent())
-            .max(Comparator.comparing(s -> s.qualifier().orElseThrow()));
+    Optional<Supply> worst = SupplyRank.counting(supplies);
     Crank.Load load = load(attempt, bounds);
     List<OutputJudge.Judged> judged = new ArrayList<>();
     for (int c : outs) {

@@ -105,15 +105,15 @@ final class CrankWords {
     }
     if (supplies.stream().noneMatch(s -> s.nearness() >= 3) && !supplies.isEmpty()) {
       doubts.add(
-          "No supply was measured at the module's own terminals: what its wiring and grounds lose is"
-              + " not known.");
+          "No supply was measured at the module's own terminals: what its wiring and grounds lose"
+              + " is not known.");
     }
-    if (qualifiersDiffer(supplies)) {
-      doubts.add("The supplies do not agree; the worst of them was taken.");
-    }
+    SupplyRank.doubt(supplies).ifPresent(doubts::add);
+    supplies.stream().filter(s -> s.flat()).map(CrankWords::flat).forEach(doubts::add);
     if (attempt.foundBy() == Attempt.FoundBy.SUPPLY) {
       doubts.add(
-          "Without engine speed the crank was found by the supply alone; another load looks alike.");
+          "Without engine speed the crank was found by the supply alone; another load looks"
+              + " alike.");
     }
     if (attempt.end() == Attempt.End.CUT_OFF) {
       doubts.add("The log ends or pauses before the starter was let go.");
@@ -128,8 +128,12 @@ final class CrankWords {
     return doubts;
   }
 
-  private static boolean qualifiersDiffer(List<Supply> supplies) {
-    return supplies.stream().flatMap(s -> s.qualifier().stream()).distinct().count() > 1;
+  private static String flat(Supply s) {
+    return "'"
+        + s.name()
+        + "' reads "
+        + Figures.withU(s.minimum().orElseThrow())
+        + " in every sample of the crank: its tool may cut it off there, or hold it.";
   }
 
   private static void samplingDoubts(

@@ -51,7 +51,7 @@ public final class LogAnalysis {
   private static SheetFindings findings(Sheet sheet, LogRequest request) {
     List<Column> channels = sheet.channels();
     Optional<LogFamily> family = request.family().or(() -> guessed(sheet, request));
-    LogFamily judgedAs = family.orElse(request.families().get(0));
+    LogFamily judgedAs = family.orElseGet(() -> fedAlike(sheet, request));
     Optional<Integer> speed = first(channels, Role.SPEED);
     Optional<SpeedSign> sign = speed.map(SpeedSign::new);
     if (request.window().isEmpty() && sign.isPresent()) {
@@ -69,6 +69,17 @@ public final class LogAnalysis {
       pass.run(supply.<CrankSign>map(SupplySign::new).orElse(new NoSign()));
     }
     return pass.findings(family, speed.isPresent() && request.window().isEmpty());
+  }
+
+  /**
+   * Where the output tells no family: one that is fed from as many batteries as this vehicle has.
+   */
+  private static LogFamily fedAlike(Sheet sheet, LogRequest request) {
+    boolean two = sheet.restOfSupply().orElse(0) > LogFamily.TWO_BATTERIES_V;
+    return request.families().stream()
+        .filter(f -> f.input_V() > LogFamily.TWO_BATTERIES_V == two)
+        .findFirst()
+        .orElse(request.families().get(0));
   }
 
   private static Optional<LogFamily> guessed(Sheet sheet, LogRequest request) {

@@ -18,6 +18,9 @@ public record LogFamily(
   /** An output that rests further than this share from nominal is no sign of a family. */
   private static final double FAR = 0.16;
 
+  /** Above this a vehicle has two batteries, V. */
+  static final double TWO_BATTERIES_V = 18;
+
   public static LogFamily of(Family family) {
     return new LogFamily(
         family.id(),

@@ -10,12 +10,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
  * Puts the reading of a whole log together: which crank decides, what speaks against it, what next.
  */
 final class ReadingWords {
+  /** What sounds like the output and is none. */
+  private static final Set<Role> TELLING =
+      Set.of(Role.MANIFOLD, Role.COMMANDED, Role.NO_SCALE, Role.NOT_SAID);
+
   private ReadingWords() {}
 
   static LogReading put(String file, LogRequest request, List<SheetFindings> sheets) {
@@ -95,7 +100,8 @@ final class ReadingWords {
     disagreement(cranks, conclusion).ifPresent(reasons::add);
     if (noFamily) {
       reasons.add(
-          "The output rests near no family's nominal: which family it is must be said with --family.");
+          "The output rests near no family's nominal: which family it is must be said with"
+              + " --family.");
     } else if (cranks.isEmpty()) {
       reasons.add("No crank was found in this log.");
     }
@@ -113,8 +119,7 @@ final class ReadingWords {
       reasons.add("The output is not in this log.");
     }
     for (Column c : columns) {
-      boolean telling =
-          c.role() == Role.MANIFOLD || c.role() == Role.COMMANDED || c.role() == Role.NO_SCALE;
+      boolean telling = TELLING.contains(c.role());
       if (noOutput && telling) {
         reasons.add(
             "'" + c.title() + "' was taken for " + c.role().words() + " (" + c.why() + ").");
@@ -157,8 +162,8 @@ final class ReadingWords {
           "Ask for two cranks of 5 s each, 60 s apart, with a charged battery and the charger off,"
               + " and fuel allowed if that is safe.");
       next.add(
-          "Ask that only engine speed, the supply at the module and the output are ticked: the fewer"
-              + " channels, the faster the log.");
+          "Ask that only engine speed, the supply at the module and the output are ticked: the"
+              + " fewer channels, the faster the log.");
     }
     if (sheets.stream().anyMatch(s -> s.sheet().time().assumed())) {
       next.add("Ask for an export with times in it.");

@@ -32,4 +32,17 @@ public record Supply(
     double good_V,
     double tolerated_V,
     Optional<Qualifier> qualifier,
-    String remark) {}
+    String remark) {
+  /** Fewer samples than this may agree by chance. */
+  private static final int MANY = 8;
+
+  /** Whether all of many samples of the crank say the same, inrush included. */
+  boolean flat() {
+    return samples >= MANY
+        && minimum.isPresent()
+        && lowest.isPresent()
+        && middle.isPresent()
+        && lowest.get().value() == minimum.get().value()
+        && middle.get().value() == minimum.get().value();
+  }
+}

@@ -9,9 +9,6 @@ import java.util.Optional;
 final class SupplyJudge {
   private static final double REST_S = 5;
 
-  /** Above this a vehicle has two batteries, V. */
-  private static final double TWO_BATTERIES_V = 18;
-
   private final LogFamily family;
   private final Column column;
   private final Series all;
@@ -58,8 +55,8 @@ final class SupplyJudge {
     Optional<Measurement> minimum = minimum(judged);
     boolean stuck = bySpeed && !before.isEmpty() && all.constant() && crank.size() > 2;
     boolean other =
-        family.input_V() > TWO_BATTERIES_V
-            && rest.filter(r -> r.value() < TWO_BATTERIES_V).isPresent();
+        family.input_V() > LogFamily.TWO_BATTERIES_V
+            && rest.filter(r -> r.value() < LogFamily.TWO_BATTERIES_V).isPresent();
     Zones zones = Zones.of(family, rest);
     Optional<Qualifier> alone =
         stuck || other ? Optional.empty() : minimum.map(m -> zones.qualifier(m.value()));
@@ -123,8 +120,8 @@ final class SupplyJudge {
   /** The family's zones, doubled where a family of one battery is fed from two. */
   private record Zones(double good_V, double tolerated_V, String remark) {
     static Zones of(LogFamily family, Optional<Measurement> rest) {
-      boolean two = rest.filter(r -> r.value() > TWO_BATTERIES_V).isPresent();
-      boolean twice = two && family.input_V() < TWO_BATTERIES_V;
+      boolean two = rest.filter(r -> r.value() > LogFamily.TWO_BATTERIES_V).isPresent();
+      boolean twice = two && family.input_V() < LogFamily.TWO_BATTERIES_V;
       return twice
           ? new Zones(
               2 * family.good_V(),

@@ -35,12 +35,14 @@ final class Channel {
           Map.entry("not synced", 0.0));
 
   private final Column column;
+  private final ColumnFacts facts;
   private final double typical;
   private final double quantum;
   private final double rest;
 
   Channel(Column column, ColumnFacts facts) {
     this.column = column;
+    this.facts = facts;
     this.typical = typicalOf(facts);
     double[] measured =
         java.util.Arrays.stream(facts.sorted()).filter(v -> !NoData.is(v, typical)).toArray();
@@ -84,7 +86,12 @@ final class Channel {
       dropped.cellWithoutData();
       return Double.NaN;
     }
-    double value = printed * column.scale();
+    boolean bare = Character.isDigit(cells.line().charAt(cells.to(i) - 1));
+    double value = printed * column.scale() * (bare ? 1 : facts.factor(cells.text(i)));
+    if (Double.isNaN(value)) {
+      dropped.cellWithoutData();
+      return Double.NaN;
+    }
     if (value < 0 || value > most()) {
       dropped.cellOutOfRange();
       return Double.NaN;

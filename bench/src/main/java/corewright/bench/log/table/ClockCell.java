@@ -1,5 +1,7 @@
 package corewright.bench.log.table;
 
+import java.util.regex.Pattern;
+
 /**
  * A time of day or a stop watch in a cell, alone or with a date before it. The date is not used:
  * only differences between times matter, and day and month are told apart by nobody.
@@ -35,7 +37,17 @@ final class ClockCell {
 
   private static final ClockCell NOTHING = new ClockCell(Form.NONE, Double.NaN);
 
+  /** 13.05.22.310: with three dots it is no date. */
+  private static final Pattern DOTTED =
+      Pattern.compile("(\\d{1,2})\\.(\\d{2})\\.(\\d{2})[.,](\\d{1,6})( ?[AaPp].*)?");
+
   static ClockCell of(String text) {
+    if (text.indexOf(':') < 0 && text.indexOf('.') > 0 && DOTTED.matcher(text).matches()) {
+      int second = text.indexOf('.', text.indexOf('.') + 1);
+      String colons =
+          text.substring(0, second).replace('.', ':') + ":" + text.substring(second + 1);
+      return of(colons);
+    }
     int colon = text.indexOf(':');
     while (colon > 0) {
       int start = colon;
@@ -71,7 +83,9 @@ final class ClockCell {
         return NOTHING;
       }
       double seconds = 60.0 * second + third + fraction(text, next + 3);
-      return new ClockCell(Form.HOURS, 3600.0 * hour(text, next + 3, first) + seconds);
+      double all = 3600.0 * hour(text, next + 3, first) + seconds;
+      boolean before = start == 1 && text.charAt(0) == '-'; // counted down to a trigger
+      return new ClockCell(Form.HOURS, before ? -all : all);
     }
     double fraction = fraction(text, next);
     boolean hasFraction = next < text.length() && isMark(text.charAt(next));

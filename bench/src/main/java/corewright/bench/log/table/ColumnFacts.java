@@ -13,7 +13,8 @@ final class ColumnFacts {
   /** What a spreadsheet makes of 10.2: a day of February. */
   private static final Pattern DATE =
       Pattern.compile(
-          "\\d{1,2}[-. /]{1,2}\\p{L}{3,4}\\.?|\\p{L}{3,4}[-. ]{1,2}\\d{1,2}|\\d{1,2}[./-]\\d{1,2}[./-]\\d{2,4}");
+          "\\d{1,2}[-. /]{1,2}\\p{L}{3,4}\\.?|\\p{L}{3,4}[-."
+              + " ]{1,2}\\d{1,2}|\\d{1,2}[./-]\\d{1,2}[./-]\\d{2,4}");
 
   private static final Pattern ALL_DIGITS = Pattern.compile("[0-9]+");
 
@@ -28,19 +29,27 @@ final class ColumnFacts {
   private double dates;
   private Optional<LogUnit> cellUnit = Optional.empty();
 
-  private ColumnFacts(SheetSample sheet, int column, List<String> cells) {
+  private ColumnFacts(SheetSample sheet, int column, List<String> cells, char decimal) {
     this.index = column;
     this.label = sheet.label(column);
-    this.decimal = decimal(cells, sheet.dialect().decimal());
+    this.decimal = decimal;
     this.values = new double[cells.size()];
     look(cells);
     this.sorted = Arrays.stream(values).filter(v -> !Double.isNaN(v)).sorted().toArray();
   }
 
   static ColumnFacts of(SheetSample sheet, int column) {
-    List<String> cells =
-        sheet.rows().stream().map(r -> column < r.size() ? r.get(column) : "").toList();
-    return new ColumnFacts(sheet, column, cells);
+    List<String> cells = cells(sheet, column);
+    return new ColumnFacts(sheet, column, cells, decimal(cells, sheet.dialect().decimal()));
+  }
+
+  /** The same column read with another decimal mark. */
+  ColumnFacts under(SheetSample sheet, char mark) {
+    return new ColumnFacts(sheet, index, cells(sheet, index), mark);
+  }
+
+  private static List<String> cells(SheetSample sheet, int column) {
+    return sheet.rows().stream().map(r -> column < r.size() ? r.get(column) : "").toList();
   }
 
   private void look(List<String> cells) {
@@ -55,6 +64,7 @@ final class ColumnFacts {
       if (!Double.isNaN(values[i])) {
         numeric++;
         cellUnit = cellUnit.or(() -> LogUnit.of(NumberCell.unit(cell, decimal)));
+        values[i] *= factor(cell);
       } else if (ClockCell.of(cell).form() != ClockCell.Form.NONE) {
         clocks++;
       }
@@ -70,6 +80,20 @@ final class ColumnFacts {
     clocks /= all;
     identities /= all;
     dates /= all;
+  }
+
+  /**
+   * What brings a cell with a unit of its own to the unit of the first such cell: tools that range
+   * by themselves write 9.8 V and then 980 mV. 1 where the cell has no unit; NaN where it has one
+   * of another kind.
+   */
+  double factor(String cell) {
+    if (cellUnit.isEmpty()) {
+      return 1;
+    }
+    Optional<LogUnit> own = LogUnit.of(NumberCell.unit(cell, decimal));
+    boolean other = own.filter(u -> u.kind() != cellUnit.get().kind()).isPresent();
+    return other ? Double.NaN : own.map(u -> u.scale() / cellUnit.get().scale()).orElse(1.0);
   }
 
   private static char decimal(List<String> cells, char usual) {

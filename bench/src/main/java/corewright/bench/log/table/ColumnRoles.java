@@ -184,11 +184,15 @@ final class ColumnRoles {
       return;
     }
     for (ColumnFacts f : facts) {
-      boolean is = role == Role.FUEL ? isFuel(f) : Vocabulary.SYNC.in(f.label());
+      boolean is = role == Role.FUEL ? isFuel(f) : isSync(f.label());
       if (free(f) && is) {
         take(f, role, LIKELY, f.isA(LogUnit.Kind.QUANTITY) ? "its unit" : "its name");
       }
     }
+  }
+
+  private static boolean isSync(Label label) {
+    return Vocabulary.SYNC.in(label) && !Vocabulary.NOT_SYNC.in(label);
   }
 
   private static boolean isFuel(ColumnFacts f) {

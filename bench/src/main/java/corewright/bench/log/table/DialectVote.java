@@ -144,8 +144,16 @@ final class DialectVote {
     return best;
   }
 
-  private static boolean differs(Dialect a, Dialect b) {
-    return a.delimiter() != b.delimiter();
+  /** Two delimiters that cut the same cells, tabs set between spaces say, leave nothing to ask. */
+  private boolean differs(Dialect a, Dialect b) {
+    return a.delimiter() != b.delimiter()
+        && lines.stream()
+            .anyMatch(
+                line ->
+                    !new Cells()
+                        .split(line, a.delimiter())
+                        .texts()
+                        .equals(new Cells().split(line, b.delimiter()).texts()));
   }
 
   private BadFile ask(Dialect one, Dialect other) {

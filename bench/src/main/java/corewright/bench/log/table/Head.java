@@ -2,6 +2,7 @@ package corewright.bench.log.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Names, units and the first row of data, found in the head of a file.
@@ -24,27 +25,41 @@ record Head(List<String> names, List<String> units, int headerLine, int firstDat
     int first = firstLongBlock(lines, dialect);
     Cells cells = new Cells();
     List<String> units = List.of();
+    Optional<Head> found = Optional.empty();
+    long known = -1;
     for (int i = first - 1; i >= Math.max(0, first - REACH); i--) {
       if (lines.get(i).isBlank() || lines.get(i).startsWith("sep=")) {
         continue;
       }
       List<String> texts = cells.split(lines.get(i), dialect.delimiter()).texts();
-      long filled = texts.stream().filter(t -> !t.isEmpty()).count();
-      boolean wide =
-          filled >= 2 && 2 * texts.size() >= dialect.columns() && 2 * filled >= dialect.columns();
-      boolean pairs = filled >= 2 && dialect.delimiter() == ',' && 2 * filled >= dialect.columns();
-      if (!wide && !pairs) {
+      if (!couldName(texts, dialect)) {
         continue;
       }
-      if (units.isEmpty() && areUnits(texts)) {
+      if (units.isEmpty() && found.isEmpty() && areUnits(texts)) {
         units = texts;
         continue;
       }
       if (DataRow.is(cells)) {
         break;
       }
-      return new Head(texts, units, i + 1, first + 1);
+      long names = Headers.known(texts);
+      if (names > known) { // of rows of modules, types, numbers and names, the one of names
+        known = names;
+        found = Optional.of(new Head(texts, units, i + 1, first + 1));
+      }
     }
+    return found.orElse(nameless(dialect, units, first));
+  }
+
+  private static boolean couldName(List<String> texts, Dialect dialect) {
+    long filled = texts.stream().filter(t -> !t.isEmpty()).count();
+    boolean wide =
+        filled >= 2 && 2 * texts.size() >= dialect.columns() && 2 * filled >= dialect.columns();
+    boolean pairs = filled >= 2 && dialect.delimiter() == ',' && 2 * filled >= dialect.columns();
+    return wide || pairs;
+  }
+
+  private static Head nameless(Dialect dialect, List<String> units, int first) {
     List<String> names = new ArrayList<>();
     for (int c = 0; c < dialect.columns(); c++) {
       names.add("");

@@ -26,13 +26,16 @@ final class Headers {
       return Optional.empty();
     }
     List<String> names = cells.texts();
-    long known =
-        names.stream()
-            .filter(n -> !n.isEmpty())
-            .map(n -> Label.of(n, ""))
-            .filter(Headers::known)
-            .count();
-    return known >= 2 ? Optional.of(names) : Optional.empty();
+    return known(names) >= 2 ? Optional.of(names) : Optional.empty();
+  }
+
+  /** How many of the names are known. */
+  static long known(List<String> names) {
+    return names.stream()
+        .filter(n -> !n.isEmpty())
+        .map(n -> Label.of(n, ""))
+        .filter(Headers::known)
+        .count();
   }
 
   private static boolean known(Label label) {

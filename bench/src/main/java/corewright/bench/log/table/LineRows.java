@@ -112,6 +112,10 @@ final class LineRows implements Iterator<Row> {
         values[c] = channels.get(c).value(cells, dropped);
       }
     }
+    if (Arrays.stream(values).allMatch(Double::isNaN)) {
+      dropped.other(); // a marker, an event, a row of other signals
+      return Optional.empty();
+    }
     dropped.row();
     return Optional.of(new Row(segment, number, stamp, values));
   }

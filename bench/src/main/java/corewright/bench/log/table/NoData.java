@@ -6,8 +6,12 @@ import java.util.Arrays;
 final class NoData {
   private static final double[] CODES = {
     255, 65535, 65534, 127.5, 25.5, 12.75, 6553.5, 655.35, 65.535, 1023, 102.3, 4095, 409.5, 32767,
-    327.67, -32768, 999, 9999, 999.9, 99.9, 99.99, -1, -40, 6.5535, 2.55, 16383.75
+    327.67, -32768, 999, 9999, 999.9, 99.9, 99.99, -1, -40, 6.5535, 2.55, 16383.75, 3276.7, 8191,
+    819.1, 8191.875, 127, 88.8, 888.8, 99999, 511, 2047, 16383
   };
+
+  /** No voltage is printed as so large a number, in whatever unit; all bits of four bytes are. */
+  private static final double TOO_LARGE = 1e8;
 
   /** A channel that is near a code's number may well measure it. */
   private static final double NEAR = 0.3;
@@ -20,7 +24,7 @@ final class NoData {
    * @param typical of the channel, as printed
    */
   static boolean is(double printed, double typical) {
-    if (printed == 0) {
+    if (printed == 0 || Math.abs(printed) >= TOO_LARGE) {
       return true;
     }
     boolean code = Arrays.stream(CODES).anyMatch(c -> Math.abs(c - printed) < 1e-9 * Math.abs(c));

@@ -15,6 +15,8 @@ public enum Role {
   MANIFOLD("pressure in the intake manifold, not a voltage"),
   /** A voltage whose scale is not known. */
   NO_SCALE("a voltage without a usable scale, not used"),
+  /** Called as the output is, and perhaps a torque, a temperature, a duty. */
+  NOT_SAID("named like the output, but nothing says that it is a voltage: not used"),
   /** Says who or where: dropped at reading. */
   PERSONAL("personal or position, dropped"),
   NONE("not used");

@@ -57,8 +57,17 @@ public final class Sheet {
    * without an output.
    */
   public OptionalDouble restOfOutput() {
+    return restOf(Role.OUTPUT);
+  }
+
+  /** The same of the supply that stands first, V. */
+  public OptionalDouble restOfSupply() {
+    return restOf(Role.SUPPLY);
+  }
+
+  private OptionalDouble restOf(Role role) {
     return channels.stream()
-        .filter(c -> c.column().role() == Role.OUTPUT)
+        .filter(c -> c.column().role() == role)
         .mapToDouble(Channel::rest)
         .findFirst();
   }

@@ -12,6 +12,12 @@ final class TimeGuess {
 
   private static final double SHORTEST_STEP_S = 2e-5;
 
+  /** No tool that talks to a vehicle logs faster, s. */
+  private static final double FINEST_LOG_S = 1e-3;
+
+  /** A time that falls back more often than this is a part of one, milliseconds say. */
+  private static final double RISES = 0.9;
+
   /** Rows a stamp from which on two numbers are hours and minutes, not minutes and seconds. */
   private static final double ROWS_A_MINUTE = 40;
 
@@ -42,7 +48,31 @@ final class TimeGuess {
     if (!said && elsewhere) {
       return Optional.empty();
     }
-    return facts.clocks() > 0.6 ? clock() : facts.numeric() > 0.6 ? number() : Optional.empty();
+    if (facts.clocks() > 0.6) {
+      return clock();
+    }
+    return facts.numeric() > 0.6 ? inThousands().or(this::number) : Optional.empty();
+  }
+
+  /** The column with its mark parting thousands, where only that gives the steps of a recording. */
+  private Optional<TimeColumn> inThousands() {
+    char mark = facts.decimal();
+    if (!Thousands.possible(cells(), mark)) {
+      return Optional.empty();
+    }
+    ColumnFacts whole = facts.under(sheet, mark == '.' ? ',' : '.');
+    Rise asWhole = rise(sheet, whole);
+    Rise asFraction = rise(sheet, facts);
+    double scale = unit.or(facts::unit).map(LogUnit::scale).orElse(1.0);
+    boolean tooFine = scale < 1 && asFraction.median() * scale < FINEST_LOG_S;
+    boolean onlyWay = asWhole.share() == 1 && asFraction.share() < 1;
+    return onlyWay || tooFine ? new TimeGuess(sheet, whole, said, unit).number() : Optional.empty();
+  }
+
+  private List<String> cells() {
+    return sheet.rows().stream()
+        .map(r -> facts.index() < r.size() ? r.get(facts.index()) : "")
+        .toList();
   }
 
   /** How the column moves over rows that follow each other. */
@@ -68,10 +98,7 @@ final class TimeGuess {
   }
 
   private Optional<TimeColumn> clock() {
-    List<String> cells =
-        sheet.rows().stream()
-            .map(r -> facts.index() < r.size() ? r.get(facts.index()) : "")
-            .toList();
+    List<String> cells = cells();
     double[] seconds = new double[cells.size()];
     Map<ClockCell.Form, Integer> forms = new EnumMap<>(ClockCell.Form.class);
     boolean turned = false;
@@ -110,14 +137,16 @@ final class TimeGuess {
     double name = byName();
     boolean seconds = facts.isA(LogUnit.Kind.SECOND);
     boolean otherUnit = facts.unit().isPresent() && !seconds;
+    boolean dated = Vocabulary.DATE.in(facts.label()) && dayNumbers(rise.median());
     boolean nameless = facts.label().blank() && rise.share() > 0.99 && rise.level() < 0.3;
-    if (rise.share() < 0.5 || otherUnit || (name == 0 && !seconds && !nameless)) {
+    if (rise.share() < 0.5 || otherUnit || (name == 0 && !seconds && !nameless && !dated)) {
       return Optional.empty();
     }
-    if (name < 0.5 && (rise.share() < 0.9 || rise.level() > 0.5)) {
+    if (name < 0.5 && !dated && (rise.share() < 0.9 || rise.level() > 0.5)) {
       return Optional.empty();
     }
-    double confidence = name > 0 ? name : seconds ? 0.5 : 0.4;
+    double sure = name > 0 ? name : seconds ? 0.5 : 0.4;
+    double confidence = rise.share() < RISES ? Math.min(sure, PERHAPS) : sure;
     Optional<LogUnit> stated = unit.or(() -> seconds ? facts.unit() : Optional.empty());
     if (stated.isPresent()) {
       double scale = stated.get().scale();
@@ -135,9 +164,8 @@ final class TimeGuess {
 
   /** The unit under which the step from row to row is one that loggers have. */
   private Inferred inferred(double step) {
-    boolean dayNumbers = facts.least() > 20_000 && facts.greatest() < 80_000 && step < 2e-3;
     boolean partOfDay = facts.least() >= 0 && facts.greatest() <= 1 && step < 1e-4;
-    if (dayNumbers || partOfDay) {
+    if (dayNumbers(step) || partOfDay) {
       return new Inferred(86_400, "days as a spreadsheet counts them, by its range");
     }
     if (step > 5_000) {
@@ -149,6 +177,10 @@ final class TimeGuess {
     return new Inferred(1, "seconds by its steps");
   }
 
+  private boolean dayNumbers(double step) {
+    return facts.least() > 20_000 && facts.greatest() < 80_000 && step < 2e-3;
+  }
+
   private Optional<TimeColumn> of(
       TimeColumn.Kind kind, double scale, Rise rise, double confidence, String why) {
     double stamp_s = rise.median() * scale;
@@ -156,7 +188,8 @@ final class TimeGuess {
     if (shared && stamp_s > COARSEST_S) {
       return Optional.empty();
     }
-    boolean coarse = shared && stamp_s >= 0.9;
+    boolean many = rise.level() > 0.6; // three and more rows a stamp are no group of one poll
+    boolean coarse = shared && (stamp_s >= 0.9 || (many && stamp_s >= 0.4));
     double finer = 0.05 * (1 - rise.level());
     String words = coarse ? why + "; rows that share a stamp are spread over it" : why;
     return Optional.of(

@@ -111,6 +111,9 @@ final class VoltageColumns {
           ? Optional.of(Column.of(f, Role.COMMANDED, LIKELY, "its name"))
           : Optional.empty();
     }
+    if (boostNamed && !name.volts() && !scaleless && !Quantities.onlyTheOutput(label)) {
+      return Optional.of(Column.of(f, Role.NOT_SAID, GUESS, "its name, and no unit"));
+    }
     return scaleless ? withoutScale(f, boostNamed, counts) : byRange(f, name);
   }
 
