@@ -1,5 +1,6 @@
 package corewright.bench.identify;
 
+import corewright.bench.record.CueAnswer;
 import corewright.measures.Figures;
 import corewright.profiles.Cue;
 import corewright.profiles.Cue.TravelsWith;
@@ -20,14 +21,21 @@ final class Conflicts {
   private static final double VETO = 0.97;
 
   private final Key key;
+  private final Answered answered;
   private final Map<Cue, String> seen;
   private final Variant winner;
+  private final Dates dates;
 
-  Conflicts(Key key, Map<Cue, String> seen, Variant winner) {
+  Conflicts(Key key, Answered answered, Variant winner, Dates dates) {
     this.key = key;
-    this.seen = seen;
+    this.answered = answered;
+    this.seen = answered.seen();
     this.winner = winner;
+    this.dates = dates;
   }
+
+  /** One sentence, and how reliable what says it is. */
+  private record Weighed(double reliability, String sentence) {}
 
   /**
    * A bench cue that no build of the family gives: it is another family, whatever the label says.
@@ -107,8 +115,41 @@ final class Conflicts {
                         "The label speaks for %s, the unit under it for %s: label or cover may have"
                             + " been changed.",
                         v.id(), winner.id())));
-    cues().map(this::sentence).forEach(sentences::add);
+    List<Weighed> weighed = new ArrayList<>();
+    cues().map(c -> new Weighed(c.reliability(), sentence(c))).forEach(weighed::add);
+    dates.partsYounger().ifPresent(s -> weighed.add(new Weighed(HIGH, s)));
+    answered
+        .understood()
+        .forEach(
+            (cue, means) -> {
+              if (!means.doubt().isEmpty()) {
+                weighed.add(new Weighed(cue.reliability(), unused(cue, means)));
+              }
+            });
+    weighed.stream()
+        .sorted(Comparator.comparingDouble(Weighed::reliability).reversed())
+        .map(Weighed::sentence)
+        .forEach(sentences::add);
     return List.copyOf(sentences);
+  }
+
+  /** Whether the label speaks for another build than the rest, settled or not. */
+  boolean labelDisagrees() {
+    Map<Variant, Double> label = Votes.label(key.variants(), seen);
+    double forWinner = label.getOrDefault(winner, 1.0);
+    return label.values().stream().anyMatch(p -> p > forWinner);
+  }
+
+  /** Whether something that only the board can say agrees with the winner. */
+  boolean boardAgrees() {
+    return agreeing()
+        .anyMatch(
+            c -> c.travelsWith() == TravelsWith.BOARD || c.travelsWith() == TravelsWith.BENCH);
+  }
+
+  /** Whether something that travels so disagrees with the winner. */
+  boolean disagree(TravelsWith with) {
+    return cues().anyMatch(c -> c.travelsWith() == with);
   }
 
   private Stream<Cue> cues() {
@@ -134,12 +175,23 @@ final class Conflicts {
   }
 
   private String sentence(Cue cue) {
+    CueAnswer given = answered.given().get(cue);
+    String read = given == null ? seen.getOrDefault(cue, "") : given.words();
     return String.format(
-        "'%s' was read as %s, %s has %s (reliability %s).",
+        "'%s' was read as %s, %s (reliability %s).",
         cue.id(),
-        seen.get(cue),
-        winner.id(),
-        String.join(" or ", Votes.expected(cue, winner)),
+        read,
+        dates
+            .outside(cue)
+            .orElseGet(
+                () -> winner.id() + " has " + String.join(" or ", Votes.expected(cue, winner))),
         Figures.number(cue.reliability(), 2));
+  }
+
+  private String unused(Cue cue, Understood means) {
+    CueAnswer given = answered.given().get(cue);
+    return String.format(
+        "'%s' was read as %s and counts for nothing: %s.",
+        cue.id(), given == null ? "" : given.read(), means.doubt());
   }
 }

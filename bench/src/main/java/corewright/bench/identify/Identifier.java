@@ -4,6 +4,7 @@ import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Identification;
 import corewright.profiles.Cue;
 import corewright.profiles.Family;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,6 +40,27 @@ public final class Identifier {
   public static Optional<Cue> next(
       Family family, List<CueAnswer> answers, Map<String, Double> priors) {
     return new Standing(family, answers, priors).next();
+  }
+
+  /** What each possible answer to a cue would make of the unit. */
+  public static List<Consequence> consequences(
+      Family family, List<CueAnswer> answers, Map<String, Double> priors, Cue cue) {
+    return new Standing(family, answers, priors).consequences(cue);
+  }
+
+  /**
+   * The answer that a number or date as it was read stands for, {@link #NOT_SEEN} where it is none
+   * or more than one.
+   */
+  public static String answer(Cue cue, String read, Instant when) {
+    return Understood.of(cue, new CueAnswer(cue.id(), NOT_SEEN, "", when, read, "")).answer();
+  }
+
+  /**
+   * Why a number or date as it was read would count for nothing, a clause; empty where it counts.
+   */
+  public static String doubt(Cue cue, String read, Instant when) {
+    return Understood.of(cue, new CueAnswer(cue.id(), NOT_SEEN, "", when, read, "")).doubt();
   }
 
   /**

@@ -6,6 +6,7 @@ import corewright.bench.record.Identification.Band;
 import corewright.profiles.Cue;
 import corewright.profiles.Family;
 import corewright.profiles.Variant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,18 +29,23 @@ final class Standing {
 
   private final Key key;
   private final List<String> asked;
+  private final Answered answered;
   private final Map<Cue, String> seen;
   private final Map<Variant, Double> posterior;
   private final Variant winner;
   private final Conflicts conflicts;
+  private final History history;
 
   Standing(Family family, List<CueAnswer> answers, Map<String, Double> priors) {
-    key = new Key(family, priors);
+    answered = Answered.of(family, answers);
+    key = new Key(family, priors, answered.cues());
     asked = answers.stream().map(CueAnswer::cue).toList();
-    seen = key.seen(answers);
+    seen = answered.seen();
     posterior = key.posterior(seen);
     winner = posterior.keySet().iterator().next();
-    conflicts = new Conflicts(key, seen, winner);
+    Dates dates = new Dates(answered, winner);
+    conflicts = new Conflicts(key, answered, winner, dates);
+    history = new History(answered, conflicts, dates);
   }
 
   Identification identification() {
@@ -56,7 +62,29 @@ final class Standing {
         second.map(this::probability).orElse(0.0),
         byId,
         conflicts.sentences(),
-        next().map(Cue::question).orElse(""));
+        next().map(Cue::question).orElse(""),
+        history.hypotheses());
+  }
+
+  /** What each answer to a cue would make of it; those that no build gives left out. */
+  List<Consequence> consequences(Cue cue) {
+    List<Consequence> all = new ArrayList<>();
+    double total = 0;
+    for (String answer : cue.answers()) {
+      double chance =
+          posterior.entrySet().stream()
+              .mapToDouble(e -> e.getValue() * Votes.of(cue, answer, e.getKey()))
+              .sum();
+      Map<Cue, String> then = new LinkedHashMap<>(seen);
+      then.put(cue, answer);
+      Map.Entry<Variant, Double> first = key.posterior(then).entrySet().iterator().next();
+      all.add(
+          new Consequence(
+              answer, chance, first.getKey().id(), first.getValue(), first.getKey().serviceable()));
+      total += chance;
+    }
+    double sum = total;
+    return all.stream().map(c -> c.outOf(sum)).toList();
   }
 
   /** The cue to look at next; empty when no answer would change what is done with the unit. */

@@ -77,4 +77,16 @@ class QuestionsTest {
         Identifier.next(FAMILY, answers(first.orElseThrow().id() + "=not_seen"), Map.of());
     assertFalse(second.equals(first));
   }
+
+  /** By hand as above: after 6 SOFT or GEL, after 8 RESIN with 0.276/0.332. */
+  @Test
+  void whatEachAnswerWouldMakeOfIt() {
+    List<Consequence> bosses =
+        Identifier.consequences(FAMILY, List.of(), Map.of(), InventedKey.BOSSES);
+    assertEquals(List.of("6", "8"), bosses.stream().map(Consequence::answer).toList());
+    assertEquals("SOFT", bosses.get(0).variant());
+    assertEquals("RESIN", bosses.get(1).variant());
+    assertEquals(0.332, bosses.get(1).chance(), 1e-12);
+    assertEquals(0.276 / 0.332, bosses.get(1).posterior(), 1e-12);
+  }
 }

@@ -6,15 +6,12 @@ import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Identification;
 import corewright.bench.run.Clock;
 import corewright.profiles.Catalogue;
-import corewright.profiles.Cue;
 import corewright.profiles.Family;
 import corewright.reports.ledger.Ledger;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Receives a core: its tag, what was seen, which build it is. */
 public final class Reception {
@@ -51,7 +48,7 @@ public final class Reception {
             answers.who()));
     List<CueAnswer> seen = seen(answers);
     ledger.answers(given, seen);
-    Identification identification = Identifier.identify(family, ofKey(family, seen));
+    Identification identification = Identifier.identify(family, seen);
     ledger.identified(given, identification, answers.who());
     return given;
   }
@@ -65,11 +62,5 @@ public final class Reception {
         .agreed()
         .forEach((n, a) -> seen.add(new CueAnswer(Deciding.AGREED + n, a, answers.who(), now)));
     return seen;
-  }
-
-  /** The answers that the identification key asks for; the checklist's are not among them. */
-  static List<CueAnswer> ofKey(Family family, List<CueAnswer> answers) {
-    Set<String> cues = family.cues().stream().map(Cue::id).collect(Collectors.toSet());
-    return answers.stream().filter(a -> cues.contains(a.cue())).toList();
   }
 }
