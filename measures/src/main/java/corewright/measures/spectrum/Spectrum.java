@@ -22,20 +22,20 @@ public final class Spectrum {
   private final double sumOfSquares;
 
   private Spectrum(
-      double[] power,
-      int n,
-      double sampleRate_Hz,
-      Window window,
-      int segments,
-      double sum,
-      double sumOfSquares) {
+      double[] power, double[] samples, double sampleRate_Hz, Window window, int segments) {
     this.power = power;
-    this.n = n;
+    this.n = samples.length;
     this.sampleRate_Hz = sampleRate_Hz;
     this.window = window;
     this.segments = segments;
-    this.sum = sum;
-    this.sumOfSquares = sumOfSquares;
+    double total = 0;
+    double squares = 0;
+    for (double sample : samples) {
+      total += sample;
+      squares += sample * sample;
+    }
+    sum = total;
+    sumOfSquares = squares;
   }
 
   /**
@@ -57,16 +57,24 @@ public final class Spectrum {
       add(power, fft, w, x, from);
       segments++;
     }
-    double sum = 0;
-    double sumOfSquares = 0;
-    for (double sample : w) {
-      sum += sample;
-      sumOfSquares += sample * sample;
-    }
     for (int k = 0; k < power.length; k++) {
       power[k] /= segments;
     }
-    return new Spectrum(power, segment, sampleRate_Hz, window, segments, sum, sumOfSquares);
+    return new Spectrum(power, w, sampleRate_Hz, window, segments);
+  }
+
+  /**
+   * A spectrum whose segments were transformed elsewhere.
+   *
+   * @param power mean over the segments of |X|² of their windowed samples, bins 0 … n/2
+   */
+  public static Spectrum ofPowers(
+      double[] power, double sampleRate_Hz, Window window, int segments) {
+    if (segments < 1) {
+      throw new IllegalArgumentException("the record is shorter than one segment");
+    }
+    double[] w = window.samples(2 * (power.length - 1));
+    return new Spectrum(power.clone(), w, sampleRate_Hz, window, segments);
   }
 
   private static void add(double[] power, Fft fft, double[] w, double[] x, int from) {

@@ -1,0 +1,68 @@
+package corewright.measures.code;
+
+/**
+ * Codes of a 16-bit digitizer, two in each {@code int}, the earlier one in the lower half: as they
+ * lie in a little-endian file, and as vector instructions can work on them. Not copied: whoever
+ * hands the pairs in leaves them alone while they are being read.
+ */
+public final class Codes {
+  private final int[] pairs;
+  private final int size;
+
+  private Codes(int[] pairs, int size) {
+    this.pairs = pairs;
+    this.size = size;
+  }
+
+  /**
+   * @param size codes in use; where it is odd the upper half of the last pair is not one of them
+   * @throws IllegalArgumentException if there are fewer pairs than that
+   */
+  public static Codes ofPairs(int[] pairs, int size) {
+    if (size < 0 || size > 2L * pairs.length) {
+      throw new IllegalArgumentException(size + " codes are not in " + pairs.length + " pairs");
+    }
+    return new Codes(pairs, size);
+  }
+
+  /** The same codes, packed. */
+  public static Codes of(short... codes) {
+    int[] pairs = new int[(codes.length + 1) / 2];
+    for (int i = 0; i < codes.length; i++) {
+      pairs[i >> 1] |= (codes[i] & 0xFFFF) << (16 * (i & 1));
+    }
+    return new Codes(pairs, codes.length);
+  }
+
+  public int size() {
+    return size;
+  }
+
+  public int at(int i) {
+    int pair = pairs[i >> 1];
+    return (i & 1) == 0 ? early(pair) : late(pair);
+  }
+
+  /** The pairs themselves, for kernels; only read. */
+  int[] pairs() {
+    return pairs;
+  }
+
+  /**
+   * @throws IllegalArgumentException unless {@code [from, to)} lies inside
+   */
+  void require(int from, int to) {
+    if (from < 0 || from > to || to > size) {
+      throw new IllegalArgumentException(
+          "codes [" + from + ", " + to + ") are asked for, of " + size);
+    }
+  }
+
+  static int early(int pair) {
+    return (pair << 16) >> 16;
+  }
+
+  static int late(int pair) {
+    return pair >> 16;
+  }
+}
