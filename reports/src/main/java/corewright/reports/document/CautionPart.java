@@ -45,7 +45,7 @@ final class CautionPart {
   }
 
   /** ½CV² of a healthy unit at its nominal output. */
-  private String charge() {
+  String charge() {
     return page.family()
         .map(Family::output_V)
         .map(

@@ -1,8 +1,9 @@
 package corewright.reports.document;
 
+import corewright.bench.record.Decision;
+import corewright.bench.record.Disposition;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.RunRecord;
-import corewright.bench.record.Verdict;
 import corewright.reports.chart.Evidence;
 import corewright.reports.chart.Picture;
 import corewright.reports.chart.Pictures;
@@ -11,22 +12,18 @@ import corewright.reports.chart.Words;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.function.Supplier;
+import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
-/** Writes what goes to the customer, as PDF. Keep one for many documents: the first one is slow. */
+/** Writes what the shop hands out, as PDF. Keep one for many documents: the first one is slow. */
 public final class Documents {
   private final Shop shop;
   private final Evidence evidence;
   private final Clock clock;
   private final Supplier<String> head;
-  private final Locale locale = Locale.UK;
 
   /**
    * @param clock what the date of issue is read from
@@ -54,15 +51,10 @@ public final class Documents {
    * @return the document
    */
   public Path testReport(Dossier dossier, Path folder) {
-    Optional<RunRecord> run = last(dossier.runs(), r -> true);
-    Optional<Picture> picture = run.flatMap(r -> new Pictures(evidence, locale).of(r));
-    return write(
-        "test-report",
-        room -> page(run, Optional.empty(), picture.isPresent(), room),
-        page -> new TestReport(page).body(dossier),
-        picture,
-        dossier,
-        folder);
+    Optional<RunRecord> run = Supported.last(dossier);
+    Optional<Picture> picture = run.flatMap(r -> new Pictures(evidence, shop.region()).of(r));
+    return sheet(
+        "test-report", dossier, run, picture, folder, page -> new TestReport(page).body(dossier));
   }
 
   /**
@@ -71,70 +63,128 @@ public final class Documents {
    * @throws Refusal if the record does not show a unit that was rebuilt and then passed its test
    */
   public Path warrantyReport(Dossier dossier, Path folder) {
-    RunRecord left = leaving(dossier);
-    Optional<RunRecord> arrived = last(dossier.runs(), r -> r.purpose().equals("arrival"));
-    Pictures pictures = new Pictures(evidence, locale);
+    RunRecord left = Supported.leaving(dossier);
+    Optional<RunRecord> arrived = Supported.arrived(dossier);
+    Pictures pictures = new Pictures(evidence, shop.region());
     Optional<Picture> picture =
         arrived.flatMap(a -> pictures.of(left, a)).or(() -> pictures.of(left));
-    return write(
-        "warranty-report",
-        room -> page(Optional.of(left), arrived, picture.isPresent(), room),
-        page -> new WarrantyReport(page).body(dossier),
-        picture,
-        dossier,
-        folder);
+    return new Sheet(Paper.of(shop.region()), picture)
+        .write(
+            room -> page(Optional.of(left), arrived, picture.isPresent(), room),
+            page -> new WarrantyReport(page).body(dossier),
+            title("warranty-report", dossier),
+            file("warranty-report", dossier, folder));
   }
 
-  private Path write(
+  /**
+   * Writes the letter about what was decided, or about the question that is open.
+   *
+   * @throws Refusal if nothing was decided yet
+   */
+  public Path letter(Dossier dossier, Path folder) {
+    Supported.decided(dossier);
+    return sheet("letter", dossier, folder, page -> new Letter(page).body(dossier));
+  }
+
+  /** Writes what whoever fits the unit does, in order. */
+  public Path installSheet(Dossier dossier, Path folder) {
+    return sheet("install-sheet", dossier, folder, page -> new InstallSheet(page).body(dossier));
+  }
+
+  /**
+   * Writes the sheet that goes with a unit through its rebuild.
+   *
+   * @throws Refusal if it was not decided that the unit is rebuilt
+   */
+  public Path traveller(Dossier dossier, Path folder) {
+    Decision decision = Supported.decided(dossier);
+    if (decision.disposition() != Disposition.REBUILD) {
+      throw new Refusal(
+          "Unit " + dossier.core().tag() + " is not rebuilt: it is " + decision.disposition(),
+          "Decide otherwise first, and say why");
+    }
+    return sheet("traveller", dossier, folder, page -> new Traveller(page).body(dossier));
+  }
+
+  /** Writes the sheet on which the hidden mark of a unit is kept. */
+  public Path markSheet(Dossier dossier, Path folder) {
+    return sheet("mark-sheet", dossier, folder, page -> new MarkSheet(page).body(dossier));
+  }
+
+  /** Writes the tag that is tied to a core when it is received. */
+  public Path coreTag(Dossier dossier, Label label, Path folder) {
+    return label(
+        "core-tag", dossier, Supported.last(dossier), label, folder, part -> part.core(dossier));
+  }
+
+  /**
+   * Writes the label of a unit that leaves.
+   *
+   * @throws Refusal if the record does not show a unit that was rebuilt and then passed its test
+   */
+  public Path unitLabel(Dossier dossier, Label label, Path folder) {
+    RunRecord left = Supported.leaving(dossier);
+    return label(
+        "unit-label", dossier, Optional.of(left), label, folder, part -> part.unit(dossier, left));
+  }
+
+  private Path sheet(String kind, Dossier dossier, Path folder, Function<Page, Element> parts) {
+    return sheet(kind, dossier, Supported.last(dossier), Optional.empty(), folder, parts);
+  }
+
+  private Path sheet(
       String kind,
-      DoubleFunction<Page> pages,
-      Function<Page, Element> parts,
-      Optional<Picture> picture,
       Dossier dossier,
-      Path folder) {
-    String tag = dossier.core().tag();
-    String title = Words.of(Documents.class, locale).get(kind) + " " + tag;
-    String name = tag.replaceAll("[^0-9A-Za-z-]", "_");
-    Path file = folder.resolve(name + "-visit-" + dossier.visit() + "-" + kind + ".pdf");
-    return new Sheet(picture).write(pages, parts, title, file);
+      Optional<RunRecord> run,
+      Optional<Picture> picture,
+      Path folder,
+      Function<Page, Element> parts) {
+    return new Sheet(Paper.of(shop.region()), picture)
+        .write(
+            room -> page(run, Optional.empty(), picture.isPresent(), room),
+            parts,
+            title(kind, dossier),
+            file(kind, dossier, folder));
   }
 
-  /** The run that proves that a rebuilt unit may leave. */
-  private static RunRecord leaving(Dossier dossier) {
-    String tag = dossier.core().tag();
-    if (dossier.rebuild().isEmpty()) {
-      throw new Refusal(
-          "Unit " + tag + " was not rebuilt on this visit", "Write down what was done to it first");
-    }
-    RunRecord last =
-        last(dossier.runs(), r -> true)
-            .filter(run -> run.purpose().equals("ship"))
-            .orElseThrow(
-                () ->
-                    new Refusal(
-                        "The last run of unit " + tag + " is not a test before shipping",
-                        "Run its ship profile"));
-    if (last.judgement().verdict().filter(v -> v == Verdict.PASS).isEmpty()) {
-      throw new Refusal(
-          "The last test before shipping of unit "
-              + tag
-              + " came to "
-              + last.judgement().verdict().map(Verdict::name).orElse("no verdict")
-              + last.judgement().reasons().stream().findFirst().map(r -> ": " + r).orElse(""),
-          "Only a PASS leaves with a warranty");
-    }
-    return last;
+  private Path label(
+      String kind,
+      Dossier dossier,
+      Optional<RunRecord> run,
+      Label label,
+      Path folder,
+      Function<LabelPart, Element> parts) {
+    Page page = page(run, Optional.empty(), false, 1);
+    Document document =
+        page.markup()
+            .page(
+                title(kind, dossier),
+                page.locale(),
+                label.paper().css() + Markup.css("label.css"),
+                parts.apply(new LabelPart(page, label)));
+    Path file = file(kind + "-" + label.size(), dossier, folder);
+    return Pdf.file(document, Drawings.NONE, file);
+  }
+
+  private String title(String kind, Dossier dossier) {
+    return Words.of(Documents.class, shop.region()).get(kind) + " " + dossier.core().tag();
+  }
+
+  private static Path file(String kind, Dossier dossier, Path folder) {
+    String name = dossier.core().tag().replaceAll("[^0-9A-Za-z-]", "_");
+    return folder.resolve(name + "-visit-" + dossier.visit() + "-" + kind + ".pdf");
   }
 
   private Page page(
       Optional<RunRecord> run, Optional<RunRecord> arrived, boolean pictured, double room) {
     return new Page(
         new Markup(),
-        Words.of(Documents.class, locale),
-        locale,
+        Words.of(Documents.class, shop.region()),
+        shop.region(),
         new Clean(Type::canPrint),
         shop,
         LocalDate.ofInstant(clock.instant(), clock.getZone()),
+        clock.getZone(),
         run,
         arrived,
         run.flatMap(evidence::family),
@@ -142,9 +192,5 @@ public final class Documents {
         pictured,
         head.get(),
         room);
-  }
-
-  private static Optional<RunRecord> last(List<RunRecord> runs, Predicate<RunRecord> which) {
-    return runs.stream().filter(which).reduce((a, b) -> b);
   }
 }

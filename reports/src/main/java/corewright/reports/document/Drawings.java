@@ -16,8 +16,8 @@ import java.util.Optional;
 import org.w3c.dom.Element;
 
 /**
- * Draws as vectors what a page leaves room for: {@code picture}, {@code charge}, or a verdict or
- * disposition by its word.
+ * Draws as vectors what a page leaves room for: {@code picture}, {@code charge}, a symbol by its
+ * name, or a verdict or disposition by its word.
  */
 final class Drawings implements FSObjectDrawer {
   static final String TYPE = "application/x-drawing";
@@ -54,6 +54,9 @@ final class Drawings implements FSObjectDrawer {
 
   private void draw(Graphics2D g, String what, double width, double height) {
     Rectangle2D area = new Rectangle2D.Double(0, 0, width, height);
+    if (Symbols.draw(g, what, area)) {
+      return;
+    }
     if (what.equals("picture")) {
       double scale = width / Picture.WIDTH;
       g.scale(scale, scale);

@@ -45,7 +45,7 @@ final class FootPart {
             hash(run.family().sha256()),
             page.foreign(run.bench(), 24),
             page.foreign(run.operator(), 30),
-            page.date(run.started().atZone(java.time.ZoneOffset.UTC).toLocalDate()),
+            page.day(run.started()),
             page.foreign(run.software(), 40))
         + (run.captureSha256().isEmpty()
             ? ""

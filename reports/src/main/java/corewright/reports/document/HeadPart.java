@@ -46,7 +46,7 @@ final class HeadPart {
     Core core = dossier.core();
     return m.tag(
         "div.unit",
-        cell("u1", "unit", m.tag("p.value", tag(core.tag()))),
+        cell("u1", "unit", m.tag("p.value", m.tag("span", new TagParts(page).of(core.tag())))),
         cell("u2", "what", m.tag("p.value", what(dossier))),
         cell(
             "u3",
@@ -54,20 +54,6 @@ final class HeadPart {
             m.tag("p.value", page.foreign(or(core.label()), 34)),
             m.tag("p.under", page.say("serial", page.foreign(or(core.serial()), 30)))),
         cell("u4", "for", m.tag("p.value", page.foreign(or(core.customer()), 60))));
-  }
-
-  /** The check character stands in a box of its own, as on the tag. */
-  private Object[] tagParts(String tag) {
-    return new Object[] {
-      page.whole(tag.substring(0, tag.length() - 1)),
-      m.tag("span.check", tag.substring(tag.length() - 1))
-    };
-  }
-
-  private Element tag(String tag) {
-    return tag.matches("U-[0-9]+[0-9A-Z]")
-        ? m.tag("span", tagParts(tag))
-        : m.tag("span", page.whole(tag));
   }
 
   private String what(Dossier dossier) {

@@ -1,5 +1,10 @@
 package corewright.reports.document;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
@@ -43,6 +48,34 @@ final class Markup {
           child instanceof Node node ? node : document.createTextNode(child.toString()));
     }
     return element;
+  }
+
+  /**
+   * Makes the whole page and returns it.
+   *
+   * @param css every rule that it needs
+   * @param body what it says
+   */
+  Document page(String title, Locale locale, String css, Element body) {
+    Element subject = tag("meta");
+    subject.setAttribute("name", "description");
+    subject.setAttribute("content", title);
+    Element root = tag("html", tag("head", tag("title", title), subject, tag("style", css)), body);
+    root.setAttribute("lang", locale.toLanguageTag());
+    document.appendChild(root);
+    return document;
+  }
+
+  /** The rules of a file beside this class. */
+  static String css(String name) {
+    try (InputStream stream = Markup.class.getResourceAsStream(name)) {
+      if (stream == null) {
+        throw new IllegalStateException(name + " is not in the program's jar");
+      }
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(name + " cannot be read", e);
+    }
   }
 
   /**

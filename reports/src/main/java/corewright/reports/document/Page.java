@@ -5,16 +5,21 @@ import corewright.bench.record.Source;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
 import corewright.reports.chart.Words;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.w3c.dom.Element;
 
 /**
  * What every part of one page shares.
  *
+ * @param zone where the shop is: a day is a day there
  * @param run the run that the page speaks of; empty where the unit was never tested
  * @param arrived for a page about a rebuilt unit: the run it arrived with
  * @param pictured whether the curves of the run are there to be drawn
@@ -28,6 +33,7 @@ record Page(
     Clean clean,
     Shop shop,
     LocalDate issued,
+    ZoneId zone,
     Optional<RunRecord> run,
     Optional<RunRecord> arrived,
     Optional<Family> family,
@@ -50,6 +56,13 @@ record Page(
     return Words.tied(words.get(key, values));
   }
 
+  /** Texts that are counted in the bundle: {@code key.1}, {@code key.2} and so on. */
+  List<String> list(String key) {
+    return IntStream.iterate(1, i -> words.has(key + "." + i), i -> i + 1)
+        .mapToObj(i -> say(key + "." + i))
+        .toList();
+  }
+
   /** Foreign text, cut to its place. */
   String foreign(String text, int most) {
     return Words.tied(clean.text(text, (int) Math.ceil(most * room)));
@@ -62,6 +75,11 @@ record Page(
 
   String date(LocalDate date) {
     return date.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale));
+  }
+
+  /** A moment as the day it was, at the shop. */
+  String day(Instant moment) {
+    return date(LocalDate.ofInstant(moment, zone));
   }
 
   /** Where the numbers come from; a unit that was never tested has none. */

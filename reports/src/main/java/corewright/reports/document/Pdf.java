@@ -10,9 +10,12 @@ import com.openhtmltopdf.util.XRLog;
 import corewright.reports.chart.Type;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
@@ -37,12 +40,24 @@ final class Pdf {
 
   private Pdf() {}
 
-  static void write(Document page, Drawings drawings, OutputStream to) {
+  private static void write(Document page, Drawings drawings, OutputStream to) {
     try (PdfBoxRenderer renderer = builder(page, drawings).toStream(to).buildPdfRenderer()) {
       renderer.layout();
       renderer.createPDF();
     } catch (IOException e) {
       throw new UncheckedIOException("the document cannot be written", e);
+    }
+  }
+
+  /** Writes a page as a file; nothing is left behind if that fails. */
+  static Path file(Document page, Drawings drawings, Path file) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    write(page, drawings, bytes);
+    try {
+      Files.createDirectories(file.toAbsolutePath().getParent());
+      return Files.write(file, bytes.toByteArray());
+    } catch (IOException e) {
+      throw new UncheckedIOException("the document " + file + " cannot be written", e);
     }
   }
 

@@ -45,7 +45,7 @@ class HostileTest {
   @ParameterizedTest
   @MethodSource("texts")
   void noFieldBreaksThePage(String text) throws Exception {
-    Shop shop = new Shop(text, text, text, text, 12, text, false);
+    Shop shop = new Shop(text, text, text, text, 12, text, java.util.Locale.UK, false);
     Documents documents =
         new Documents(
             shop,

@@ -2,6 +2,7 @@ package corewright.station.cli;
 
 import corewright.bench.port.InstrumentFault;
 import corewright.files.BadFile;
+import corewright.reports.document.Refusal;
 import corewright.reports.ledger.LedgerFault;
 import corewright.station.work.Refused;
 import java.io.PrintWriter;
@@ -24,8 +25,8 @@ final class FaultWords implements IExecutionExceptionHandler {
       bad.mistakes().forEach(err::println);
       return ExitCodes.REFUSED;
     }
-    if (fault instanceof LedgerFault refused) {
-      err.println(refused.getMessage());
+    if (fault instanceof LedgerFault || fault instanceof Refusal) {
+      err.println(fault.getMessage());
       return ExitCodes.REFUSED;
     }
     if (fault instanceof InstrumentFault broken) {

@@ -21,12 +21,16 @@ import picocli.CommandLine.Spec;
       CrankCommand.class,
       DemoCommand.class,
       KeyCommand.class,
+      LabelCommand.class,
+      LetterCommand.class,
       MeasureCommand.class,
       PortsCommand.class,
       PracticeCommand.class,
       RunCommand.class,
+      SheetCommand.class,
       ShowCommand.class,
       VerifyCommand.class,
+      WarrantyCommand.class,
       CommandLine.HelpCommand.class
     },
     description = "Tests a used module on the bench, decides its way, keeps the record.")

@@ -10,6 +10,7 @@ import corewright.reports.document.Refusal;
 import corewright.station.work.Answers;
 import corewright.station.work.AnswersFile;
 import corewright.station.work.Outcome;
+import corewright.station.work.Paperwork;
 import corewright.station.work.RunIds;
 import corewright.station.work.Testing;
 import corewright.station.work.Workshop;
@@ -106,7 +107,7 @@ public final class Demo {
     progress.rebuilt(tag, family);
     test(tag, family + "-ship", DemoCores.stiff(new UnitDraw(own.nextLong()), family), own, stop);
     try {
-      return Optional.of(workshop.publishing().warrantyReport(tag, OPERATOR));
+      return Optional.of(workshop.publishing().write(Paperwork.WARRANTY_REPORT, tag, OPERATOR));
     } catch (Refusal notEarned) {
       return Optional.empty(); // the record says whether it may leave, not the demonstration
     }

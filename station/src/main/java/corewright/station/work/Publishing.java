@@ -23,17 +23,14 @@ public final class Publishing {
     this.charts = charts;
   }
 
-  /** The one page about a unit. */
-  public Path testReport(String tag, String who) {
-    Path file = documents.testReport(ledger.dossier(tag), folders.documents());
-    ledger.documented(tag, "test report", file, CaptureFile.sha256(file), who);
-    return file;
-  }
-
-  /** What leaves with a rebuilt unit. */
-  public Path warrantyReport(String tag, String who) {
-    Path file = documents.warrantyReport(ledger.dossier(tag), folders.documents());
-    ledger.documented(tag, "warranty report", file, CaptureFile.sha256(file), who);
+  /**
+   * Writes one kind of paper about a unit.
+   *
+   * @throws corewright.reports.document.Refusal if the record does not support it
+   */
+  public Path write(Paperwork paper, String tag, String who) {
+    Path file = paper.writer().write(documents, ledger.dossier(tag), folders.documents());
+    ledger.documented(tag, paper.kind(), file, CaptureFile.sha256(file), who);
     return file;
   }
 

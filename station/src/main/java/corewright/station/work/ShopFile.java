@@ -6,8 +6,9 @@ import corewright.files.JsonSchema;
 import corewright.reports.document.Shop;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 
-/** Reads {@code shop.json} beside the ledger: name and address on every document. */
+/** Reads {@code shop.json} beside the ledger: whose paper every document is. */
 public final class ShopFile {
   private static final String NAME = "shop.json";
   private static final JsonSchema SCHEMA = JsonSchema.resource(ShopFile.class, "shop.schema.json");
@@ -29,10 +30,20 @@ public final class ShopFile {
     JsonFile file = JsonFile.read(path);
     JsonFile.refuse(SCHEMA.check(file));
     JsonNode root = file.root();
+    Shop usual = new Shop("", "", "", COMPLAINTS);
     return new Shop(
         root.path("name").asText(),
         root.path("address").asText(),
         root.path("contact").asText(""),
-        root.path("complaints").asText(COMPLAINTS));
+        root.path("complaints").asText(COMPLAINTS),
+        root.path("warrantyMonths").asInt(usual.warranty_months()),
+        root.path("warrantyTerms").asText(usual.warrantyTerms()),
+        region(root.path("region").asText(usual.region().getCountry())),
+        false);
+  }
+
+  /** Texts are English; a date, a decimal mark and a sheet are those of the region. */
+  private static Locale region(String country) {
+    return new Locale.Builder().setLanguage("en").setRegion(country).build();
   }
 }

@@ -104,7 +104,7 @@ public final class Workshop implements AutoCloseable {
   /** The last leg, the same after a bench run and an imported file: decide, document, chart. */
   public Outcome conclude(RunRecord run, String who) {
     Decision decision = decide(run.tag(), who);
-    Path document = publishing.testReport(run.tag(), who);
+    Path document = publishing.write(Paperwork.TEST_REPORT, run.tag(), who);
     Optional<Path> chart = publishing.chart(run.tag());
     Dossier dossier = ledger.dossier(run.tag());
     return new Outcome(dossier.core(), dossier.identification(), run, decision, document, chart);

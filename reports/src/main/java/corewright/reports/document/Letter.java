@@ -1,0 +1,124 @@
+package corewright.reports.document;
+
+import corewright.bench.record.Core;
+import corewright.bench.record.Decision;
+import corewright.bench.record.Disposition;
+import corewright.bench.record.Dossier;
+import corewright.bench.record.RunRecord;
+import corewright.bench.record.Verdict;
+import java.util.Optional;
+import org.w3c.dom.Element;
+
+/**
+ * The letter about a decision or an open question: what came, what it did, what becomes of it. It
+ * says what was measured and never which part is broken.
+ */
+final class Letter {
+  private static final int MOST_REASONS = 3;
+  private final Page page;
+  private final Markup m;
+
+  Letter(Page page) {
+    this.page = page;
+    this.m = page.markup();
+  }
+
+  /** The body of the page; the unit must have a decision. */
+  Element body(Dossier dossier) {
+    Decision decision = dossier.decision().orElseThrow();
+    Element body = m.tag("body");
+    body.appendChild(new HeadPart(page).head("letter", dossier));
+    body.appendChild(new HeadPart(page).unit(dossier));
+    body.appendChild(came(dossier.core()));
+    body.appendChild(did());
+    body.appendChild(becomes(dossier, decision));
+    body.appendChild(new CautionPart(page).columns());
+    body.appendChild(
+        m.tag("p.sign", page.say("letter.sign", page.foreign(page.shop().name(), 60))));
+    body.appendChild(page.mark(Page.GAP));
+    body.appendChild(new FootPart(page).foot());
+    body.appendChild(page.mark(Page.END));
+    return body;
+  }
+
+  private Element came(Core core) {
+    Element part = part("letter.came");
+    say(part, "letter.received", page.whole(core.tag()), page.day(core.received()));
+    if (!core.complaint().isBlank()) {
+      say(part, "letter.complaint", page.foreign(core.complaint(), 240));
+    }
+    page.run()
+        .ifPresent(
+            run -> {
+              String key = "letter.tested." + run.purpose();
+              say(part, page.words().has(key) ? key : "letter.tested", page.day(run.started()));
+            });
+    return part;
+  }
+
+  private Element did() {
+    Element part = part("letter.did");
+    Optional<RunRecord> run = page.run();
+    if (run.isEmpty()) {
+      say(part, "letter.untested");
+      return part;
+    }
+    part.appendChild(m.tag("p", page.whole(Sentence.of(page, run.get()))));
+    if (came(Verdict.VOID)) {
+      say(part, "void.means");
+    } else if (came(Verdict.FAIL) || came(Verdict.MARGINAL)) {
+      say(part, "letter.not-opened");
+    } else if (came(Verdict.PASS)) {
+      say(part, "letter.not-proved");
+    }
+    return part;
+  }
+
+  private boolean came(Verdict verdict) {
+    return page.run().flatMap(r -> r.judgement().verdict()).filter(v -> v == verdict).isPresent();
+  }
+
+  private Element becomes(Dossier dossier, Decision decision) {
+    Element part = part("decision");
+    String word = decision.disposition().name();
+    part.appendChild(
+        m.tag("p.disp", m.drawing("tagform", word, page.say("form", word)), m.tag("b", word)));
+    part.appendChild(m.tag("p", page.foreign(decision.sentence(), 300)));
+    decision.reasons().stream()
+        .limit(MOST_REASONS)
+        .forEach(reason -> part.appendChild(m.tag("p.reason", page.foreign(reason, 200))));
+    if (decision.disposition() == Disposition.PENDING) {
+      say(part, "letter.question");
+      part.appendChild(m.tag("p", m.tag("b", page.foreign(decision.question(), 240))));
+      say(
+          part,
+          "letter.again",
+          page.foreign(decision.owner(), 40),
+          decision.due().map(page::date).orElse("–"));
+    } else {
+      follows(part, dossier.core().mode(), decision);
+    }
+    return part;
+  }
+
+  /** What the decision means for whoever owns the unit. */
+  private void follows(Element part, String mode, Decision decision) {
+    String general = "letter." + decision.disposition();
+    String own = general + "." + mode;
+    say(part, page.words().has(own) ? own : general);
+    if (decision.disposition() == Disposition.RETURN && came(Verdict.PASS)) {
+      Element list = m.tag("ol");
+      page.list("letter.before-refitting").forEach(line -> list.appendChild(m.tag("li", line)));
+      part.appendChild(list);
+      say(part, "letter.again-free");
+    }
+  }
+
+  private Element part(String title) {
+    return m.tag("div.part", m.tag("h2", page.say(title)));
+  }
+
+  private void say(Element part, String key, Object... values) {
+    part.appendChild(m.tag("p", page.say(key, values)));
+  }
+}
