@@ -206,6 +206,53 @@ public final class Samples {
         judged);
   }
 
+  /** A final test. */
+  public static RunRecord ship(String id, String tag, Verdict verdict, Source source) {
+    RunRecord run = run(id, tag);
+    Judgement judged =
+        new Judgement(
+            Optional.of(verdict), run.judgement().qualifier(), "guard band", List.of(), List.of());
+    return new RunRecord(
+        id,
+        tag,
+        "ship",
+        1,
+        source,
+        run.started(),
+        run.ended(),
+        run.operator(),
+        run.bench(),
+        run.fixture(),
+        "sd48-ship",
+        run.profileRevision(),
+        run.profile(),
+        run.family(),
+        run.benchDescription(),
+        run.equipment(),
+        run.software(),
+        run.capture(),
+        run.captureSha256(),
+        run.end(),
+        run.troubles(),
+        run.measured(),
+        judged);
+  }
+
+  /** A decision of a person who has seen enough. */
+  public static Decision rebuild() {
+    return new Decision(
+        "D22",
+        2,
+        Disposition.REBUILD,
+        "queue",
+        "Its construction can be rebuilt.",
+        List.of("The output fell to 43.12 V under 2.00 A."),
+        "",
+        "",
+        Optional.empty(),
+        Map.of());
+  }
+
   public static RunBegun begun(String id, String tag) {
     return new RunBegun(
         id,

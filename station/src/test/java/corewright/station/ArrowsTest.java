@@ -92,6 +92,7 @@ class ArrowsTest {
         "corewright.bench.judge..",
         "corewright.bench.identify..",
         "corewright.bench.triage..",
+        "corewright.bench.life..",
         "corewright.bench.log.."
       })
   void whatMeasuresAndDecidesIsPure(String room) {
@@ -125,6 +126,7 @@ class ArrowsTest {
                 "corewright.bench.judge..",
                 "corewright.bench.identify..",
                 "corewright.bench.triage..",
+                "corewright.bench.life..",
                 "corewright.bench.log..")
             .should()
             .dependOnClassesThat()

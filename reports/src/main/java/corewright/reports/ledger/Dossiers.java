@@ -67,11 +67,24 @@ final class Dossiers {
       }
       case DECIDED -> decision = Optional.of(Json.record(body, Decision.class));
       case REBUILT -> body.get("lines").forEach(line -> rebuild.add(line.asText()));
-      case RUN_BEGUN, DOCUMENTED, AMENDED -> {
+      case WORKED -> {
+        body.get("did").forEach(line -> rebuild.add(line.asText()));
+        body.get("fitted").forEach(part -> rebuild.add(fitted(part)));
+      }
+      case SEALED -> rebuild.add("Seal " + body.get("number").asText() + " fitted");
+      default -> {
         // the run's end tells all of it; documents are made from dossiers, not told in them;
         // an amendment stands beside its run and never in its place
       }
     }
+  }
+
+  private static String fitted(JsonNode part) {
+    return part.get("place").asText()
+        + ": "
+        + part.get("part").asText()
+        + ", lot "
+        + part.get("lot").asText();
   }
 
   private void begin(JsonNode body) {

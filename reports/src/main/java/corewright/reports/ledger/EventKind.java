@@ -1,9 +1,13 @@
 package corewright.reports.ledger;
 
+import corewright.bench.life.Act;
+import java.util.Arrays;
+import java.util.Optional;
+
 /**
- * What can happen to a unit. Adding one: a constant here, its method in {@link Ledger}, its case in
- * {@link Views} and, if documents show it, in {@link Dossiers}. The {@link #id} is in every event
- * and never changes.
+ * What can happen to a unit. Adding one: a constant here, its method in {@link Ledger} or its
+ * {@link Step}, its case in {@link Views} and, if documents show it, in {@link Dossiers}. The
+ * {@link #id} is in every event and never changes.
  */
 enum EventKind {
   RECEIVED("received"),
@@ -14,16 +18,52 @@ enum EventKind {
   DECIDED("decided"),
   REBUILT("rebuilt"),
   DOCUMENTED("documented"),
-  AMENDED("amended");
+  AMENDED("amended"),
+  QUARANTINED("quarantined", Act.QUARANTINE),
+  FREED("freed", Act.FREE),
+  MADE_SAFE("made safe", Act.MAKE_SAFE),
+  HELD("held", Act.HOLD),
+  OPENED("opened", Act.OPEN),
+  WORKED("worked", Act.WORK),
+  CLOSED("closed", Act.CLOSE),
+  SEALED("sealed", Act.SEAL),
+  PACKED("packed", Act.PACK),
+  SHIPPED("shipped", Act.SHIP),
+  STOCKED("stocked", Act.STOCK),
+  HARVESTED("harvested", Act.HARVEST),
+  SCRAPPED("scrapped", Act.SCRAP),
+  STEPPED_BACK("stepped back", Act.STEP_BACK),
+  GRADED("graded"),
+  ATTACHED("attached"),
+  CLAIM_OPENED("claim opened"),
+  CLAIM_CLOSED("claim closed"),
+  LOT_RECEIVED("lot received");
 
   private final String id;
+  private final Optional<Act> act;
 
   EventKind(String id) {
     this.id = id;
+    this.act = Optional.empty();
+  }
+
+  EventKind(String id, Act act) {
+    this.id = id;
+    this.act = Optional.of(act);
   }
 
   String id() {
     return id;
+  }
+
+  /** The step that it is, where it is no more than that; see {@link Acts}. */
+  Optional<Act> act() {
+    return act;
+  }
+
+  /** Whether it may be the first event about its subject. */
+  boolean opens() {
+    return this == RECEIVED || this == LOT_RECEIVED;
   }
 
   static EventKind of(String id) {
@@ -35,5 +75,12 @@ enum EventKind {
     throw new LedgerFault(
         "The ledger holds an event of kind '" + id + "', which this version does not know",
         "Open it with the version that wrote it, or a newer one");
+  }
+
+  static EventKind of(Act act) {
+    return Arrays.stream(values())
+        .filter(kind -> kind.act.filter(a -> a == act).isPresent())
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(act + " is told by events of its own"));
   }
 }

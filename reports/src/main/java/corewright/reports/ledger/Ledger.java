@@ -25,11 +25,11 @@ public final class Ledger implements AutoCloseable {
   private static final int LATEST = Integer.MAX_VALUE;
 
   private final Database database;
-  private final Events events;
+  private final Appender appender;
 
-  private Ledger(Database database, Events events) {
+  private Ledger(Database database, Appender appender) {
     this.database = database;
-    this.events = events;
+    this.appender = appender;
   }
 
   /**
@@ -53,7 +53,11 @@ public final class Ledger implements AutoCloseable {
    * @param key what signs what is written; without one nobody can tell later who wrote it
    */
   public static Ledger open(String url, String chain, Clock clock, Optional<SigningKey> key) {
-    return new Ledger(Database.open(url), new Events(chain, clock, key));
+    Database database = Database.open(url);
+    if (database.read(Views::areOld)) {
+      database.write(Views::renew);
+    }
+    return new Ledger(database, new Appender(new Events(chain, clock, key)));
   }
 
   /**
@@ -73,7 +77,7 @@ public final class Ledger implements AutoCloseable {
     return database.write(
         handle -> {
           String tag = Tags.of(Counters.next(handle, "unit"));
-          while (isKnown(handle, tag)) {
+          while (Appender.isKnown(handle, tag)) {
             tag = Tags.of(Counters.next(handle, "unit"));
           }
           return tag;
@@ -117,12 +121,13 @@ public final class Ledger implements AutoCloseable {
   /**
    * Writes down that a run begins. Must return before anything is energised.
    *
-   * @throws LedgerFault if a run of this id is known already
+   * @throws LedgerFault if a run of this id is known already, or the unit is on another bench
    */
   public void runBegun(RunBegun run) {
     database.write(
         handle -> {
           Runs.refuseKnown(handle, run.id());
+          Runs.refuseOnOtherBench(handle, run);
           return append(handle, run.operator(), EventKind.RUN_BEGUN, run.tag(), Json.tree(run));
         });
   }
@@ -224,16 +229,27 @@ public final class Ledger implements AutoCloseable {
    * first event.
    */
   public Optional<Head> head() {
-    return database.read(events::head);
+    return database.read(appender::head);
+  }
+
+  /** The life of the units: stages, steps, holds, grades, files. */
+  public Lives lives() {
+    return new Lives(database, appender);
+  }
+
+  /** Claims under warranty. */
+  public ClaimDesk claims() {
+    return new ClaimDesk(database, appender);
+  }
+
+  /** The store of parts. */
+  public Stores stores() {
+    return new Stores(database, appender);
   }
 
   /** Makes everything that is computed from the events anew. */
   public void rebuildViews() {
-    database.write(
-        handle -> {
-          Views.rebuild(handle);
-          return Optional.empty();
-        });
+    database.write(Views::renew);
   }
 
   @Override
@@ -246,29 +262,10 @@ public final class Ledger implements AutoCloseable {
   }
 
   private Event append(Handle handle, String who, EventKind kind, String tag, JsonNode body) {
-    String known = Tags.read(tag);
-    if (kind != EventKind.RECEIVED && !isKnown(handle, known)) {
-      throw unknown(known);
-    }
-    Event event = events.append(handle, who, kind, known, body);
-    Views.apply(handle, event);
-    return event;
-  }
-
-  private static boolean isKnown(Handle handle, String tag) {
-    return handle
-        .select("SELECT 1 FROM unit WHERE tag = ?", tag)
-        .mapTo(Integer.class)
-        .findOne()
-        .isPresent();
+    return appender.append(handle, who, kind, tag, body);
   }
 
   private static Dossier dossier(Handle handle, String tag, int visit) {
-    return Dossiers.tell(handle, tag, visit).orElseThrow(() -> unknown(tag));
-  }
-
-  private static LedgerFault unknown(String tag) {
-    return new LedgerFault(
-        "There is no unit " + tag, "Receive it first, or find it by the maker's serial");
+    return Dossiers.tell(handle, tag, visit).orElseThrow(() -> Appender.unknown(tag));
   }
 }

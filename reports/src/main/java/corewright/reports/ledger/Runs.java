@@ -30,6 +30,25 @@ final class Runs {
     }
   }
 
+  /** A unit is on one bench at a time. */
+  static void refuseOnOtherBench(Handle handle, RunBegun run) {
+    handle
+        .select(
+            "SELECT id, bench FROM run WHERE tag = ? AND ended IS NULL AND bench <> ?",
+            Tags.read(run.tag()),
+            run.bench())
+        .map((row, context) -> List.of(row.getString("id"), row.getString("bench")))
+        .findFirst()
+        .ifPresent(
+            other -> {
+              throw new LedgerFault(
+                  "Unit " + run.tag() + " is on bench " + other.get(1) + " in run " + other.get(0),
+                  "End that run first; if its program died, the next start on "
+                      + other.get(1)
+                      + " closes it");
+            });
+  }
+
   /**
    * Whether the run was closed before, by this very record.
    *

@@ -9,16 +9,50 @@ import org.jdbi.v3.core.Handle;
 
 /**
  * Tables computed from the events, for questions about many units. They hold nothing that the
- * events do not: {@link #rebuild} empties them and makes them again.
+ * events do not: {@link #renew} empties them and makes them again.
  */
 final class Views {
   /** Children before parents, as their foreign keys want them emptied. */
   static final List<String> TABLES =
-      List.of("finding", "run", "decision", "document", "serial_tail", "visit", "unit");
+      List.of(
+          "finding",
+          "run",
+          "decision",
+          "document",
+          "attached",
+          "claim",
+          "shipment",
+          "fitted",
+          "lot",
+          "seal",
+          "life",
+          "serial_tail",
+          "visit",
+          "unit");
 
   private Views() {}
 
-  static void rebuild(Handle handle) {
+  /** Counted up whenever the tables or what fills them change; older ones are made anew. */
+  private static final int VERSION = 1;
+
+  static boolean areOld(Handle handle) {
+    return version(handle) < VERSION;
+  }
+
+  /** Makes the tables anew, and notes that they are of this version. */
+  static int renew(Handle handle) {
+    rebuild(handle);
+    return handle.execute("UPDATE counter SET value = ? WHERE name = 'views'", VERSION);
+  }
+
+  private static int version(Handle handle) {
+    return handle
+        .createQuery("SELECT value FROM counter WHERE name = 'views'")
+        .mapTo(Integer.class)
+        .one();
+  }
+
+  private static void rebuild(Handle handle) {
     TABLES.forEach(table -> handle.execute("DELETE FROM " + table));
     handle
         .createQuery("SELECT * FROM event ORDER BY position")
@@ -29,7 +63,8 @@ final class Views {
   /** Adds one event to the tables. */
   static void apply(Handle handle, Event event) {
     JsonNode body = Json.read(event.body());
-    switch (EventKind.of(event.kind())) {
+    EventKind kind = EventKind.of(event.kind());
+    switch (kind) {
       case RECEIVED -> received(handle, event, body);
       case IDENTIFIED ->
           handle.execute(
@@ -46,10 +81,16 @@ final class Views {
               text(body, "path"),
               text(body, "sha256"),
               event.at());
+      case LOT_RECEIVED -> {
+        WorkView.lot(handle, event, body);
+        return; // no unit
+      }
       case ANSWERED, REBUILT, AMENDED -> {
         // read from the events of the unit only
       }
+      default -> WorkView.apply(handle, event, kind, body, visit(handle, event.tag()));
     }
+    LifeView.apply(handle, event, kind, body);
   }
 
   private static void received(Handle handle, Event event, JsonNode core) {

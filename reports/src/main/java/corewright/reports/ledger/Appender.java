@@ -1,0 +1,41 @@
+package corewright.reports.ledger;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** Writes an event and keeps the views in step, inside somebody's transaction. */
+final class Appender {
+  private final Events events;
+
+  Appender(Events events) {
+    this.events = events;
+  }
+
+  Event append(Handle handle, String who, EventKind kind, String subject, JsonNode body) {
+    String known = Tags.read(subject);
+    if (!kind.opens() && !isKnown(handle, known)) {
+      throw unknown(known);
+    }
+    Event event = events.append(handle, who, kind, known, body);
+    Views.apply(handle, event);
+    return event;
+  }
+
+  Optional<Head> head(Handle handle) {
+    return events.head(handle);
+  }
+
+  static boolean isKnown(Handle handle, String tag) {
+    return handle
+        .select("SELECT 1 FROM unit WHERE tag = ?", tag)
+        .mapTo(Integer.class)
+        .findOne()
+        .isPresent();
+  }
+
+  static LedgerFault unknown(String tag) {
+    return new LedgerFault(
+        "There is no unit " + tag, "Receive it first, or find it by the maker's serial");
+  }
+}

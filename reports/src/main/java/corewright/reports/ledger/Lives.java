@@ -1,0 +1,102 @@
+package corewright.reports.ledger;
+
+import corewright.bench.life.Grade;
+import corewright.bench.life.Life;
+import corewright.bench.life.Stage;
+import java.util.List;
+import java.util.Map;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * The life of units in the shop. A step is checked against the table of stages and written in one
+ * transaction, so that two people cannot both take it. Every method throws {@link LedgerFault}
+ * where a step is not allowed; the message says where the unit stands and what would come first.
+ */
+public final class Lives {
+  private final Database database;
+  private final Appender appender;
+
+  Lives(Database database, Appender appender) {
+    this.database = database;
+    this.appender = appender;
+  }
+
+  /** Where a unit stands. */
+  public Standing standing(String tag) {
+    return database.read(handle -> standing(handle, Tags.read(tag)));
+  }
+
+  /** Units at one stage: those that are due first, then those that have waited longest. */
+  public List<Standing> at(Stage stage) {
+    return database.read(handle -> LifeView.at(handle, stage));
+  }
+
+  /** Everything that was ever written down about one unit, in the order it was written. */
+  public List<Happened> history(String tag) {
+    return database.read(
+        handle ->
+            Events.of(handle, Tags.read(tag)).stream()
+                .map(
+                    e ->
+                        new Happened(
+                            e.kind(),
+                            e.at(),
+                            e.who(),
+                            e.tag(),
+                            Json.read(e.body()),
+                            new Head(e.chain(), e.sequence(), e.hash())))
+                .toList());
+  }
+
+  /**
+   * Takes one step, if the unit's stage allows it.
+   *
+   * @return where the unit stands afterwards
+   */
+  public Standing take(String tag, Step step, String who) {
+    String known = Tags.read(tag);
+    return database.write(
+        handle -> {
+          Life life = standing(handle, known).life();
+          if (life.after(step.act()).isEmpty()) {
+            throw new LedgerFault(known + ": " + life.refusal(step.act()), "Nothing was changed");
+          }
+          if (who.isBlank()) {
+            throw new LedgerFault(known + ": nobody answers for this step", "Say who does it");
+          }
+          StepChecks.check(handle, known, step);
+          appender.append(handle, who, EventKind.of(step.act()), known, Json.tree(step));
+          return standing(handle, known);
+        });
+  }
+
+  /** Grades the condition of a core; the stage stays as it is. */
+  public void grade(String tag, Grade grade, String why, String who) {
+    database.write(
+        handle ->
+            appender.append(
+                handle,
+                who,
+                EventKind.GRADED,
+                tag,
+                Json.tree(Map.of("grade", grade.name(), "why", why))));
+  }
+
+  /** Notes a photograph or file, which is kept elsewhere under its hash. */
+  public void attach(String tag, Attached file, String who) {
+    database.write(
+        handle -> appender.append(handle, who, EventKind.ATTACHED, tag, Json.tree(file)));
+  }
+
+  /** Photographs and files of a unit, all visits, oldest first. */
+  public List<Attached> attached(String tag) {
+    return history(tag).stream()
+        .filter(h -> h.kind().equals(EventKind.ATTACHED.id()))
+        .map(h -> Json.record(h.body(), Attached.class))
+        .toList();
+  }
+
+  private static Standing standing(Handle handle, String tag) {
+    return LifeView.find(handle, tag).orElseThrow(() -> Appender.unknown(tag));
+  }
+}

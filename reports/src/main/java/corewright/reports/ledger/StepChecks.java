@@ -1,0 +1,88 @@
+package corewright.reports.ledger;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.jdbi.v3.core.Handle;
+
+/** What a step must bring with it, beyond the stage that allows it. */
+final class StepChecks {
+  /** Below this a unit counts as discharged. Common practice, no source. */
+  private static final double SAFE_V = 5;
+
+  private StepChecks() {}
+
+  static void check(Handle handle, String tag, Step step) {
+    if (step instanceof Step.Safe safe && !(Math.abs(safe.residual_V()) < SAFE_V)) {
+      throw fault(
+          tag + " still holds " + safe.residual_V() + " V",
+          "Discharge it through its resistor until it reads below "
+              + SAFE_V
+              + " V, then read again");
+    } else if (step instanceof Step.Hold hold) {
+      if (hold.question().isBlank() || hold.owner().isBlank()) {
+        throw fault(
+            "A hold of " + tag + " lacks its question or its owner",
+            "Say what would release it and whose question it is");
+      }
+    } else if (step instanceof Step.Work work) {
+      work(handle, tag, work);
+    } else if (step instanceof Step.Sealing sealing) {
+      sealing(handle, sealing);
+    } else if (step instanceof Step.Scrapping scrap) {
+      if (scrap.reason().isBlank() || (scrap.second().isBlank() && scrap.photo().isBlank())) {
+        throw fault(
+            "Scrapping " + tag + " takes a reason, and a second person or a photograph",
+            "Give --reason, and --second or --photo");
+      }
+    } else if (step instanceof Step.Back back && back.reason().isBlank()) {
+      throw fault("A step back of " + tag + " lacks its reason", "Say what was wrong");
+    }
+  }
+
+  private static void work(Handle handle, String tag, Step.Work work) {
+    if (work.did().isEmpty() && work.fitted().isEmpty()) {
+      throw fault("Nothing was done to " + tag, "Say what was done, or which parts were fitted");
+    }
+    Map<String, Integer> wanted = new HashMap<>();
+    for (Fitted fitted : work.fitted()) {
+      wanted.merge(fitted.lot(), 1, Integer::sum);
+    }
+    wanted.forEach(
+        (lot, count) -> {
+          int left =
+              handle
+                  .select("SELECT remaining FROM lot WHERE lot = ?", lot)
+                  .mapTo(Integer.class)
+                  .findOne()
+                  .orElseThrow(
+                      () ->
+                          fault(
+                              "There is no lot " + lot + " in store", "Take it into store first"));
+          if (left < count) {
+            throw fault(
+                "Lot " + lot + " has " + left + " left, " + count + " are wanted",
+                "Count the bin, or take the parts from another lot");
+          }
+        });
+  }
+
+  private static void sealing(Handle handle, Step.Sealing sealing) {
+    if (sealing.number().isBlank()) {
+      throw fault("A seal without a number", "Scan the number on the seal");
+    }
+    handle
+        .select("SELECT tag, at FROM seal WHERE number = ?", sealing.number())
+        .map((row, context) -> row.getString("tag") + " on " + row.getString("at").substring(0, 10))
+        .findOne()
+        .ifPresent(
+            used -> {
+              throw fault(
+                  "Seal " + sealing.number() + " was used on " + used,
+                  "A number is used once; take the next seal");
+            });
+  }
+
+  private static LedgerFault fault(String what, String remedy) {
+    return new LedgerFault(what, remedy);
+  }
+}
