@@ -12,17 +12,36 @@ public enum Quantity {
   LOAD_REGULATION("loadRegulation", Unit.PERCENT, "Load regulation"),
   RIPPLE_PEAK_TO_PEAK("ripplePeakToPeak", Unit.VOLT, "Ripple, peak to peak"),
   RIPPLE_RMS("rippleRms", Unit.VOLT, "Ripple, rms"),
+  RIPPLE_RMS_DETRENDED("rippleRmsDetrended", Unit.VOLT, "Ripple, rms without the slow trend"),
+  RIPPLE_PEAK_TO_PEAK_IN_BAND(
+      "ripplePeakToPeakInBand", Unit.VOLT, "Ripple in the stated bandwidth, peak to peak"),
+  RIPPLE_RMS_IN_BAND("rippleRmsInBand", Unit.VOLT, "Ripple in the stated bandwidth, rms"),
   RIPPLE_FUNDAMENTAL("rippleFundamental", Unit.HERTZ, "Ripple fundamental"),
   RIPPLE_FUNDAMENTAL_AMPLITUDE(
       "rippleFundamentalAmplitude", Unit.VOLT, "Amplitude of the ripple fundamental"),
+  RIPPLE_SUBHARMONIC("rippleSubharmonic", Unit.PERCENT, "Half the ripple's frequency, of it"),
+  RIPPLE_HARMONIC_2("rippleHarmonic2", Unit.VOLT, "Amplitude of the ripple's 2nd harmonic"),
+  RIPPLE_HARMONIC_3("rippleHarmonic3", Unit.VOLT, "Amplitude of the ripple's 3rd harmonic"),
+  RIPPLE_DISTORTION("rippleDistortion", Unit.PERCENT, "Harmonics 2 to 5 of the ripple, of it"),
   UNDERSHOOT("undershoot", Unit.VOLT, "Undershoot"),
   OVERSHOOT("overshoot", Unit.VOLT, "Overshoot"),
   RECOVERY("recovery", Unit.SECOND, "Recovery"),
+  RECOVERY_QUARTER("recoveryQuarterPercent", Unit.SECOND, "Recovery to ±0.25 %"),
+  RECOVERY_BAND("recoveryStatedBand", Unit.SECOND, "Recovery to the stated band"),
+  TIME_OF_MINIMUM("timeOfMinimum", Unit.SECOND, "Lowest output after the edge, when"),
   DRIFT("drift", Unit.VOLT_PER_MINUTE, "Drift"),
+  DRIFT_ROBUST("driftRobust", Unit.VOLT_PER_MINUTE, "Drift, median of all slopes"),
+  OUTPUT_STEPS("outputSteps", Unit.ONE, "Sudden steps of the output"),
+  LARGEST_STEP("largestStep", Unit.VOLT, "Largest sudden step of the output"),
+  COLLAPSE("collapse", Unit.SECOND, "Collapse, after the edge"),
+  INPUT_AT_COLLAPSE("inputAtCollapse", Unit.VOLT, "Input when the output collapsed"),
+  HICCUP_PERIOD("hiccupPeriod", Unit.SECOND, "Hiccup period"),
+  THERMAL_TIME_CONSTANT("thermalTimeConstant", Unit.SECOND, "Thermal time constant"),
   INPUT("input", Unit.VOLT, "Input"),
   INPUT_MINIMUM("inputMinimum", Unit.VOLT, "Input, lowest"),
   INPUT_CURRENT("inputCurrent", Unit.AMPERE, "Input current"),
   EFFICIENCY("efficiency", Unit.PERCENT, "Efficiency"),
+  LINE_REGULATION("lineRegulation", Unit.PERCENT, "Line regulation"),
   OUTPUT_MINIMUM("outputMinimum", Unit.VOLT, "Output, lowest"),
 
   // What the capacitors hold, and their series resistance.
@@ -37,7 +56,12 @@ public enum Quantity {
   ESR("esr", Unit.OHM, "Series resistance of the capacitors and leads"),
 
   // The run as a whole.
-  OUTPUT_RESISTANCE("outputResistance", Unit.OHM, "Output resistance", true);
+  OUTPUT_RESISTANCE("outputResistance", Unit.OHM, "Output resistance", true),
+  REGULATION_LOST("regulationLost", Unit.AMPERE, "Load at which regulation is lost", true),
+  START_RISE("startRise", Unit.SECOND, "Start, 10 to 90 %", true),
+  START_OVERSHOOT("startOvershoot", Unit.VOLT, "Start, overshoot", true),
+  INRUSH("inrush", Unit.AMPERE, "Inrush, highest", true),
+  INRUSH_I2T("inrushI2t", Unit.AMPERE_SQUARED_SECOND, "Inrush, I²t", true);
 
   private final String id;
   private final Unit unit;

@@ -19,8 +19,19 @@ final class Notes {
         + String.join(", ", new TreeSet<>(settings.doubts().keySet()));
   }
 
-  static List<String> of(Capture capture, List<Hold> holds) {
+  static List<String> of(Capture capture, List<Hold> holds, MeterSettings settings) {
     List<String> notes = new ArrayList<>();
+    settings
+        .switching_Hz()
+        .filter(f -> f > capture.sampleRate_Hz() / 2)
+        .ifPresent(
+            f ->
+                notes.add(
+                    "The converter switches at "
+                        + Math.round(f)
+                        + " Hz, above half the sample rate of "
+                        + Math.round(capture.sampleRate_Hz())
+                        + " Hz: its ripple is seen folded, and peaks between samples are missed."));
     if (capture.load().isEmpty()) {
       notes.add("The load current was not recorded, so the whole record is one hold.");
     } else if (holds.size() == 1) {

@@ -1,12 +1,14 @@
 package corewright.measures.meter;
 
 import corewright.measures.Measurement;
+import corewright.measures.MeterSettings;
 import corewright.measures.Quantity;
 import corewright.measures.Unit;
 import corewright.measures.wave.Corners;
 import corewright.measures.wave.CorrelatedScatter;
 import corewright.measures.wave.StrongestLine;
 import corewright.measures.wave.Tail;
+import java.util.List;
 import java.util.Optional;
 
 /** What remains about the mean of a hold. */
@@ -19,10 +21,27 @@ final class Ripple {
 
   private Ripple() {}
 
-  static void read(Channel output, Window window, Level level, Readings into) {
+  static void read(
+      Channel output, Window window, Level level, MeterSettings settings, Readings into) {
     into.put(Quantity.RIPPLE_PEAK_TO_PEAK, peakToPeak(output, window, level));
     into.put(Quantity.RIPPLE_RMS, rms(output, window, level));
-    fundamental(output, window, into);
+    into.put(Quantity.RIPPLE_RMS_DETRENDED, detrended(output, window, level));
+    StatedBand.read(output, window, level, settings.bandwidth_Hz(), into);
+    fundamental(output, window, settings.switching_Hz(), into);
+    Comb.read(output, window, into);
+  }
+
+  /** The same without the straight line through the window. */
+  private static Measurement detrended(Channel output, Window window, Level level) {
+    int n = window.count();
+    double sd = level.scatter().sd();
+    CorrelatedScatter squares =
+        CorrelatedScatter.ofSquares(
+            output.wave(), window.from(), window.to(), level.trend(), sd * sd);
+    double hidden =
+        output.resolution().ofOne() * output.resolution().left(sd, level.trend().slope() * n, n);
+    double scatter = sd > 0 ? squares.ofMean() / (2 * sd) : 0;
+    return output.difference(sd * Math.sqrt((n - 2.0) / n), Root.of(scatter, hidden));
   }
 
   private static Measurement peakToPeak(Channel output, Window window, Level level) {
@@ -59,7 +78,8 @@ final class Ripple {
     return output.difference(rms, Root.of(scatter, hidden));
   }
 
-  private static void fundamental(Channel output, Window window, Readings into) {
+  private static void fundamental(
+      Channel output, Window window, Optional<Double> switching_Hz, Readings into) {
     double rate = output.sampleRate_Hz();
     boolean fast = rate >= FAST_Hz;
     Optional<StrongestLine> found =
@@ -80,9 +100,16 @@ final class Ripple {
     StrongestLine line = found.get();
     into.put(
         Quantity.RIPPLE_FUNDAMENTAL,
-        new Measurement(line.frequency_Hz(), line.frequencyU_Hz(), Unit.HERTZ));
+        new Measurement(line.frequency_Hz(), line.frequencyU_Hz(), Unit.HERTZ),
+        switching_Hz.filter(f -> f > rate / 2).map(f -> List.of(folded(f))).orElse(List.of()));
     into.put(
         Quantity.RIPPLE_FUNDAMENTAL_AMPLITUDE,
         output.difference(line.amplitude(), line.amplitudeU()));
+  }
+
+  private static String folded(double switching_Hz) {
+    return "the converter switches at "
+        + Math.round(switching_Hz)
+        + " Hz, above half the sample rate: ripple appears folded, at another frequency";
   }
 }

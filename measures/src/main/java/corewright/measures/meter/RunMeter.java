@@ -7,10 +7,12 @@ import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
 import corewright.measures.MeterSettings;
 import corewright.measures.Quantity;
+import corewright.measures.Reading;
 import corewright.measures.Waveform;
 import corewright.measures.hold.Hold;
 import corewright.measures.hold.HoldFinder;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,29 +27,8 @@ import java.util.Optional;
  * know them.
  */
 public final class RunMeter {
-  private static final Quantity[] OF_THE_WINDOW = {
-    Quantity.LOAD,
-    Quantity.OUTPUT,
-    Quantity.DROOP,
-    Quantity.LOAD_REGULATION,
-    Quantity.RIPPLE_PEAK_TO_PEAK,
-    Quantity.RIPPLE_RMS,
-    Quantity.RIPPLE_FUNDAMENTAL,
-    Quantity.RIPPLE_FUNDAMENTAL_AMPLITUDE,
-    Quantity.UNDERSHOOT,
-    Quantity.OVERSHOOT,
-    Quantity.RECOVERY,
-    Quantity.DRIFT,
-    Quantity.PULSES,
-    Quantity.PULSE_RATE,
-    Quantity.DIP,
-    Quantity.DIP_SPREAD,
-    Quantity.DIP_OUTLIERS,
-    Quantity.DIP_ALTERNATION,
-    Quantity.CAPACITANCE_FROM_CHARGE,
-    Quantity.CAPACITANCE_FROM_DECAY,
-    Quantity.ESR
-  };
+  private static final Quantity[] OF_A_HOLD =
+      Arrays.stream(Quantity.values()).filter(q -> !q.ofRun()).toArray(Quantity[]::new);
 
   private final Capture capture;
   private final MeterSettings settings;
@@ -113,8 +94,22 @@ public final class RunMeter {
         capture.size(),
         Notes.uBasis(settings),
         measured,
-        Map.of(Quantity.OUTPUT_RESISTANCE, OutputSlope.read(outputs, loads, output, load)),
-        Notes.of(capture, holds));
+        ofRun(outputs, loads, droop),
+        Notes.of(capture, holds, settings));
+  }
+
+  private Map<Quantity, Reading> ofRun(
+      List<Optional<Level>> outputs, List<Optional<Level>> loads, Optional<Droop> droop) {
+    Map<Quantity, Reading> readings = new EnumMap<>(Quantity.class);
+    double nominal_V = droop.map(this::nominal).map(Nominal::value_V).orElse(0.0);
+    readings.put(Quantity.OUTPUT_RESISTANCE, OutputSlope.read(outputs, loads, output, load));
+    readings.put(Quantity.REGULATION_LOST, RegulationLost.read(outputs, loads, nominal_V));
+    new Start(output, inputCurrent, nominal_V).read(readings);
+    return readings;
+  }
+
+  private Nominal nominal(Droop droop) {
+    return Nominal.of(settings.nominal_V(), droop.reference().mean());
   }
 
   private static double largest(List<Optional<Level>> levels) {
@@ -139,15 +134,19 @@ public final class RunMeter {
       Stored stored) {
     Readings readings = new Readings();
     String recovery = "not_measured";
-    readings.none(window.unread().orElse("the load was not recorded"), OF_THE_WINDOW);
+    readings.none(window.unread().orElse("the load was not recorded"), OF_A_HOLD);
     loadLevel.ifPresent(
         l -> readings.put(Quantity.LOAD, load.orElseThrow().absolute(l.mean(), l.uMean())));
     if (outputLevel.isPresent() && droop.isPresent()) {
       Level level = outputLevel.get();
       readings.put(Quantity.OUTPUT, output.absolute(level.mean(), level.uMean()));
       droop.get().read(index, output, level, readings);
-      Ripple.read(output, window, level, readings);
+      Ripple.read(output, window, level, settings, readings);
       Drift.read(output, window, level, readings);
+      Moving.read(output, window, level, readings);
+      double nominal_V = nominal(droop.get()).value_V();
+      new Regulation(output, feeds.get(0).channel(), nominal_V).read(window, readings);
+      Regulation.silence(readings);
       recovery = answer(index, level, droop.get(), readings);
       stored.read(capture, windows, index, level, droop.get(), readings);
     }
@@ -170,23 +169,15 @@ public final class RunMeter {
   private String answer(int index, Level level, Droop droop, Readings readings) {
     Window window = windows.get(index);
     if (!window.hold().edge()) {
-      readings.none(
-          "no load edge begins this hold",
-          Quantity.UNDERSHOOT,
-          Quantity.OVERSHOOT,
-          Quantity.RECOVERY);
+      readings.none("no load edge begins this hold", Answer.ALL);
       return "no_edge";
     }
     if (window.gapped(capture)) {
-      readings.none(
-          "samples are missing inside the hold",
-          Quantity.UNDERSHOOT,
-          Quantity.OVERSHOOT,
-          Quantity.RECOVERY);
+      readings.none("samples are missing inside the hold", Answer.ALL);
       return "not_measured";
     }
-    Nominal nominal = Nominal.of(settings.nominal_V(), droop.reference().mean());
     Window before = windows.get(index - 1); // where there is an edge there is one
-    return Answer.read(output, window, before, settling.settle_s(), level, nominal, readings);
+    Answer.Bands bands = new Answer.Bands(nominal(droop), settings.band_V());
+    return Answer.read(output, window, before, settling.settle_s(), level, bands, readings);
   }
 }

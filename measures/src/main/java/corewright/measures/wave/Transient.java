@@ -11,6 +11,7 @@ import corewright.measures.Waveform;
  * @param highest before settling ends
  * @param highestU half-width of its 95 % interval from noise
  * @param lowestAt_s after the edge
+ * @param lowestAtU_s its standard uncertainty: anywhere on the bottom that noise makes level
  * @param recovery_s from the edge to the sample after the last one outside the band; 0 where it
  *     never left; the longest time seen where it is {@link Recovery#NOT_RECOVERED}
  * @param recoveryU_s half-width of its 95 % interval: noise keeps a slow return outside for longer
@@ -21,6 +22,7 @@ public record Transient(
     double highest,
     double highestU,
     double lowestAt_s,
+    double lowestAtU_s,
     Recovery recovery,
     double recovery_s,
     double recoveryU_s) {
@@ -76,9 +78,23 @@ public record Transient(
         x[highest],
         noise(x, count, settled, -1),
         (from + lowest) / sampleRate_Hz - edge_s,
+        bottom(x, count, lowest, settled.noise()) / Math.sqrt(12) / sampleRate_Hz,
         back.state(),
         back.after_s(settled.band()),
         back.halfWidth_s());
+  }
+
+  /** Samples from the first to the last that lie within the noise of the lowest. */
+  private static int bottom(double[] x, int count, int lowest, double noise) {
+    int first = lowest;
+    int last = lowest;
+    for (int i = 0; i < count; i++) {
+      if (x[i] <= x[lowest] + noise) {
+        first = Math.min(first, i);
+        last = Math.max(last, i);
+      }
+    }
+    return last - first + 1;
   }
 
   private static double noise(double[] x, int count, Settled settled, int sign) {

@@ -51,7 +51,11 @@ final class MeasureJson {
     ArrayNode holds = json.putArray("holds");
     run.holds().forEach(hold -> holds.add(hold(hold)));
     ObjectNode reasons = NODES.objectNode();
-    put(json, Quantity.OUTPUT_RESISTANCE, run.reading(Quantity.OUTPUT_RESISTANCE), reasons);
+    for (Quantity quantity : Quantity.values()) {
+      if (quantity.ofRun()) {
+        put(json, quantity, run.reading(quantity), reasons);
+      }
+    }
     json.set("notMeasured", reasons);
     judgement(json);
     run.notes().forEach(json.putArray("notes")::add);

@@ -35,7 +35,7 @@ final class MeasureTable {
         run.uBasis());
     run.holds().forEach(hold -> print(hold, out));
     out.println();
-    line(Quantity.OUTPUT_RESISTANCE.title(), run.reading(Quantity.OUTPUT_RESISTANCE), out);
+    print(run.readings(), out);
     run.notes().forEach(note -> out.println("Note: " + note));
     out.println();
     print(result.judgement().map(Judgement::reasons).orElse(List.of(MeasureJson.NO_FAMILY)), out);
@@ -77,9 +77,17 @@ final class MeasureTable {
         hold.end_s(),
         hold.windowStart_s(),
         hold.windowEnd_s());
+    print(hold.readings(), out);
+    for (FeedReadings feed : hold.feeds()) {
+      line("Lowest 1 ms median, " + feed.name(), feed.lowestMedian(), out);
+    }
+  }
+
+  /** What was measured, line by line; then what was not, by the reason. */
+  private static void print(Map<Quantity, Reading> readings, PrintWriter out) {
     Map<String, List<String>> none = new LinkedHashMap<>();
     for (Quantity quantity : Quantity.values()) {
-      Reading reading = hold.readings().get(quantity);
+      Reading reading = readings.get(quantity);
       if (reading instanceof Reading.NotMeasured missing) {
         none.computeIfAbsent(missing.reason(), r -> new ArrayList<>()).add(quantity.title());
       } else if (reading != null) {
@@ -93,9 +101,6 @@ final class MeasureTable {
                 "  %-" + LABEL + "s —  (%s)%n",
                 titles.get(0),
                 reason + (titles.size() > 1 ? "; neither is " + others(titles) : "")));
-    for (FeedReadings feed : hold.feeds()) {
-      line("Lowest 1 ms median, " + feed.name(), feed.lowestMedian(), out);
-    }
   }
 
   /** The quantities that one reason also leaves without a reading. */

@@ -1,0 +1,95 @@
+package corewright.measures.meter;
+
+import corewright.measures.Measurement;
+import corewright.measures.Quantity;
+import corewright.measures.Reading;
+import corewright.measures.Unit;
+import corewright.measures.pulse.Transition;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How the unit starts: the output's rise and overshoot (IEC 60469), the inrush of its input
+ * current. Only where the record begins with the output down and has it come up.
+ *
+ * @param nominal_V what the output comes up to
+ */
+record Start(Channel output, Optional<Channel> inputCurrent, double nominal_V) {
+  /** Down: below this part of nominal. A boost converter that rests lets the input through. */
+  private static final double DOWN_PART = 0.5;
+
+  private static final double UP_PART = 0.95;
+
+  /** The start is over this many rise times after the output is up. */
+  private static final double AFTERWARDS = 3;
+
+  void read(Map<Quantity, Reading> into) {
+    int n = output.wave().size();
+    int up = 0;
+    while (up < n && output.wave().at(up) < UP_PART * nominal_V) {
+      up++;
+    }
+    if (output.wave().at(0) > DOWN_PART * nominal_V || up == n) {
+      none("the record does not show the unit starting", into);
+      return;
+    }
+    double[] x = new double[Math.min(n, (int) Math.min(Integer.MAX_VALUE, 4L * up + 16))];
+    double highest = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < x.length; i++) {
+      x[i] = output.wave().at(i);
+      highest = Math.max(highest, x[i]);
+    }
+    double rate = output.sampleRate_Hz();
+    Transition rise;
+    try {
+      rise = Transition.of(x, rate, x[0], nominal_V);
+    } catch (IllegalArgumentException notWhole) {
+      none("the record does not show the whole of the start", into);
+      return;
+    }
+    double grid = 1 / rate / Math.sqrt(6);
+    into.put(Quantity.START_RISE, Reading.of(rise.duration_s(), grid, Unit.SECOND));
+    into.put(
+        Quantity.START_OVERSHOOT,
+        measured(output.difference(highest - nominal_V, output.resolution().ofOne())));
+    int end = (int) Math.min(n, up + AFTERWARDS * rise.duration_s() * rate);
+    inrush(end, into);
+  }
+
+  private void inrush(int end, Map<Quantity, Reading> into) {
+    if (inputCurrent.isEmpty()) {
+      Reading none = Reading.none("the input current was not recorded");
+      into.put(Quantity.INRUSH, none);
+      into.put(Quantity.INRUSH_I2T, none);
+      return;
+    }
+    Channel current = inputCurrent.get();
+    double rate = current.sampleRate_Hz();
+    double highest = 0;
+    double squares = 0;
+    double sum = 0;
+    for (int i = 0; i < end; i++) {
+      double now = current.wave().at(i);
+      highest = Math.max(highest, now);
+      squares += now * now / rate;
+      sum += now / rate;
+    }
+    double u = current.resolution().ofOne();
+    into.put(Quantity.INRUSH, measured(current.absolute(highest, u)));
+    // ∂(∫i²)/∂gain = 2∫i², ∂/∂offset = 2∫i.
+    double uSquares =
+        Root.of(2 * squares * current.doubt().gain_rel(), 2 * sum * current.doubt().offset());
+    into.put(Quantity.INRUSH_I2T, Reading.of(squares, uSquares, Unit.AMPERE_SQUARED_SECOND));
+  }
+
+  private static Reading measured(Measurement m) {
+    return Reading.of(m.value(), m.u(), m.unit());
+  }
+
+  private static void none(String reason, Map<Quantity, Reading> into) {
+    into.put(Quantity.START_RISE, Reading.none(reason));
+    into.put(Quantity.START_OVERSHOOT, Reading.none(reason));
+    into.put(Quantity.INRUSH, Reading.none(reason));
+    into.put(Quantity.INRUSH_I2T, Reading.none(reason));
+  }
+}
