@@ -15,11 +15,11 @@ import java.util.Map;
 import java.util.Optional;
 
 /** How a capture is read and judged, the same for a run on the bench and an imported file. */
-final class Assessing {
+public final class Assessing {
   private Assessing() {}
 
   /** How a capture is read: windows of the profile, doubts of the bench that recorded it. */
-  static MeterSettings settings(
+  public static MeterSettings settings(
       Family family,
       Profile profile,
       Optional<BenchDescription> bench,
@@ -39,7 +39,7 @@ final class Assessing {
   }
 
   /** Judges what was measured; where nothing was, how the run ended still says something. */
-  static Judgement judge(
+  public static Judgement judge(
       Optional<MeasuredRun> measured, Family family, Profile profile, RunEnd end) {
     return Judge.judge(measured.orElseGet(() -> nothing(profile)), family, profile, end);
   }
