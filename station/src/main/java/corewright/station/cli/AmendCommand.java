@@ -1,6 +1,6 @@
 package corewright.station.cli;
 
-import corewright.bench.run.Clock;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import corewright.reports.ledger.Amendment;
 import corewright.station.work.Workshop;
 import java.util.concurrent.Callable;
@@ -20,11 +20,11 @@ import picocli.CommandLine.Spec;
       "",
       "Example:",
       "  corewright amend bench-1-U-00418Q-arrival-1-7f3a --text 'Fixture F2 was used, not F1.'"
-          + " --reason 'wrong barcode scanned' --who 'H. Oduya'"
+          + " --reason 'wrong barcode scanned' --by 'H. Oduya'"
     })
 final class AmendCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
-  @Mixin private ShopFolder shop;
+  @Mixin private StepOptions step;
 
   @Parameters(paramLabel = "RUN", description = "The run's id; 'show TAG --json' lists them.")
   private String run;
@@ -35,16 +35,20 @@ final class AmendCommand implements Callable<Integer> {
   @Option(names = "--reason", required = true, description = "Why it was not so before.")
   private String reason = "";
 
-  @Option(names = "--who", required = true, description = "Who answers for it.")
-  private String who = "";
-
   @Override
   public Integer call() {
-    try (Workshop workshop = shop.open("counter", Clock.system())) {
-      Amendment made = workshop.ledger().amend(run, text, reason, who);
+    try (Workshop workshop = step.open()) {
+      Amendment made = workshop.ledger().amend(run, text, reason, step.by);
       spec.commandLine()
           .getOut()
-          .println("Added to run " + made.run() + "; the run stays as it was signed.");
+          .println(
+              step.json
+                  ? RecordJson.text(
+                      JsonNodeFactory.instance
+                          .objectNode()
+                          .put("run", made.run())
+                          .put("original", made.original()))
+                  : "Added to run " + made.run() + "; the run stays as it was signed.");
       return ExitCodes.DONE;
     }
   }

@@ -34,6 +34,11 @@ public record Folders(Path root) {
     return root.resolve("captures");
   }
 
+  /** Photographs and files by hash; made when the first one comes. */
+  public Path files() {
+    return root.resolve("files");
+  }
+
   public Path charts() {
     return root.resolve("charts");
   }

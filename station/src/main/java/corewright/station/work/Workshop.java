@@ -20,6 +20,7 @@ import java.util.Optional;
 public final class Workshop implements AutoCloseable {
   private final Catalogue catalogue;
   private final Folders folders;
+  private final Shop shop;
   private final Clock clock;
   private final Ledger ledger;
   private final Publishing publishing;
@@ -27,6 +28,7 @@ public final class Workshop implements AutoCloseable {
   private Workshop(Catalogue catalogue, Folders folders, Shop shop, Clock clock, Ledger ledger) {
     this.catalogue = catalogue;
     this.folders = folders;
+    this.shop = shop;
     this.clock = clock;
     this.ledger = ledger;
     KeptEvidence evidence = new KeptEvidence(folders);
@@ -75,6 +77,28 @@ public final class Workshop implements AutoCloseable {
     return new Reception(catalogue, ledger, clock);
   }
 
+  /** Cores at the counter, new ones and those that come back. */
+  public Arrival arrival() {
+    return new Arrival(reception(), ledger);
+  }
+
+  public Releasing releasing() {
+    return new Releasing(ledger, publishing, shop, today());
+  }
+
+  public Claiming claiming() {
+    return new Claiming(ledger);
+  }
+
+  public FileStore files() {
+    return new FileStore(ledger, folders);
+  }
+
+  /** The day that it is here. */
+  public LocalDate today() {
+    return WallClock.here(clock).today();
+  }
+
   public Testing testing() {
     return new Testing(catalogue, ledger, folders, clock);
   }
@@ -95,8 +119,7 @@ public final class Workshop implements AutoCloseable {
   public Decision decide(String tag, String who) {
     Dossier dossier = ledger.dossier(tag);
     Family family = catalogue.family(dossier.core().family());
-    LocalDate today = WallClock.here(clock).today();
-    Decision decision = Deciding.decide(family, dossier, today);
+    Decision decision = Deciding.decide(family, dossier, today());
     ledger.decided(tag, decision, who);
     return decision;
   }

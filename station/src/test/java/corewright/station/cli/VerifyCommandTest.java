@@ -102,7 +102,7 @@ class VerifyCommandTest {
             id,
             "--text=Supply 2 was used.",
             "--reason=typo",
-            "--who=A. T.",
+            "--by=A. T.",
             "--shop=" + shop));
     said();
     assertEquals(0, run("show", "T-1", "--shop=" + shop, "--json"));
@@ -111,7 +111,7 @@ class VerifyCommandTest {
     assertEquals(64, json.at("/amendments/0/original").asText().length());
     assertEquals(outcome.at("/run/findings"), json.at("/runs/0/findings"));
     assertEquals(0, run("verify", shop.toString()), out.toString());
-    assertEquals(1, run("amend", "none", "--text=x", "--reason=y", "--who=z", "--shop=" + shop));
+    assertEquals(1, run("amend", "none", "--text=x", "--reason=y", "--by=z", "--shop=" + shop));
     assertTrue(err.toString().contains("No run none was closed"), err.toString());
   }
 

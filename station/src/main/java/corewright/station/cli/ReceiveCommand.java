@@ -1,0 +1,95 @@
+package corewright.station.cli;
+
+import corewright.bench.life.Grade;
+import corewright.station.work.Answers;
+import corewright.station.work.AnswersFile;
+import corewright.station.work.Refused;
+import corewright.station.work.Workshop;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Receives a core. */
+@Command(
+    name = "receive",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Receives a core and says which tag it gets; a tag that has left before begins its next"
+          + " visit.",
+      "Everything is given by --answers, or by the options for the label; what was seen can be"
+          + " answered later."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  corewright receive --answers core.json --grade B",
+      "  corewright receive --family sd48 --serial 0698-114 --label 'SD 12/48 0698-B' --customer"
+          + " 'Orrel Plant Hire'"
+    })
+final class ReceiveCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private StepOptions step;
+
+  @Option(names = "--tag", paramLabel = "TAG", description = "Its tag, if it has one already.")
+  private @Nullable String tag;
+
+  @Option(names = "--answers", paramLabel = "FILE", description = "What people saw of the core.")
+  private @Nullable Path answers;
+
+  @Option(names = "--family", paramLabel = "ID", description = "As sd48.")
+  private String family = "";
+
+  @Option(names = "--serial", paramLabel = "TEXT", description = "The maker's, exactly as read.")
+  private String serial = "";
+
+  @Option(names = "--label", paramLabel = "TEXT", description = "Exactly as read.")
+  private String label = "";
+
+  @Option(names = "--customer", paramLabel = "NAME", description = "Whose it is.")
+  private String customer = "";
+
+  @Option(
+      names = "--mode",
+      paramLabel = "MODE",
+      defaultValue = "repair",
+      description = "repair, exchange or stock (${DEFAULT-VALUE})")
+  private String mode = "";
+
+  @Option(names = "--complaint", paramLabel = "TEXT", description = "The customer's words.")
+  private String complaint = "";
+
+  @Option(names = "--grade", description = "Condition: ${COMPLETION-CANDIDATES}")
+  private @Nullable Grade grade;
+
+  @Override
+  public Integer call() {
+    try (Workshop workshop = step.open()) {
+      Answers seen =
+          answers != null
+              ? AnswersFile.read(answers, workshop.catalogue()::family)
+              : new Answers(step.by, received(), Map.of(), Map.of(), Map.of());
+      String given = workshop.arrival().receive(seen, Optional.ofNullable(tag));
+      if (grade != null) {
+        workshop.ledger().lives().grade(given, grade, grade.words(), step.by);
+      }
+      step.print(spec.commandLine().getOut(), workshop.ledger().lives().standing(given));
+      return ExitCodes.DONE;
+    }
+  }
+
+  private Answers.Received received() {
+    if (family.isEmpty() || !java.util.Set.of("repair", "exchange", "stock").contains(mode)) {
+      throw new Refused(
+          "Neither --answers nor --family and --mode say what is received",
+          "Give --family, as sd48, and --mode repair, exchange or stock.");
+    }
+    return new Answers.Received(family, serial, label, customer, mode, complaint);
+  }
+}

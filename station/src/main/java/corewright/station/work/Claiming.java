@@ -1,0 +1,117 @@
+package corewright.station.work;
+
+import corewright.bench.life.ClaimClass;
+import corewright.bench.life.ClaimClass.Outcome;
+import corewright.bench.life.ClaimFacts;
+import corewright.bench.life.ClaimFacts.Cause;
+import corewright.bench.life.ClaimFacts.Coverage;
+import corewright.bench.life.ClaimFacts.Group;
+import corewright.bench.life.ClaimFacts.Identity;
+import corewright.bench.life.ClaimFacts.Returned;
+import corewright.bench.life.ClaimFacts.Seal;
+import corewright.bench.life.ClaimFacts.Term;
+import corewright.bench.life.Claims;
+import corewright.bench.record.Dossier;
+import corewright.bench.record.RunRecord;
+import corewright.bench.record.Verdict;
+import corewright.reports.ledger.ClaimDesk;
+import corewright.reports.ledger.ClaimDesk.Claim;
+import corewright.reports.ledger.Ledger;
+import java.util.List;
+import java.util.Optional;
+
+/** Classes a claim from what the record knows and what people found, and closes it. */
+public final class Claiming {
+  private final Ledger ledger;
+
+  Claiming(Ledger ledger) {
+    this.ledger = ledger;
+  }
+
+  /** What people found; the term and the test as returned come from the record. */
+  public record Found(Identity identity, Seal seal, Cause cause, Coverage coverage, Group group) {}
+
+  /**
+   * How the claim shall end.
+   *
+   * @param outcome empty: the class's usual one
+   * @param reason why it is another
+   */
+  public record Ending(List<String> evidence, Optional<Outcome> outcome, String reason) {}
+
+  /**
+   * Puts an open claim before the table.
+   *
+   * @throws Refused if no claim is open
+   */
+  public Claims.Row classify(String tag, Found found) {
+    Claim open =
+        ledger.claims().of(tag).stream()
+            .filter(c -> c.closed().isEmpty())
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new Refused(
+                        "No claim is open for " + tag, "Open one: 'claim TAG --symptom …'."));
+    return Claims.decide(
+        new ClaimFacts(
+            found.identity(),
+            term(open),
+            found.seal(),
+            found.cause(),
+            returned(ledger.dossier(tag), open),
+            found.coverage(),
+            found.group()));
+  }
+
+  /**
+   * Closes the claim with the class that the table gives.
+   *
+   * @throws Refused if the table still has a question
+   */
+  public Claim close(String tag, Found found, Ending ending, String who) {
+    Claims.Row row = classify(tag, found);
+    ClaimClass claimClass =
+        row.claim()
+            .orElseThrow(
+                () ->
+                    new Refused(
+                        "The claim for " + tag + " cannot be classed yet",
+                        "Find out " + row.words() + " (row " + row.id() + ")."));
+    return ledger
+        .claims()
+        .close(
+            tag,
+            new ClaimDesk.Closing(
+                claimClass,
+                row.id(),
+                ending.outcome().orElse(claimClass.usual()),
+                ending.evidence(),
+                ending.reason()),
+            who);
+  }
+
+  private static Term term(Claim claim) {
+    if (claim.warrantyUntil().isEmpty()) {
+      return Term.OUT;
+    }
+    return claim.opened().substring(0, 10).compareTo(claim.warrantyUntil()) <= 0
+        ? Term.IN
+        : Term.OUT;
+  }
+
+  /** The last run since it came back that says anything. */
+  private static Returned returned(Dossier dossier, Claim claim) {
+    if (dossier.visit() == claim.shippedVisit()) {
+      return Returned.UNKNOWN;
+    }
+    return dossier.runs().stream()
+        .filter(run -> !run.purpose().equals("ship"))
+        .map(RunRecord::judgement)
+        .flatMap(j -> j.verdict().stream())
+        .filter(v -> v != Verdict.VOID && v != Verdict.INCOMPLETE)
+        .reduce((a, b) -> b)
+        .map(v -> v == Verdict.PASS ? Returned.PASS : Returned.FAIL)
+        .orElse(Returned.UNKNOWN);
+  }
+}

@@ -1,0 +1,203 @@
+package corewright.station.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import corewright.bench.record.Judgement;
+import corewright.bench.record.RunRecord;
+import corewright.bench.record.Source;
+import corewright.bench.record.Verdict;
+import corewright.reports.ledger.Ledger;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** One unit from the counter to its claim, as a person types it. */
+class LifeCommandsTest {
+  private static final String ANSWERS =
+      """
+      {"who": "A. Tester",
+       "received": {"family": "ref48", "serial": "R-77", "label": "REF", "customer": "Nobody"},
+       "cues": {}, "checklist": {}, "agreed": {"approval": "approved"}}
+      """;
+
+  @TempDir private Path folder;
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @Test
+  void fromTheCounterToTheClaim() throws Exception {
+    Path answers = Files.writeString(folder.resolve("answers.json"), ANSWERS);
+    String tag =
+        json("receive", "--answers", answers.toString(), "--grade", "B").get("tag").asText();
+    assertEquals("FAIL", measured(tag));
+    refused(
+        "unit is in one place|was received before",
+        "receive",
+        "--answers=" + answers,
+        "--tag",
+        tag);
+    refused("not discharged and verified", "work", tag, "--open");
+    refused("still holds 31", "safe", tag, "--volts", "31");
+    json("safe", tag, "--volts", "1.2");
+    json("lot", "lot-7", "--part", "2200 uF 63 V", "--quantity", "3");
+    JsonNode closed =
+        json(
+            "work",
+            tag,
+            "--open",
+            "--part",
+            "C1=2200 uF 63 V@LOT-7:1180 uF",
+            "--did",
+            "Cleaned",
+            "--close");
+    assertEquals("closed", closed.get("stage").asText());
+    assertEquals(2, json("lot").at("/0/remaining").asInt());
+
+    refused("no seal without a final test", "seal", tag, "8120");
+    passFinalTest(tag);
+    assertEquals("sealed", json("seal", tag, "8120", "--mark", "dot").get("stage").asText());
+    JsonNode left = json("release", tag, "--carrier", "post");
+    assertEquals("shipped", left.get("stage").asText());
+    assertEquals(
+        LocalDate.parse(left.get("warrantyFrom").asText()).plusMonths(12).toString(),
+        left.get("warrantyUntil").asText());
+    assertTrue(Files.isRegularFile(Path.of(left.get("document").asText())));
+
+    json("claim", tag, "--symptom", "dies when hot", "--asked", "hours=120");
+    json("receive", "--answers", answers.toString(), "--tag", tag);
+    String[] close = {
+      "claim",
+      tag,
+      "--close",
+      "--identity=ours",
+      "--seal=intact",
+      "--cause=none",
+      "--evidence=photo"
+    };
+    refused("Find out a test as returned", close);
+    assertEquals("FAIL", measured(tag));
+    refused("Find out which group failed", close);
+    List<String> complete = new ArrayList<>(List.of(close));
+    complete.add("--group=same");
+    assertEquals("W1", json(complete.toArray(String[]::new)).at("/0/class").asText());
+
+    JsonNode history = json("history", tag);
+    assertEquals("received", history.at("/0/kind").asText());
+    assertEquals("claim closed", history.get(history.size() - 1).get("kind").asText());
+    assertEquals(0, run("verify", folder.resolve("shop").toString()), out.toString());
+  }
+
+  @Test
+  void openQuestionsStandOnTheBoardWithTheOverdueOnesMarked() throws Exception {
+    String tag = json("receive", "--family=ref48", "--serial=R-78").get("tag").asText();
+    json("hold", tag, "--question", "Whose is it?", "--owner", "counter", "--due", "2020-01-31");
+    JsonNode board = json("board");
+    assertEquals("Whose is it?", board.at("/pending/0/question").asText());
+    assertTrue(board.at("/pending/0/overdue").asBoolean());
+    json("move", "quarantine", tag, "--reason", "suspect serial");
+    assertEquals(tag, json("board").at("/quarantine/0/tag").asText());
+    refused("takes a reason, and a second person", "move", "scrap", tag, "--reason", "burnt");
+    json("move", "back", tag, "--reason", "wrong tag");
+    assertEquals(tag, json("board").at("/pending/0/tag").asText());
+  }
+
+  @Test
+  void filesAreKeptOnceUnderTheirHash() throws Exception {
+    String tag = json("receive", "--family=ref48", "--serial=R-78").get("tag").asText();
+    Path photo = Files.writeString(folder.resolve("label.jpg"), "picture");
+    // sha256sum of the seven bytes
+    String expected = "2cea274d0bedc39ec4ab6ba9e59ec889e3ed6fb56a1cf088a64d9b383378dc97";
+    String hash = json("attach", tag, photo.toString(), photo.toString()).at("/1/sha256").asText();
+    assertEquals("picture", Files.readString(folder.resolve("shop/files").resolve(hash)));
+    assertEquals(expected, hash);
+    refused("There is no file", "attach", tag, folder.resolve("none.jpg").toString());
+    refused("There is no unit", "attach", "U-00099", photo.toString());
+  }
+
+  private String measured(String tag) throws Exception {
+    Path capture =
+        Path.of(
+            System.getProperty("corewright.home"),
+            "fixtures",
+            "captures",
+            "ilim_low_avg",
+            "capture.csv.gz");
+    return json("measure", capture.toString(), "--tag", tag).at("/run/verdict").asText();
+  }
+
+  /** The imported run again, as if a bench had tested the rebuilt unit. */
+  private void passFinalTest(String tag) {
+    try (Ledger ledger =
+        Ledger.open(folder.resolve("shop/ledger.db"), "bench-1", Clock.systemUTC())) {
+      RunRecord r = ledger.dossier(tag).runs().get(0);
+      ledger.runEnded(
+          new RunRecord(
+              r.id() + "-ship",
+              tag,
+              "ship",
+              1,
+              Source.BENCH,
+              r.started(),
+              r.ended(),
+              r.operator(),
+              "bench-1",
+              "",
+              r.profileId(),
+              r.profileRevision(),
+              r.profile(),
+              r.family(),
+              Optional.empty(),
+              r.equipment(),
+              r.software(),
+              r.capture(),
+              r.captureSha256(),
+              r.end(),
+              List.of(),
+              r.measured(),
+              new Judgement(
+                  Optional.of(Verdict.PASS),
+                  r.judgement().qualifier(),
+                  r.judgement().decisionRule(),
+                  r.judgement().findings(),
+                  List.of())));
+    }
+  }
+
+  private JsonNode json(String... arguments) throws Exception {
+    out.getBuffer().setLength(0);
+    err.getBuffer().setLength(0);
+    List<String> all = new ArrayList<>(List.of(arguments));
+    all.add("--json");
+    assertEquals(0, run(all.toArray(String[]::new)), () -> all + ": " + err);
+    return new ObjectMapper().readTree(out.toString());
+  }
+
+  private void refused(String why, String... arguments) {
+    err.getBuffer().setLength(0);
+    assertEquals(1, run(arguments), () -> List.of(arguments) + ": " + out);
+    assertTrue(err.toString().replaceAll("\\s+", " ").matches(".*(" + why + ").*"), err.toString());
+  }
+
+  private int run(String... arguments) {
+    CommandLine line = Main.commandLine();
+    line.setOut(new PrintWriter(out));
+    line.setErr(new PrintWriter(err));
+    List<String> all = new ArrayList<>(List.of(arguments));
+    if (!arguments[0].equals("verify")) {
+      all.add("--shop=" + folder.resolve("shop"));
+    }
+    return line.execute(all.toArray(String[]::new));
+  }
+}
