@@ -1,8 +1,9 @@
 package corewright.measures;
 
 /**
- * What can be read from a capture. Adding one: a constant here, its kernel, its line in {@code
- * RunMeter}. The {@link #id} is what JSON, limits and the ledger call it and never changes.
+ * What can be read of a run: from its capture, or from an instrument beside the digitizer. Adding
+ * one: a constant here, its kernel, its line in {@code RunMeter}. The {@link #id} is what JSON,
+ * limits and the ledger call it and never changes.
  */
 public enum Quantity {
   // What the converter delivers.
@@ -61,7 +62,14 @@ public enum Quantity {
   START_RISE("startRise", Unit.SECOND, "Start, 10 to 90 %", true),
   START_OVERSHOOT("startOvershoot", Unit.VOLT, "Start, overshoot", true),
   INRUSH("inrush", Unit.AMPERE, "Inrush, highest", true),
-  INRUSH_I2T("inrushI2t", Unit.AMPERE_SQUARED_SECOND, "Inrush, I²t", true);
+  INRUSH_I2T("inrushI2t", Unit.AMPERE_SQUARED_SECOND, "Inrush, I²t", true),
+  DEAD_INPUT("deadInput", Unit.OHM, "Input before power", true),
+  DEAD_OUTPUT("deadOutput", Unit.OHM, "Output before power", true),
+
+  // What a thermometer on the case reads.
+  CASE_START("caseStart", Unit.CELSIUS, "Case at the start"),
+  CASE_END("caseEnd", Unit.CELSIUS, "Case at the end"),
+  CASE_HIGHEST("caseHighest", Unit.CELSIUS, "Case, hottest");
 
   private final String id;
   private final Unit unit;

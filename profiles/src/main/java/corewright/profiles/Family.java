@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param capacitance_F output capacitance of a healthy unit, F
  * @param esr_ohm its equivalent series resistance at 23 °C, Ω
  * @param switching_Hz converter frequency of the commonest build, Hz
+ * @param dead what a meter must find before power; asked for where the bench has a meter
  * @param defaultProfile id of the profile that an imported record is held against when none is
  *     named
  * @param outputs how many outputs the unit feeds, each with a load of its own; 0 where it is not
@@ -38,6 +39,7 @@ public record Family(
     InputZones zones,
     AbortLimits abort,
     Discharge discharge,
+    DeadLimits dead,
     String defaultProfile,
     boolean testOnly,
     List<Variant> variants,

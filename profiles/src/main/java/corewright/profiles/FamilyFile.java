@@ -29,6 +29,7 @@ final class FamilyFile {
         zones(file.at("inputZones")),
         abort(file.at("abort")),
         discharge(file.at("discharge")),
+        dead(file.at("deadCheck")),
         file.text("defaultProfile"),
         file.flag("testOnly", false),
         file.each("variants").stream().map(FamilyFile::variant).toList(),
@@ -62,6 +63,10 @@ final class FamilyFile {
         discharge.number("power_W"),
         discharge.number("safe_V"),
         discharge.number("within_s"));
+  }
+
+  private static DeadLimits dead(Section dead) {
+    return new DeadLimits(dead.number("input_ohm"), dead.number("output_ohm"));
   }
 
   private static Variant variant(Section variant) {

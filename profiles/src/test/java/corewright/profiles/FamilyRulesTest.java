@@ -21,7 +21,7 @@ class FamilyRulesTest {
           "capacitance_F": 0.002, "esr_ohm": 0.015, "switching_Hz": 65000 },
         "inputZones": { "good_V": 10, "tolerated_V": 9 },
         "abort": { "outputOver_V": 56, "outputUnder_V": 30, "underHold_s": 0.5, "inputOver_A": 18, "inputOver_s": 0.01, "case_C": 90 },
-        "discharge": { "resistor_ohm": 470, "power_W": 10, "safe_V": 5, "within_s": 4.2 },
+        "discharge": { "resistor_ohm": 470, "power_W": 10, "safe_V": 5, "within_s": 4.2 }, "deadCheck": { "input_ohm": 50, "output_ohm": 500 },
         "variants": [
           { "id": "X1", "title": "open", "serviceable": "yes", "why": "it is open", "kit": "XK", "prior": 0.6, "expected": { "bosses": ["4"], "mass": ["light"] } },
           { "id": "X2", "title": "set", "serviceable": "no", "why": "it is set in resin", "kit": "", "prior": 0.4, "expected": { "bosses": ["6"], "mass": ["heavy"] } }

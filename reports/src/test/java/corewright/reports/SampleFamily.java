@@ -3,6 +3,7 @@ package corewright.reports;
 import corewright.files.Origin;
 import corewright.measures.Quantity;
 import corewright.profiles.AbortLimits;
+import corewright.profiles.DeadLimits;
 import corewright.profiles.Discharge;
 import corewright.profiles.Economics;
 import corewright.profiles.Family;
@@ -39,6 +40,7 @@ public final class SampleFamily {
         ZONES,
         new AbortLimits(56, 30, 0.5, 18, 0.01, 90),
         new Discharge(470, 10, 5, 2.1),
+        new DeadLimits(50, 500),
         "sd48-arrival",
         false,
         List.of(

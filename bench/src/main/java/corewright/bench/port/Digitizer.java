@@ -22,6 +22,12 @@ public interface Digitizer extends Instrument {
    */
   Frame next(Duration patience);
 
+  /**
+   * Whether its time stands still while the next frame is not asked for: then nothing is missed by
+   * waiting for another instrument.
+   */
+  boolean waits();
+
   /** Ends sampling. */
   void stop();
 

@@ -6,6 +6,7 @@ import corewright.bench.run.Guard.Answer;
 import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.BenchDescription.FixtureDescription;
 import corewright.measures.Figures;
+import corewright.measures.Measurement;
 import corewright.profiles.SupplyFeed;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,9 @@ final class BenchGuards {
   /** A discharge resistor this far from the family's is another fixture's, or has failed. */
   private static final double RESISTOR_FACTOR = 2;
 
+  /** What a room counts as, °C. */
+  private static final double ROOM_C = 23;
+
   static final List<Guard> ALL =
       List.of(
           new Guard("interlock-whole", BenchGuards::interlock),
@@ -23,7 +27,8 @@ final class BenchGuards {
           new Guard("fixture-rated", (plan, bench) -> rated(plan)),
           new Guard("discharge-path", (plan, bench) -> resistor(plan)),
           new Guard("channels-sampled", BenchGuards::channels),
-          new Guard("line-rate", BenchGuards::lineRate));
+          new Guard("line-rate", BenchGuards::lineRate),
+          new Guard("temperature-fits-profile", BenchGuards::temperature));
 
   private BenchGuards() {}
 
@@ -150,5 +155,28 @@ final class BenchGuards {
             + Figures.number(carries, 0)
             + ".",
         "Lower the sample rate in the profile, or use a faster line.");
+  }
+
+  /** Without a thermometer only a profile for room temperature may be run, and it says so. */
+  private static Answer temperature(RunPlan plan, BenchInstruments bench) {
+    double nominal_C = plan.profile().temperature_C();
+    double tolerance_K = plan.profile().temperatureTolerance_K();
+    String asked =
+        "the profile asks for "
+            + Figures.number(nominal_C, 0)
+            + " ± "
+            + Figures.number(tolerance_K, 0)
+            + " °C.";
+    if (bench.thermometer().isEmpty()) {
+      return Answer.of(
+          Math.abs(nominal_C - ROOM_C) <= tolerance_K,
+          "The unit's temperature is not measured; " + asked,
+          "Use a bench with a thermometer for what is not run at room temperature.");
+    }
+    Measurement unit = bench.thermometer().get().temperature();
+    return Answer.of(
+        Math.abs(unit.value() - nominal_C) <= tolerance_K,
+        "The unit is at " + Figures.withU(unit) + "; " + asked,
+        "Leave the unit until it has the temperature that the profile asks for.");
   }
 }

@@ -4,18 +4,36 @@ import corewright.bench.port.Digitizer;
 import corewright.bench.port.Instrument;
 import corewright.bench.port.Interlock;
 import corewright.bench.port.Load;
+import corewright.bench.port.Meter;
 import corewright.bench.port.Source;
 import corewright.bench.port.Switch;
+import corewright.bench.port.Thermometer;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
-/** The opened instruments of a bench, one for each role. Closing gives every port back. */
+/**
+ * The opened instruments of a bench, one for each role. Closing gives every port back.
+ *
+ * @param thermometer on the unit's case; without one its temperature counts as not measured
+ * @param meter on the unit's terminals; without one shorts are found by the first power alone
+ */
 public record BenchInstruments(
-    Load load, Source source, Digitizer digitizer, Switch discharge, Interlock interlock)
+    Load load,
+    Source source,
+    Digitizer digitizer,
+    Switch discharge,
+    Interlock interlock,
+    Optional<Thermometer> thermometer,
+    Optional<Meter> meter)
     implements AutoCloseable {
 
   /** In the order in which they are named in records. */
   public List<Instrument> all() {
-    return List.of(load, source, digitizer, discharge, interlock);
+    return Stream.concat(
+            Stream.of(load, source, digitizer, discharge, interlock),
+            Stream.of(thermometer, meter).flatMap(Optional::stream))
+        .toList();
   }
 
   @Override

@@ -23,7 +23,13 @@ final class DeadCheck implements StepKind {
   public void run(Step step, Station station) {
     DischargeProof proof = station.proof();
     Optional<String> charged =
-        proof.falls().or(() -> proof.stays(Math.max(LEAST_S, step.hold_s())));
+        proof
+            .falls()
+            .or(
+                () -> {
+                  HoldOn.letGo(station.context().bench());
+                  return proof.stays(Math.max(LEAST_S, step.hold_s()));
+                });
     charged.ifPresent(
         saw -> {
           throw new EndOfRun(
@@ -32,7 +38,9 @@ final class DeadCheck implements StepKind {
                   step.id(),
                   station.sampler().at_s(),
                   saw,
-                  "Treat the unit as charged: check the discharge path, then discharge it by hand."));
+                  "Treat the unit as charged: check the discharge path, then discharge it by"
+                      + " hand."));
         });
+    station.aids().beforePower().ifPresent(meter -> meter.look(station));
   }
 }

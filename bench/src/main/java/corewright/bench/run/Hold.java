@@ -25,11 +25,15 @@ final class Hold implements StepKind {
 
   @Override
   public void run(Step step, Station station) {
+    station.aids().holdBegins(station.sampler().at_s());
     station.levels().hold(step);
     long samples = Math.round(step.hold_s() * station.context().framing().rate_Hz());
     long until = station.sampler().end() + samples;
     while (station.sampler().end() < until) {
       station.sampler().next();
+      if (step.load_A() == 0 && station.sampler().end() >= until - samples / 2) {
+        station.aids().agreement().ifPresent(meter -> meter.look(station));
+      }
     }
   }
 }

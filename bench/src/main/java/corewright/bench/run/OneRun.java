@@ -13,6 +13,7 @@ import corewright.profiles.Step;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** One run from beginning to end. Used once, on one thread. */
@@ -28,6 +29,7 @@ final class OneRun {
   private final List<String> troubles = new ArrayList<>();
   private List<GuardFinding> guards = List.of();
   private Optional<Recording.Sealed> sealed = Optional.empty();
+  private Beside beside = new Beside(List.of(), "nothing was sampled.", 0, Map.of(), List.of());
 
   OneRun(
       RunPlan plan,
@@ -59,7 +61,8 @@ final class OneRun {
         sealed.flatMap(Recording.Sealed::holds),
         sealed.map(Recording.Sealed::file),
         sealed.map(Recording.Sealed::sha256).orElse(""),
-        troubles);
+        troubles,
+        beside);
   }
 
   /** Who is there, everything off, every guard asked: why the run may not begin. */
@@ -102,10 +105,11 @@ final class OneRun {
 
   private RunEnd sampled() {
     RunEnd end;
+    Aids aids = new Aids(plan, bench, clock);
     try (RawWriter raw = recording.raw(bench, context.framing())) {
       Levels levels = new Levels(bench);
-      Sampler sampler = new Sampler(context, raw, levels::load_A);
-      end = steps(sampler, levels);
+      Sampler sampler = new Sampler(context, raw, levels::load_A, aids.trips());
+      end = steps(sampler, levels, aids);
       if (end.kind() != RunEnd.Kind.COMPLETED) {
         proveDischarged(sampler, levels);
       } else if (!troubles.isEmpty()) {
@@ -115,13 +119,16 @@ final class OneRun {
       raw.end(end);
     } catch (RuntimeException disk) {
       end = fault("", 0, disk);
+    } finally {
+      aids.close();
     }
+    beside = aids.readings();
     attempt("Sealing the capture", () -> sealed = Optional.of(recording.seal()));
     return end;
   }
 
   /** Runs the profile. However it is left, the safe state has been commanded. */
-  private RunEnd steps(Sampler sampler, Levels levels) {
+  private RunEnd steps(Sampler sampler, Levels levels, Aids aids) {
     String step = "";
     try {
       protect();
@@ -133,7 +140,7 @@ final class OneRun {
         listener.step(steps.get(i), i, steps.size());
         StepKind kind = StepKind.of(steps.get(i).kind());
         sampler.step(step, steps.get(i).kind().name(), kind.most_s(steps.get(i), plan));
-        kind.run(steps.get(i), new StepKind.Station(context, sampler, levels));
+        kind.run(steps.get(i), new StepKind.Station(context, sampler, levels, aids, step));
       }
       return RunEnd.completed(sampler.at_s());
     } catch (EndOfRun ended) {

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param file the sealed capture; empty if nothing was sampled
  * @param sha256 of its bytes; empty if nothing was sampled
  * @param troubles what of the safe state could not be confirmed, each a sentence
+ * @param beside what thermometer and meter read, where the bench has them
  */
 public record RunResult(
     OpenRun run,
@@ -32,7 +33,8 @@ public record RunResult(
     Optional<Capture> capture,
     Optional<Path> file,
     String sha256,
-    List<String> troubles) {
+    List<String> troubles,
+    Beside beside) {
 
   public RunResult {
     equipment = List.copyOf(equipment);

@@ -4,6 +4,7 @@ import corewright.bench.capture.RawWriter;
 import corewright.bench.port.Digitizer;
 import corewright.bench.record.RunEnd;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleSupplier;
 
@@ -38,10 +39,10 @@ final class Sampler {
   private boolean wayOut;
   private Optional<Digitizer.Frame> unkept = Optional.empty();
 
-  Sampler(RunContext context, RawWriter raw, DoubleSupplier load_A) {
+  Sampler(RunContext context, RawWriter raw, DoubleSupplier load_A, List<Trip> more) {
     this.digitizer = context.bench().digitizer();
     this.framing = context.framing();
-    this.trips = Trips.of(context.plan().family(), context.plan().profile());
+    this.trips = Trips.of(context.plan().family(), context.plan().profile(), more);
     this.raw = raw;
     this.listener = context.listener();
     this.stop = context.stop();

@@ -42,8 +42,10 @@ interface StepKind {
    * @param context plan and instruments
    * @param sampler gives the frames
    * @param levels commands source and load
+   * @param aids what the bench has beside them
+   * @param step id of the step
    */
-  record Station(RunContext context, Sampler sampler, Levels levels) {
+  record Station(RunContext context, Sampler sampler, Levels levels, Aids aids, String step) {
 
     DischargeProof proof() {
       return new DischargeProof(sampler, context.bench(), context.plan().family().discharge());

@@ -24,7 +24,10 @@ final class Trips {
     this.all = List.copyOf(all);
   }
 
-  static Trips of(Family family, Profile profile) {
+  /**
+   * @param more what else is looked at, after the digitizer's own channels
+   */
+  static Trips of(Family family, Profile profile, List<Trip> more) {
     AbortLimits abort = family.abort();
     List<Trip> all = new ArrayList<>();
     // The bench first: a frame that cannot be trusted says nothing about the unit.
@@ -35,6 +38,7 @@ final class Trips {
     all.add(supplyCurrentOver(abort));
     profile.feeds().forEach(feed -> all.add(feedOver(feed, family)));
     all.add(outputUnder(abort));
+    all.addAll(more);
     return new Trips(all);
   }
 

@@ -11,9 +11,10 @@ import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.Dialect;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * From a bench description to instruments that have said who they are. Energises nothing: what an
@@ -51,17 +52,29 @@ public final class BenchOpener {
       ScpiSession interlock = session(bench, "interlock", opened);
       Link board = open(connection(bench, "digitizer"), opened);
       Digitizer digitizer = FramedDigitizer.open("digitizer", board, clock);
-      List.of(load, source, discharge, interlock).forEach(s -> s.act("prepare", Map.of()));
+      Optional<ScpiSession> thermometer = sessionIfThere(bench, "thermometer", opened);
+      Optional<ScpiSession> meter = sessionIfThere(bench, "meter", opened);
+      Stream.concat(
+              Stream.of(load, source, discharge, interlock),
+              Stream.of(thermometer, meter).flatMap(Optional::stream))
+          .forEach(s -> s.act("prepare", Map.of()));
       return new BenchInstruments(
           new ScpiLoad("load", load),
           new ScpiSource("source", source),
           digitizer,
           new ScpiSwitch("switch", discharge),
-          new ScpiInterlock("interlock", interlock));
+          new ScpiInterlock("interlock", interlock),
+          thermometer.map(s -> new ScpiThermometer("thermometer", s)),
+          meter.map(s -> new ScpiMeter("meter", s)));
     } catch (RuntimeException failed) {
       opened.forEach(Link::close);
       throw failed;
     }
+  }
+
+  private Optional<ScpiSession> sessionIfThere(
+      BenchDescription bench, String role, Deque<Link> opened) {
+    return bench.instrument(role).map(there -> session(bench, role, opened));
   }
 
   private ScpiSession session(BenchDescription bench, String role, Deque<Link> opened) {
@@ -94,6 +107,6 @@ public final class BenchOpener {
                     role,
                     "opening bench " + bench.id(),
                     "the description names no " + role,
-                    "Add it to the bench description: a run needs every role."));
+                    "Add it to the bench description: no run goes without it."));
   }
 }

@@ -82,6 +82,11 @@ public final class FramedDigitizer implements Digitizer {
   }
 
   @Override
+  public boolean waits() {
+    return acknowledged;
+  }
+
+  @Override
   public void stop() {
     carriedOut("stopping", encoder.stop(), NOT_STREAMING);
     line.forgetFrames();

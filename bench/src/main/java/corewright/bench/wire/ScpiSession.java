@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One instrument that speaks program messages in a dialect. Every command is confirmed by an answer
@@ -85,7 +86,19 @@ final class ScpiSession {
   /** A number that the instrument measures. */
   Measurement number(String query, Unit unit) {
     Query question = dialect.query(query);
+    return measurement(question, ask(question.send()), unit);
+  }
+
+  /** A number that the instrument measures; empty if it says that it is beyond its range. */
+  Optional<Measurement> numberInRange(String query, Unit unit) {
+    Query question = dialect.query(query);
     String answer = ask(question.send());
+    return question.beyond(answer)
+        ? Optional.empty()
+        : Optional.of(measurement(question, answer, unit));
+  }
+
+  private Measurement measurement(Query question, String answer, Unit unit) {
     double value =
         question
             .number(answer)

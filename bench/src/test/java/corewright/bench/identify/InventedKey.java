@@ -7,6 +7,7 @@ import corewright.profiles.CheckItem;
 import corewright.profiles.Cue;
 import corewright.profiles.Cue.TravelsWith;
 import corewright.profiles.DateFormat;
+import corewright.profiles.DeadLimits;
 import corewright.profiles.Discharge;
 import corewright.profiles.Economics;
 import corewright.profiles.Family;
@@ -129,6 +130,7 @@ final class InventedKey {
         new InputZones(10, 9),
         new AbortLimits(56, 30, 0.5, 18, 0.01, 90),
         new Discharge(470, 10, 5, 3),
+        new DeadLimits(50, 500),
         "arrival",
         false,
         variants,

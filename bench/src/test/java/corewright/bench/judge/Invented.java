@@ -8,6 +8,7 @@ import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import corewright.measures.Unit;
 import corewright.profiles.AbortLimits;
+import corewright.profiles.DeadLimits;
 import corewright.profiles.Discharge;
 import corewright.profiles.Economics;
 import corewright.profiles.Family;
@@ -68,6 +69,7 @@ final class Invented {
         new InputZones(10, 9),
         new AbortLimits(56, 30, 0.5, 18, 0.01, 90),
         new Discharge(470, 10, 5, 3),
+        new DeadLimits(50, 500),
         "arrival",
         false,
         List.of(),

@@ -238,6 +238,7 @@ class VerdictTableTest {
         f.zones(),
         f.abort(),
         f.discharge(),
+        f.dead(),
         f.defaultProfile(),
         f.testOnly(),
         f.variants(),

@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import corewright.bench.port.Digitizer;
 import corewright.bench.port.Digitizer.Frame;
 import corewright.bench.port.Instrument;
 import corewright.bench.port.InstrumentFault;
+import corewright.bench.port.Meter;
 import corewright.measures.Measurement;
 import corewright.measures.Unit;
 import java.io.IOException;
@@ -53,7 +55,11 @@ abstract class BenchContract {
       assertEquals(instrument.identity(), instrument.identity());
       assertEquals(4, instrument.identity().split(",", -1).length, "IEEE 488.2, 10.14");
     }
-    assertEquals(Set.of("load", "source", "digitizer", "switch", "interlock"), roles);
+    Set<String> needed = Set.of("load", "source", "digitizer", "switch", "interlock");
+    assertTrue(roles.containsAll(needed), roles.toString());
+    roles.removeAll(needed);
+    roles.removeAll(Set.of("thermometer", "meter"));
+    assertEquals(Set.of(), roles);
   }
 
   @Test
@@ -163,6 +169,30 @@ abstract class BenchContract {
         bench.digitizer().channels().stream().filter(c -> c.name().equals("output")).findFirst();
     assertEquals("V", output.orElseThrow().unit());
     assertTrue(output.orElseThrow().lsb() > 0);
+  }
+
+  @Test
+  final void theThermometerReadsACaseThatNobodyHasHeated() {
+    assumeTrue(bench.thermometer().isPresent(), "this bench has no thermometer");
+    Measurement cold = bench.thermometer().orElseThrow().temperature();
+    assertEquals(Unit.CELSIUS, cold.unit());
+    assertTrue(cold.u() > 0, "a real instrument is never exact");
+    assertTrue(cold.value() > -20 && cold.value() < 60, cold.toString());
+  }
+
+  @Test
+  final void theMeterFindsNoVoltageWhereNothingIsOn() {
+    assumeTrue(bench.meter().isPresent(), "this bench has no meter");
+    Meter meter = bench.meter().orElseThrow();
+    for (Meter.Terminals terminals : Meter.Terminals.values()) {
+      meter.to(terminals);
+      Measurement volts = meter.voltage();
+      assertEquals(Unit.VOLT, volts.unit());
+      assertTrue(volts.u() > 0, "a real instrument is never exact");
+      assertEquals(0, volts.value(), 1 + 4 * volts.u());
+      meter.resistance().ifPresent(r -> assertEquals(Unit.OHM, r.unit()));
+      meter.diode().ifPresent(d -> assertEquals(Unit.VOLT, d.unit()));
+    }
   }
 
   @Test

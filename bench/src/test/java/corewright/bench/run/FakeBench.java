@@ -4,8 +4,10 @@ import corewright.bench.port.Digitizer;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Interlock;
 import corewright.bench.port.Load;
+import corewright.bench.port.Meter;
 import corewright.bench.port.Source;
 import corewright.bench.port.Switch;
+import corewright.bench.port.Thermometer;
 import corewright.measures.Measurement;
 import corewright.measures.Unit;
 import java.time.Duration;
@@ -13,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.UnaryOperator;
 
 /** Instruments without bytes: what they are told acts on a {@link FakeUnit} at once. */
@@ -40,6 +43,15 @@ final class FakeBench {
   /** Whether the source can be asked if it is on. */
   boolean sourceSays = true;
 
+  /** Whether the digitizer's time stands still while nobody asks for a frame. */
+  boolean waits = true;
+
+  boolean hasThermometer = true;
+  boolean hasMeter = true;
+
+  /** What the meter reads of a voltage. */
+  DoubleUnaryOperator meterReads = v -> v;
+
   String fixture = "EF-SD48";
   String model = "EMULATED-THING";
   private int rate_Hz;
@@ -48,7 +60,13 @@ final class FakeBench {
 
   BenchInstruments instruments() {
     return new BenchInstruments(
-        new FakeLoad(), new FakeSource(), new FakeDigitizer(), new FakeSwitch(), new FakeChain());
+        new FakeLoad(),
+        new FakeSource(),
+        new FakeDigitizer(),
+        new FakeSwitch(),
+        new FakeChain(),
+        hasThermometer ? Optional.of(new FakeThermometer()) : Optional.empty(),
+        hasMeter ? Optional.of(new FakeMeter()) : Optional.empty());
   }
 
   private void tell(String command) {
@@ -70,7 +88,7 @@ final class FakeBench {
   private Digitizer.Status status() {
     unit.relayClosed &= unit.chainWhole;
     return new Digitizer.Status(
-        unit.chainWhole, unit.relayClosed, unit.discharging, false, false, false);
+        unit.chainWhole, unit.relayClosed, unit.discharging, false, false, unit.heldOn);
   }
 
   private final class FakeLoad implements Load {
@@ -182,7 +200,7 @@ final class FakeBench {
     @Override
     public void discharge(boolean connected) {
       tell("switch discharge " + connected);
-      unit.discharging = connected;
+      unit.discharging = connected || unit.heldOn;
     }
 
     @Override
@@ -216,6 +234,75 @@ final class FakeBench {
     public boolean whole() {
       tell("interlock whole?");
       return unit.chainWhole;
+    }
+
+    @Override
+    public void off() {}
+
+    @Override
+    public void close() {}
+  }
+
+  private final class FakeThermometer implements Thermometer {
+    @Override
+    public String role() {
+      return "thermometer";
+    }
+
+    @Override
+    public String identity() {
+      return FakeBench.this.identity("thermometer");
+    }
+
+    @Override
+    public Measurement temperature() {
+      before.accept("thermometer temperature?");
+      return new Measurement(unit.case_C, 0.75, Unit.CELSIUS);
+    }
+
+    @Override
+    public void off() {}
+
+    @Override
+    public void close() {}
+  }
+
+  private final class FakeMeter implements Meter {
+    private Terminals at = Terminals.INPUT;
+
+    @Override
+    public String role() {
+      return "meter";
+    }
+
+    @Override
+    public String identity() {
+      return FakeBench.this.identity("meter");
+    }
+
+    @Override
+    public void to(Terminals terminals) {
+      at = terminals;
+    }
+
+    @Override
+    public Measurement voltage() {
+      double volts = at == Terminals.INPUT ? unit.input_V : unit.capacitor_V;
+      return new Measurement(meterReads.applyAsDouble(volts), 0.004, Unit.VOLT);
+    }
+
+    @Override
+    public Optional<Measurement> resistance() {
+      before.accept("meter resistance?");
+      double ohm = at == Terminals.INPUT ? unit.deadInput_ohm : unit.deadOutput_ohm;
+      return Double.isInfinite(ohm)
+          ? Optional.empty()
+          : Optional.of(new Measurement(ohm, 0.01 * ohm + 0.2, Unit.OHM));
+    }
+
+    @Override
+    public Optional<Measurement> diode() {
+      return Optional.of(new Measurement(unit.diode_V, 0.003, Unit.VOLT));
     }
 
     @Override
@@ -272,6 +359,11 @@ final class FakeBench {
     }
 
     @Override
+    public boolean waits() {
+      return waits;
+    }
+
+    @Override
     public void stop() {
       tell("digitizer stop");
     }
@@ -280,6 +372,7 @@ final class FakeBench {
     public void relay(boolean closed) {
       tell("digitizer relay " + closed);
       unit.relayClosed = closed && unit.chainWhole;
+      unit.heldOn &= !unit.relayClosed;
     }
 
     @Override

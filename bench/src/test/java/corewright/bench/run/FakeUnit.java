@@ -13,12 +13,18 @@ final class FakeUnit {
   boolean discharging = true;
   boolean relayClosed;
   boolean chainWhole = true;
+  boolean heldOn; // the fixture's watchdog has tripped
 
   boolean shorted;
   boolean sourceSticks;
   boolean dischargeBroken;
   double regulates_V = 48;
   double hidden_A; // charge that flows in from nowhere, for a capacitor behind a diode
+
+  double case_C = 23;
+  double deadInput_ohm = Double.POSITIVE_INFINITY;
+  double deadOutput_ohm = 6800;
+  double diode_V = 0.5;
 
   double capacitor_V;
   double input_V;

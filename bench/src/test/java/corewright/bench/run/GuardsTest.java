@@ -93,7 +93,8 @@ class GuardsTest {
             (p, b) -> with(p, levels(Plans.hold("much", 12.5, 2.5, 1)))),
         new Case(
             "trip-margin",
-            "off within 600 ms of a fault; the fastest limit that it must hold by itself allows 500 ms",
+            "off within 600 ms of a fault; the fastest limit that it must hold by itself allows 500"
+                + " ms",
             (p, b) -> with(p, bench(p, p.bench().fixture(), 0.6, 1e6))),
         new Case(
             "interlock-whole",
@@ -140,7 +141,21 @@ class GuardsTest {
         new Case(
             "line-rate",
             "bytes a second, the digitizer's line carries 11520",
-            (p, b) -> with(p, bench(p, p.bench().fixture(), 0.05, 11_520))));
+            (p, b) -> with(p, bench(p, p.bench().fixture(), 0.05, 11_520))),
+        new Case(
+            "temperature-fits-profile",
+            "The unit is at 12.3 ± 1.5 °C; the profile asks for 23 ± 5 °C.",
+            (p, b) -> {
+              b.unit.case_C = 12.3;
+              return p;
+            }),
+        new Case(
+            "temperature-fits-profile",
+            "The unit's temperature is not measured; the profile asks for −20 ± 5 °C.",
+            (p, b) -> {
+              b.hasThermometer = false;
+              return with(p, Plans.profile("sd48", 1000, -20, Plans.whole().steps()));
+            }));
   }
 
   @ParameterizedTest

@@ -23,10 +23,29 @@ final class OnPty implements AutoCloseable {
   final BenchDescription description;
 
   OnPty(EmulatedBench.Setup setup) throws IOException {
+    this(setup, Optional.empty());
+  }
+
+  private OnPty(EmulatedBench.Setup setup, Optional<String> missing) throws IOException {
     assumeTrue(PtyLine.isPossible(), "pseudo-terminals are made on Linux only");
     emulated = EmulatedBench.open(setup);
-    description =
+    BenchDescription d =
         Descriptions.shippedBench("emulated-" + setup.unit().family()).withPorts(emulated.ports());
+    description =
+        new BenchDescription(
+            d.id(),
+            d.revision(),
+            d.title(),
+            d.instruments().stream().filter(c -> !missing.equals(Optional.of(c.role()))).toList(),
+            d.channels(),
+            d.fixture(),
+            d.trip_s(),
+            d.origin());
+  }
+
+  /** The same bench without one of the instruments that a bench may lack. */
+  OnPty(EmulatedBench.Setup setup, String missing) throws IOException {
+    this(setup, Optional.of(missing));
   }
 
   BenchInstruments open() {

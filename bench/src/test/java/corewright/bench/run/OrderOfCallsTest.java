@@ -14,11 +14,14 @@ import corewright.bench.port.Digitizer;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Interlock;
 import corewright.bench.port.Load;
+import corewright.bench.port.Meter;
 import corewright.bench.port.Source;
 import corewright.bench.port.Switch;
+import corewright.bench.port.Thermometer;
 import corewright.bench.record.RunEnd;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -42,6 +45,8 @@ class OrderOfCallsTest {
     final Digitizer digitizer;
     final Switch discharge;
     final Interlock interlock;
+    final Thermometer thermometer;
+    final Meter meter;
 
     Spied() {
       BenchInstruments fake = bench.instruments();
@@ -50,10 +55,19 @@ class OrderOfCallsTest {
       digitizer = spy(fake.digitizer());
       discharge = spy(fake.discharge());
       interlock = spy(fake.interlock());
+      thermometer = spy(fake.thermometer().orElseThrow());
+      meter = spy(fake.meter().orElseThrow());
     }
 
     BenchInstruments all() {
-      return new BenchInstruments(load, source, digitizer, discharge, interlock);
+      return new BenchInstruments(
+          load,
+          source,
+          digitizer,
+          discharge,
+          interlock,
+          Optional.of(thermometer),
+          Optional.of(meter));
     }
 
     InOrder order() {
@@ -85,6 +99,10 @@ class OrderOfCallsTest {
         new Failing("load set", s -> doThrow(DEAD).when(s.load).set(anyDouble())),
         new Failing("load input", s -> doThrow(DEAD).when(s.load).input(anyBoolean())),
         new Failing("heartbeat", s -> doThrow(DEAD).when(s.digitizer).heartbeat()),
+        new Failing("thermometer", s -> doThrow(DEAD).when(s.thermometer).temperature()),
+        new Failing("meter's leads", s -> doThrow(DEAD).when(s.meter).to(any())),
+        new Failing("meter's ohms", s -> doThrow(DEAD).when(s.meter).resistance()),
+        new Failing("meter's volts", s -> doThrow(DEAD).when(s.meter).voltage()),
         new Failing("source off", s -> doThrow(DEAD).when(s.source).off()),
         new Failing("discharge on", s -> doThrow(DEAD).when(s.discharge).off()),
         new Failing("load off", s -> doThrow(DEAD).when(s.load).off()),

@@ -38,6 +38,10 @@ final class Plans {
   }
 
   static Profile profile(String family, double rate_Hz, List<Step> steps) {
+    return profile(family, rate_Hz, 23, steps);
+  }
+
+  static Profile profile(String family, double rate_Hz, double temperature_C, List<Step> steps) {
     return new Profile(
         "test",
         1,
@@ -52,7 +56,7 @@ final class Plans {
         1,
         steps,
         List.of(),
-        23,
+        temperature_C,
         5,
         NONE);
   }

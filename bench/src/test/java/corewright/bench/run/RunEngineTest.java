@@ -301,4 +301,14 @@ class RunEngineTest {
     }
     throw new AssertionError("a run was begun that nobody could find again");
   }
+
+  @Test
+  void aFixtureThatHoldsItsResistorOnIsMadeToLetGoBeforeTheUnitIsLookedAt() {
+    bench.unit.heldOn = true;
+    bench.unit.hidden_A = 0.004; // a capacitor behind a diode: seen only with the resistor lifted
+    assertEquals(RunEnd.Kind.REFUSED_TO_POWER, run(Plans.plan(folder)).end().kind());
+    int closed = bench.told.indexOf("digitizer relay true");
+    assertEquals("digitizer relay false", bench.told.get(closed + 1));
+    assertFalse(bench.told.contains("source output true"));
+  }
 }

@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.port.Digitizer.Frame;
 import corewright.bench.port.Digitizer.Status;
+import corewright.bench.port.InstrumentFault;
 import corewright.bench.record.RunEnd;
 import corewright.bench.record.RunEnd.Trip;
 import java.nio.file.Path;
+import java.util.concurrent.CountDownLatch;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -204,5 +206,122 @@ class TripsTest {
   void aCountThatRunsBackwardsEndsTheRun() {
     whenLoaded(3, f -> new Frame(f.first() - 1, f.status(), f.codes(), 0));
     faulted("The digitizer counts its samples backwards");
+  }
+
+  @Test
+  void aCaseThatIsTooHotTrips() {
+    whenLoaded(
+        20,
+        f -> {
+          bench.unit.case_C = 90.6;
+          return f;
+        });
+    RunEnd end = trippedIn("full", Trip.CASE_TOO_HOT);
+    assertEquals("The case was at 90.6 ± 1.5 °C; more than 90 °C ends the run.", end.saw());
+  }
+
+  @Test
+  void aThermometerThatFallsSilentEndsTheRun() {
+    bench.before =
+        command -> {
+          if (loaded() && command.equals("thermometer temperature?")) {
+            throw new InstrumentFault("thermometer", "asking", "no answer", "Check its cable.");
+          }
+        };
+    faulted("thermometer: asking: no answer.");
+  }
+
+  @Test
+  void aThermometerThatHoldsTheLineHoldsUpNoFrame() throws InterruptedException {
+    bench.waits = false;
+    bench.hasMeter = false;
+    CountDownLatch never = new CountDownLatch(1);
+    bench.before =
+        command -> {
+          bench.slowness = loaded() ? 10 : 0;
+          if (loaded() && command.equals("thermometer temperature?")) {
+            await(never);
+          }
+        };
+    try {
+      faulted("The thermometer has said nothing for 2 s.");
+    } finally {
+      never.countDown();
+    }
+  }
+
+  private static void await(CountDownLatch latch) {
+    try {
+      latch.await();
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  @Test
+  void aBenchWithoutAThermometerRunsAndSaysSo() {
+    bench.hasThermometer = false;
+    RunResult result = run();
+    assertEquals(RunEnd.Kind.COMPLETED, result.end().kind(), result.end().saw());
+    assertEquals("the bench has no thermometer.", result.beside().caseNote());
+  }
+
+  @Test
+  void aShortThatTheMeterFindsIsNeverPowered() {
+    bench.unit.deadOutput_ohm = 3;
+    RunEnd end = run().end();
+    assertEquals(RunEnd.Kind.REFUSED_TO_POWER, end.kind());
+    assertEquals("dead", end.step());
+    assertEquals(
+        "Between the output terminals the meter finds 3.0 ± 0.5 Ω; less than 500 Ω is a short.",
+        end.saw());
+    assertFalse(bench.told.contains("source output true"));
+  }
+
+  @Test
+  void aShortedInputIsNeverPowered() {
+    bench.unit.deadInput_ohm = 20;
+    String saw = run().end().saw();
+    assertTrue(saw.startsWith("Between the input terminals the meter finds 20.0"), saw);
+    assertFalse(bench.told.contains("source output true"));
+  }
+
+  @Test
+  void aJunctionThatDropsNothingIsNeverPowered() {
+    bench.unit.diode_V = 0.05;
+    String saw = run().end().saw();
+    assertTrue(saw.contains("diode test finds 0.050 ± 0.006 V"), saw);
+    assertFalse(bench.told.contains("source output true"));
+  }
+
+  @Test
+  void aDischargeResistorThatCouldNotBeLiftedIsNotTakenForAShort() {
+    bench.unit.deadOutput_ohm = 440;
+    bench.before =
+        command -> {
+          if (command.equals("meter resistance?")) {
+            bench.unit.discharging = true; // as a fixture does whose watchdog has tripped
+          }
+        };
+    faulted("The discharge resistor is connected again");
+  }
+
+  @Test
+  void aReadingThatRisesAsTheMeterChargesTheUnitIsNoShort() {
+    bench.unit.deadOutput_ohm = 100;
+    bench.before =
+        command -> {
+          if (command.equals("meter resistance?")) {
+            bench.unit.deadOutput_ohm += 50;
+          }
+        };
+    assertEquals(RunEnd.Kind.COMPLETED, run().end().kind());
+  }
+
+  @Test
+  void aDigitizerThatDisagreesWithTheMeterEndsTheRun() {
+    bench.meterReads = v -> v > 40 ? 1.05 * v : v;
+    RunEnd end = faulted("The meter read 50.4");
+    assertEquals("rest", end.step());
   }
 }

@@ -2,10 +2,16 @@ package corewright.reports.document;
 
 import corewright.bench.record.EquipmentUsed;
 import corewright.bench.record.RunRecord;
+import corewright.measures.Figures;
+import corewright.measures.Measurement;
+import corewright.measures.Quantity;
+import corewright.measures.Reading;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.w3c.dom.Element;
 
@@ -49,7 +55,25 @@ final class FootPart {
             page.foreign(run.software(), 40))
         + (run.captureSha256().isEmpty()
             ? ""
-            : " " + page.say("foot.curves", hash(run.captureSha256())));
+            : " " + page.say("foot.curves", hash(run.captureSha256())))
+        + caseTemperature(run);
+  }
+
+  /** How hot the case was at most; said too where it was not measured. */
+  private String caseTemperature(RunRecord run) {
+    List<Reading> hottest =
+        run.measured().stream()
+            .flatMap(m -> m.holds().stream())
+            .flatMap(h -> Optional.ofNullable(h.readings().get(Quantity.CASE_HIGHEST)).stream())
+            .toList();
+    if (hottest.isEmpty()) {
+      return ""; // nobody could have measured it
+    }
+    return hottest.stream()
+        .flatMap(r -> r.measurement().stream())
+        .max(Comparator.comparingDouble(Measurement::value))
+        .map(m -> " " + page.say("foot.case", Figures.withU(m)))
+        .orElse(" " + page.say("foot.case.none"));
   }
 
   /** Each instrument once; several roles of one calibration share its mention. */

@@ -83,6 +83,7 @@ final class DossierWords {
         .filter(a -> a.run().equals(run.id()))
         .forEach(
             a -> lines.add("  Amended by " + a.who() + ": " + a.text() + " (" + a.reason() + ")"));
+    run.measured().ifPresent(m -> m.notes().forEach(note -> lines.add("  " + note)));
     return lines;
   }
 

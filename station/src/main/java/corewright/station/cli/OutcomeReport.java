@@ -14,6 +14,7 @@ final class OutcomeReport {
     } else {
       OutcomeTable.of(List.of(outcome)).forEach(out::println);
       outcome.run().judgement().reasons().forEach(r -> out.println("  " + r));
+      outcome.run().measured().ifPresent(m -> m.notes().forEach(note -> out.println("  " + note)));
       out.println("Document    " + outcome.document());
       outcome.chart().ifPresent(chart -> out.println("Chart       " + chart));
     }

@@ -14,6 +14,9 @@ import corewright.bench.record.Finding;
 import corewright.bench.record.Identification;
 import corewright.bench.record.RunRecord;
 import corewright.reports.ledger.Amendment;
+import corewright.measures.MeasuredHold;
+import corewright.measures.Quantity;
+import corewright.measures.Reading;
 import corewright.station.work.Outcome;
 import java.util.List;
 
@@ -101,9 +104,43 @@ final class RecordJson {
     json.put("saw", run.end().saw());
     json.put("capture", run.capture());
     json.put("captureSha256", run.captureSha256());
+    ArrayNode notes = json.putArray("notes");
+    ObjectNode beside = json.putObject("readings");
+    run.measured()
+        .ifPresent(
+            m -> {
+              words(notes, m.notes());
+              m.readings().forEach((quantity, reading) -> put(beside, quantity, reading));
+            });
+    ArrayNode holds = json.putArray("case");
+    run.measured().ifPresent(m -> m.holds().forEach(h -> holds.add(caseOf(h))));
     ArrayNode findings = json.putArray("findings");
     run.judgement().findings().forEach(f -> findings.add(finding(f)));
     return json;
+  }
+
+  /** Temperature of the case in one hold. */
+  private static ObjectNode caseOf(MeasuredHold hold) {
+    ObjectNode json = NODES.objectNode();
+    json.put("hold", hold.index());
+    for (Quantity quantity :
+        List.of(Quantity.CASE_START, Quantity.CASE_END, Quantity.CASE_HIGHEST)) {
+      put(json, quantity, hold.readings().getOrDefault(quantity, Reading.none("not read.")));
+    }
+    return json;
+  }
+
+  private static void put(ObjectNode json, Quantity quantity, Reading reading) {
+    reading
+        .measurement()
+        .ifPresentOrElse(
+            m -> {
+              ObjectNode each = json.putObject(quantity.id());
+              each.put("value", m.value());
+              each.put("u", m.u());
+              each.put("unit", m.unit().symbol());
+            },
+            () -> json.putNull(quantity.id()));
   }
 
   private static ObjectNode finding(Finding finding) {

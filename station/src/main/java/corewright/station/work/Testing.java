@@ -112,7 +112,8 @@ public final class Testing {
                             profile,
                             Optional.of(plan.bench()),
                             Optional.empty(),
-                            Optional.empty())));
+                            Optional.empty())))
+            .map(result.beside()::with);
     Judgement judgement = Assessing.judge(measured, family, profile, result.end());
     return new RunRecord(
         plan.runId(),

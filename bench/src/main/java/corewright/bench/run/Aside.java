@@ -1,0 +1,109 @@
+package corewright.bench.run;
+
+import corewright.bench.port.Digitizer;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
+
+/**
+ * Asks one slow instrument on a thread of its own, so that no frame waits for it. Where the
+ * digitizer's time stands still anyway, it is waited for, and the fixture hears meanwhile that the
+ * station is alive: then the same seed gives the same run.
+ */
+final class Aside implements AutoCloseable {
+  /** An instrument that needs longer than this for an answer counts as silent. */
+  static final Duration SILENCE = Duration.ofSeconds(2);
+
+  private static final long ALIVE_MS = 100;
+
+  private final Digitizer digitizer;
+  private final Clock clock;
+  private final ExecutorService thread;
+
+  /**
+   * @param name of the thread
+   */
+  Aside(String name, Digitizer digitizer, Clock clock) {
+    this.digitizer = digitizer;
+    this.clock = clock;
+    this.thread =
+        Executors.newSingleThreadExecutor(
+            task -> {
+              Thread own = new Thread(task, "aside-" + name);
+              own.setDaemon(true);
+              return own;
+            });
+  }
+
+  <T> Question<T> ask(Supplier<T> question) {
+    if (digitizer.waits()) {
+      digitizer.heartbeat();
+    }
+    return new Question<>(thread.submit(question::get), clock.nanos());
+  }
+
+  /** What was asked and may not be answered yet. */
+  final class Question<T> {
+    private final Future<T> future;
+    private final long asked;
+
+    private Question(Future<T> future, long asked) {
+      this.future = future;
+      this.asked = asked;
+    }
+
+    /**
+     * The answer, once it is there.
+     *
+     * @throws RuntimeException what the instrument's driver threw
+     */
+    Optional<T> answer() {
+      try {
+        for (long ms = 0; digitizer.waits() && !isDoneWithin(); ms += ALIVE_MS) {
+          if (ms > SILENCE.toMillis()) {
+            return Optional.empty();
+          }
+          digitizer.heartbeat();
+        }
+        return future.isDone() ? Optional.of(future.get()) : Optional.empty();
+      } catch (InterruptedException stopped) {
+        Thread.currentThread().interrupt();
+        return Optional.empty();
+      } catch (ExecutionException failed) {
+        throw failed.getCause() instanceof RuntimeException known
+            ? known
+            : new IllegalStateException(failed.getCause());
+      }
+    }
+
+    private boolean isDoneWithin() throws InterruptedException, ExecutionException {
+      try {
+        future.get(ALIVE_MS, TimeUnit.MILLISECONDS);
+        return true;
+      } catch (TimeoutException notYet) {
+        return false;
+      }
+    }
+
+    boolean isOverdue() {
+      return !future.isDone() && (digitizer.waits() || clock.nanos() - asked > SILENCE.toNanos());
+    }
+  }
+
+  /** Lets the last question come to its end: nobody else may speak to the instrument before. */
+  @Override
+  public void close() {
+    thread.shutdown();
+    try {
+      thread.awaitTermination(SILENCE.toMillis(), TimeUnit.MILLISECONDS);
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}
