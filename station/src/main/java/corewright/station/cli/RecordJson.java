@@ -13,10 +13,10 @@ import corewright.bench.record.Dossier;
 import corewright.bench.record.Finding;
 import corewright.bench.record.Identification;
 import corewright.bench.record.RunRecord;
-import corewright.reports.ledger.Amendment;
 import corewright.measures.MeasuredHold;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
+import corewright.reports.ledger.Amendment;
 import corewright.station.work.Outcome;
 import java.util.List;
 
