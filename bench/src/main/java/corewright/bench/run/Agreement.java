@@ -8,9 +8,7 @@ import corewright.measures.Figures;
 import corewright.measures.Measurement;
 import corewright.measures.Unit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -27,7 +25,7 @@ final class Agreement {
   private final Meter meter;
   private final Aside aside;
   private final BenchDescription bench;
-  private final Map<Terminals, String> channels = new LinkedHashMap<>();
+  private final String feed;
   private final List<String> notes = new ArrayList<>();
   private boolean looked;
 
@@ -38,8 +36,7 @@ final class Agreement {
     this.meter = meter;
     this.aside = aside;
     this.bench = bench;
-    channels.put(Terminals.OUTPUT, "output");
-    channels.put(Terminals.INPUT, feed);
+    this.feed = feed;
   }
 
   List<String> notes() {
@@ -52,7 +49,7 @@ final class Agreement {
       return;
     }
     looked = true;
-    for (Terminals terminals : channels.keySet()) {
+    for (Terminals terminals : List.of(Terminals.OUTPUT, Terminals.INPUT)) {
       Aside.Question<Measurement> question =
           aside.ask(
               () -> {
@@ -66,7 +63,7 @@ final class Agreement {
 
   private void compare(
       Terminals terminals, Measurement read, FrameView view, StepKind.Station station) {
-    String channel = channels.get(terminals);
+    String channel = terminals == Terminals.INPUT ? feed : "output";
     double sampled_V = Means.of(view, channel);
     double u_V = Math.hypot(read.u(), doubt_V(channel, sampled_V));
     String sentence =
