@@ -24,11 +24,6 @@ public enum Grade {
     return words;
   }
 
-  /** Whether this share of the deposit is what the grade usually brings. */
-  public boolean brings(int credit_percent) {
-    return least_percent <= credit_percent && credit_percent <= most_percent;
-  }
-
   public int least_percent() {
     return least_percent;
   }

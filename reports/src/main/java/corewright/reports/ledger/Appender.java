@@ -14,7 +14,7 @@ final class Appender {
 
   Event append(Handle handle, String who, EventKind kind, String subject, JsonNode body) {
     String known = Tags.read(subject);
-    if (!kind.opens() && !isKnown(handle, known)) {
+    if (kind != EventKind.RECEIVED && !kind.isOfNoUnit() && !isKnown(handle, known)) {
       throw unknown(known);
     }
     Event event = events.append(handle, who, kind, known, body);

@@ -37,7 +37,12 @@ enum EventKind {
   ATTACHED("attached"),
   CLAIM_OPENED("claim opened"),
   CLAIM_CLOSED("claim closed"),
-  LOT_RECEIVED("lot received");
+  LOT_RECEIVED("lot received"),
+  QUOTED("quoted"),
+  ANSWERED_QUOTE("quote answered"),
+  ARRIVED("arrived"),
+  DEPOSIT_TAKEN("deposit taken"),
+  DEPOSIT_SETTLED("deposit settled");
 
   private final String id;
   private final Optional<Act> act;
@@ -61,9 +66,12 @@ enum EventKind {
     return act;
   }
 
-  /** Whether it may be the first event about its subject. */
-  boolean opens() {
-    return this == RECEIVED || this == LOT_RECEIVED;
+  /** Whether it is about a lot, a quote or a deposit, and not about a unit. */
+  boolean isOfNoUnit() {
+    return switch (this) {
+      case LOT_RECEIVED, QUOTED, ANSWERED_QUOTE, ARRIVED, DEPOSIT_TAKEN, DEPOSIT_SETTLED -> true;
+      default -> false;
+    };
   }
 
   static EventKind of(String id) {

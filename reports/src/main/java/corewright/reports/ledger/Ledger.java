@@ -242,6 +242,16 @@ public final class Ledger implements AutoCloseable {
     return new ClaimDesk(database, appender);
   }
 
+  /** Quotes and their return numbers. */
+  public Agreements agreements() {
+    return new Agreements(database, appender);
+  }
+
+  /** Core deposits. */
+  public Deposits deposits() {
+    return new Deposits(database, appender);
+  }
+
   /** The store of parts. */
   public Stores stores() {
     return new Stores(database, appender);

@@ -12,16 +12,24 @@ public final class Tags {
   private static final String ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
   private static final int DIGITS = 5;
 
+  /** Units, quotes, deposits. */
+  private static final String SERIES = "[URD]";
+
   private Tags() {}
 
   /** The tag of the {@code number}-th unit of the shop. */
   public static String of(long number) {
+    return of("U", number);
+  }
+
+  /** The {@code number}-th of another series, as {@code R-00012} and its check character. */
+  static String of(String series, long number) {
     if (number < 1) {
       throw new IllegalArgumentException("units are counted from 1, not " + number);
     }
     String digits = Long.toString(number);
     String body = "0".repeat(Math.max(0, DIGITS - digits.length())) + digits;
-    return "U-" + body + check("U" + body);
+    return series + "-" + body + check(series + body);
   }
 
   /**
@@ -32,10 +40,10 @@ public final class Tags {
    */
   public static String read(String typed) {
     String tag = typed.strip().toUpperCase(Locale.ROOT);
-    if (tag.matches("U-[0-9]{" + DIGITS + "}")) {
-      return tag + check("U" + tag.substring(2));
+    if (tag.matches(SERIES + "-[0-9]{" + DIGITS + "}")) {
+      return tag + check(tag.charAt(0) + tag.substring(2));
     }
-    if (tag.matches("U-[0-9]{" + DIGITS + ",}[0-9A-Z]") && !isValid(tag)) {
+    if (tag.matches(SERIES + "-[0-9]{" + DIGITS + ",}[0-9A-Z]") && !isValid(tag)) {
       throw new LedgerFault(
           "The check character of tag " + tag + " is wrong", "Read it again or scan it");
     }
@@ -48,8 +56,9 @@ public final class Tags {
 
   /** Whether {@code tag} is written as tags are and its check character is right. */
   public static boolean isValid(String tag) {
-    return tag.matches("U-[0-9]{" + DIGITS + ",}[0-9A-Z]")
-        && check("U" + tag.substring(2, tag.length() - 1)) == tag.charAt(tag.length() - 1);
+    return tag.matches(SERIES + "-[0-9]{" + DIGITS + ",}[0-9A-Z]")
+        && check(tag.charAt(0) + tag.substring(2, tag.length() - 1))
+            == tag.charAt(tag.length() - 1);
   }
 
   /** The check character of {@code payload}, which may hold {@code 0-9} and {@code A-Z} only. */

@@ -24,6 +24,8 @@ final class Views {
           "shipment",
           "fitted",
           "lot",
+          "agreement",
+          "deposit",
           "seal",
           "life",
           "serial_tail",
@@ -33,7 +35,7 @@ final class Views {
   private Views() {}
 
   /** Counted up whenever the tables or what fills them change; older ones are made anew. */
-  private static final int VERSION = 1;
+  private static final int VERSION = 2;
 
   static boolean areOld(Handle handle) {
     return version(handle) < VERSION;
@@ -64,6 +66,14 @@ final class Views {
   static void apply(Handle handle, Event event) {
     JsonNode body = Json.read(event.body());
     EventKind kind = EventKind.of(event.kind());
+    if (kind == EventKind.LOT_RECEIVED) {
+      WorkView.lot(handle, event, body);
+      return;
+    }
+    if (kind.isOfNoUnit()) {
+      AgreementView.apply(handle, event, kind, body);
+      return;
+    }
     switch (kind) {
       case RECEIVED -> received(handle, event, body);
       case IDENTIFIED ->
@@ -81,10 +91,6 @@ final class Views {
               text(body, "path"),
               text(body, "sha256"),
               event.at());
-      case LOT_RECEIVED -> {
-        WorkView.lot(handle, event, body);
-        return; // no unit
-      }
       case ANSWERED, REBUILT, AMENDED -> {
         // read from the events of the unit only
       }

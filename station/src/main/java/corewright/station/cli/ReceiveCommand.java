@@ -8,6 +8,7 @@ import corewright.station.work.Workshop;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -65,6 +66,9 @@ final class ReceiveCommand implements Callable<Integer> {
   @Option(names = "--complaint", paramLabel = "TEXT", description = "The customer's words.")
   private String complaint = "";
 
+  @Option(names = "--quote", paramLabel = "NUMBER", description = "The quote it comes under.")
+  private @Nullable String quote;
+
   @Option(names = "--grade", description = "Condition: ${COMPLETION-CANDIDATES}")
   private @Nullable Grade grade;
 
@@ -79,13 +83,16 @@ final class ReceiveCommand implements Callable<Integer> {
       if (grade != null) {
         workshop.ledger().lives().grade(given, grade, grade.words(), step.by);
       }
+      if (quote != null) {
+        workshop.quotes().arrived(quote, given, step.by);
+      }
       step.print(spec.commandLine().getOut(), workshop.ledger().lives().standing(given));
       return ExitCodes.DONE;
     }
   }
 
   private Answers.Received received() {
-    if (family.isEmpty() || !java.util.Set.of("repair", "exchange", "stock").contains(mode)) {
+    if (family.isEmpty() || !Set.of("repair", "exchange", "stock").contains(mode)) {
       throw new Refused(
           "Neither --answers nor --family and --mode say what is received",
           "Give --family, as sd48, and --mode repair, exchange or stock.");

@@ -82,6 +82,10 @@ public final class Workshop implements AutoCloseable {
     return new Arrival(reception(), ledger);
   }
 
+  public Quotes quotes() {
+    return new Quotes(ledger, clock);
+  }
+
   public Releasing releasing() {
     return new Releasing(ledger, publishing, shop, today());
   }

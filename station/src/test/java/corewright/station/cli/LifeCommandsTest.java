@@ -114,6 +114,42 @@ class LifeCommandsTest {
   }
 
   @Test
+  void aQuoteBringsItsApprovalToTheUnitAndADepositIsOwed() throws Exception {
+    String number =
+        json("quote", "--customer=Orrel", "--family=ref48", "--price=180", "--fee=45")
+            .at("/0/number")
+            .asText();
+    assertEquals(number, json("quote").at("/0/number").asText());
+    String tag =
+        json("receive", "--family=ref48", "--serial=R-78", "--customer=Orrel", "--quote", number)
+            .get("tag")
+            .asText();
+    assertEquals(0, json("quote").size());
+    json("quote", number, "--approved-by", "Mr Orrel", "--channel", "mail");
+    JsonNode last = json("history", tag);
+    assertEquals(
+        "approved",
+        last.get(last.size() - 1).at("/body/answers/0/answer").asText(),
+        last.toString());
+    refused("180,50 EUR", "quote", "--customer=Orrel", "--family=ref48", "--price=180,50");
+
+    String deposit =
+        json("deposit", "--customer=Orrel", "--amount=150", "--about=U-1").at("/0/number").asText();
+    assertEquals(deposit, json("deposit").at("/0/number").asText());
+    refused(
+        "not what grade B brings",
+        "deposit",
+        deposit,
+        "--end=accepted",
+        "--tag",
+        tag,
+        "--grade=B",
+        "--credit=10");
+    json("deposit", deposit, "--end=accepted", "--tag", tag, "--grade=B", "--credit=90");
+    assertEquals(0, json("deposit").size());
+  }
+
+  @Test
   void filesAreKeptOnceUnderTheirHash() throws Exception {
     String tag = json("receive", "--family=ref48", "--serial=R-78").get("tag").asText();
     Path photo = Files.writeString(folder.resolve("label.jpg"), "picture");

@@ -1,0 +1,176 @@
+package corewright.station.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import corewright.reports.ledger.Agreements;
+import corewright.reports.ledger.Agreements.Agreement;
+import corewright.reports.ledger.Money;
+import corewright.station.work.Refused;
+import corewright.station.work.Workshop;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Quotes: made, answered, listed. */
+@Command(
+    name = "quote",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Makes a quote and gives its return number, notes the answer to one, or lists those under"
+          + " which no unit has come yet.",
+      "'receive --quote NUMBER' brings the unit and the approval together."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  corewright quote --customer 'Orrel Plant Hire' --family sd48 --price 180 --fee 45"
+          + " --approve-below 200",
+      "  corewright quote R-00012X --approved-by 'Mr Orrel' --channel mail",
+      "  corewright quote"
+    })
+final class QuoteCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private StepOptions step;
+
+  @Parameters(arity = "0..1", paramLabel = "NUMBER", description = "A quote that is answered.")
+  private @Nullable String number;
+
+  @Option(names = "--customer", paramLabel = "NAME", description = "To whom.")
+  private String customer = "";
+
+  @Option(names = "--family", paramLabel = "ID", description = "As sd48; as the customer says.")
+  private String family = "";
+
+  @Option(
+      names = "--mode",
+      paramLabel = "MODE",
+      defaultValue = "repair",
+      description = "repair, exchange or stock (${DEFAULT-VALUE})")
+  private String mode = "";
+
+  @Option(names = "--price", paramLabel = "AMOUNT", description = "Flat, or not to be exceeded.")
+  private String price = "0";
+
+  @Option(names = "--fee", paramLabel = "AMOUNT", description = "Evaluation, kept if declined.")
+  private String fee = "0";
+
+  @Option(
+      names = "--approve-below",
+      paramLabel = "AMOUNT",
+      description = "The customer agrees to this much without being asked.")
+  private String approveBelow = "0";
+
+  @Option(
+      names = "--currency",
+      defaultValue = "EUR",
+      paramLabel = "CODE",
+      description = "ISO 4217 (${DEFAULT-VALUE}).")
+  private String currency = "";
+
+  @Option(
+      names = "--days",
+      defaultValue = "30",
+      paramLabel = "N",
+      description = "How long it stands (${DEFAULT-VALUE}).")
+  private int days;
+
+  @Option(
+      names = "--words",
+      paramLabel = "TEXT",
+      description = "Symptom, deadline, what was agreed.")
+  private String words = "";
+
+  @Option(names = "--approved-by", paramLabel = "NAME", description = "Who of the customer agreed.")
+  private @Nullable String approvedBy;
+
+  @Option(
+      names = "--declined-by",
+      paramLabel = "NAME",
+      description = "Who of the customer declined.")
+  private @Nullable String declinedBy;
+
+  @Option(
+      names = "--channel",
+      paramLabel = "WORD",
+      defaultValue = "telephone",
+      description = "mail, telephone, counter … (${DEFAULT-VALUE})")
+  private String channel = "";
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    try (Workshop workshop = step.open()) {
+      List<Agreement> told =
+          number != null
+              ? List.of(answered(workshop, number))
+              : customer.isEmpty()
+                  ? workshop.ledger().agreements().expected()
+                  : List.of(made(workshop));
+      if (step.json) {
+        ArrayNode list = JsonNodeFactory.instance.arrayNode();
+        told.forEach(
+            a ->
+                list.addObject()
+                    .put("number", a.number())
+                    .put("customer", a.customer())
+                    .put("mode", a.mode())
+                    .put("family", a.family())
+                    .put("price", a.price().toString())
+                    .put("fee", a.fee().toString())
+                    .put("until", a.until())
+                    .put("state", a.state())
+                    .put("answered", a.answered())
+                    .put("tag", a.tag()));
+        out.println(RecordJson.text(list));
+      } else {
+        told.forEach(
+            a ->
+                out.println(
+                    a.number()
+                        + "  "
+                        + a.state()
+                        + "  "
+                        + a.price()
+                        + "  until "
+                        + a.until()
+                        + "  "
+                        + a.customer()));
+      }
+      return ExitCodes.DONE;
+    }
+  }
+
+  private Agreement made(Workshop workshop) {
+    workshop.catalogue().family(family);
+    return workshop
+        .ledger()
+        .agreements()
+        .quote(
+            new Agreements.Quote(
+                customer,
+                mode,
+                family,
+                Money.of(price, currency),
+                Money.of(fee, currency),
+                Money.of(approveBelow, currency),
+                workshop.today().plusDays(days),
+                words),
+            step.by);
+  }
+
+  private Agreement answered(Workshop workshop, String of) {
+    if ((approvedBy == null) == (declinedBy == null)) {
+      throw new Refused(
+          "The answer to " + of + " is missing", "Give --approved-by or --declined-by.");
+    }
+    String person = approvedBy != null ? approvedBy : String.valueOf(declinedBy);
+    return workshop.quotes().answer(of, approvedBy != null, person, channel, step.by);
+  }
+}
