@@ -1,8 +1,8 @@
 package corewright.measures;
 
 /**
- * Samples of one channel as integer codes: value = offset + lsb × code. Copied in, never changed. A
- * final class and no record: a record cannot protect an array.
+ * Samples of one channel as integer codes: value = offset + lsb × code. Never changed. A final
+ * class and no record: a record cannot protect an array.
  */
 public final class Waveform {
   private final int[] codes;
@@ -23,10 +23,18 @@ public final class Waveform {
    * @param offset value of code 0, in {@code unit}
    */
   public static Waveform ofCodes(int[] codes, double lsb, double offset, Unit unit) {
+    return ofOwnCodes(codes.clone(), lsb, offset, unit);
+  }
+
+  /**
+   * The same without a copy, for long records: the caller gives the array away and keeps no hand on
+   * it.
+   */
+  public static Waveform ofOwnCodes(int[] codes, double lsb, double offset, Unit unit) {
     if (!(lsb > 0) || !Double.isFinite(lsb) || !Double.isFinite(offset)) {
       throw new IllegalArgumentException("lsb " + lsb + " or offset " + offset + " is not usable");
     }
-    return new Waveform(codes.clone(), lsb, offset, unit);
+    return new Waveform(codes, lsb, offset, unit);
   }
 
   public int size() {

@@ -26,14 +26,20 @@ public record Recording(
     notes = Map.copyOf(notes);
   }
 
+  /** Reads a file, whatever its name is. */
+  public static Recording read(Path path) {
+    return read(path, ReadProgress.UNSEEN);
+  }
+
   /**
    * Reads a file, whatever its name is.
    *
+   * @param progress told of a long text record
    * @throws BadFile if it is damaged, is none of the kinds, or holds no samples to measure
    */
-  public static Recording read(Path path) {
+  public static Recording read(Path path, ReadProgress progress) {
     if (!CaptureFile.isCapture(path)) {
-      TextRecord.Read text = TextRecord.read(path);
+      TextRecord.Read text = TextRecord.read(path, progress);
       return new Recording(text.capture(), text.guesses(), Optional.empty(), Map.of());
     }
     StoredCapture stored = CaptureFile.read(path);

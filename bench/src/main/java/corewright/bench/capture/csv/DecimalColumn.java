@@ -19,13 +19,24 @@ final class DecimalColumn {
     }
   }
 
-  private int[] codes = new int[1 << 16];
+  private int[] codes;
   private int size;
   private int decimals;
   private long largest;
 
+  /**
+   * @param expected about how many values will come
+   */
+  DecimalColumn(int expected) {
+    codes = new int[Math.max(16, expected)];
+  }
+
   /** Adds {@code mantissa}·10^−{@code places}. */
   void add(long mantissa, int places) {
+    if (places == decimals && size < codes.length && Math.abs(mantissa) <= largest) {
+      codes[size++] = (int) mantissa; // nothing new about it
+      return;
+    }
     if (size == codes.length) {
       codes = Arrays.copyOf(codes, (int) Math.min(Integer.MAX_VALUE - 8L, 2L * size));
     }
@@ -101,12 +112,14 @@ final class DecimalColumn {
   }
 
   /**
-   * The column as a waveform.
+   * The column as a waveform; it is handed out once.
    *
    * @param unitDecimals power of ten that the written unit is smaller by
    */
   Waveform waveform(Unit unit, int unitDecimals) {
     double lsb = Double.parseDouble("1e" + -(decimals + unitDecimals));
-    return Waveform.ofCodes(Arrays.copyOf(codes, size), lsb, 0, unit);
+    int[] all = size == codes.length ? codes : Arrays.copyOf(codes, size);
+    codes = new int[0];
+    return Waveform.ofOwnCodes(all, lsb, 0, unit);
   }
 }

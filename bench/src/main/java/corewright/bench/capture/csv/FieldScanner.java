@@ -4,8 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 
 /**
- * Walks through delimited text byte by byte and turns fields into whole numbers with a count of
- * decimals, without making a string of any. Knows the line it is in.
+ * Walks through delimited text and turns fields into whole numbers with a count of decimals,
+ * without making a string of any: plain numbers eight bytes at a time, anything else byte by byte.
+ * Knows the line it is in.
  */
 final class FieldScanner {
   private static final int CHUNK = 1 << 18;
@@ -15,6 +16,7 @@ final class FieldScanner {
   private final InputStream in;
   private final int delimiter;
   private final int point;
+  private final PlainNumber plain;
   private final byte[] chunk = new byte[CHUNK];
   private int at;
   private int limit;
@@ -42,6 +44,7 @@ final class FieldScanner {
     this.in = in;
     this.delimiter = delimiter;
     this.point = point;
+    plain = new PlainNumber(point);
   }
 
   /** Goes on to the line with this number; only forward. */
@@ -74,6 +77,19 @@ final class FieldScanner {
 
   /** Reads one field; then {@link #mantissa}, {@link #places} and {@link #after} tell of it. */
   Found number() throws IOException {
+    if (limit - at < PlainNumber.LONGEST) {
+      fill();
+    }
+    if (limit - at >= PlainNumber.LONGEST && plain.isAt(chunk, at) && ends(chunk[plain.end()])) {
+      mantissa = plain.mantissa();
+      places = plain.places();
+      at = plain.end();
+      return Found.NUMBER;
+    }
+    return anyNumber();
+  }
+
+  private Found anyNumber() throws IOException {
     mantissa = 0;
     places = 0;
     int next = skipBlanks();
@@ -198,14 +214,20 @@ final class FieldScanner {
 
   private int peek() throws IOException {
     if (at == limit) {
-      at = 0;
-      limit = in.read(chunk, 0, chunk.length);
-      if (limit <= 0) {
-        limit = 0;
+      fill();
+      if (at == limit) {
         return END;
       }
     }
     return chunk[at];
+  }
+
+  /** Reads on behind what is left of the chunk. */
+  private void fill() throws IOException {
+    System.arraycopy(chunk, at, chunk, 0, limit - at);
+    limit -= at;
+    at = 0;
+    limit += Math.max(0, in.read(chunk, limit, chunk.length - limit));
   }
 
   long mantissa() {

@@ -1,5 +1,6 @@
 package corewright.bench.capture.csv;
 
+import corewright.bench.capture.ReadProgress;
 import corewright.files.BadFile;
 import corewright.files.Mistake;
 import corewright.measures.Capture;
@@ -21,6 +22,7 @@ import java.util.zip.GZIPInputStream;
  */
 public final class TextRecord {
   private static final int PREVIEW_BYTES = 1 << 16;
+  private static final int MOST_EXPECTED = 1 << 29;
   private static final int GZIP_MARK = 0x1F8B; // RFC 1952, 2.3.1
 
   private TextRecord() {}
@@ -36,18 +38,26 @@ public final class TextRecord {
     }
   }
 
+  /** Reads a whole record. */
+  public static Read read(Path path) {
+    return read(path, ReadProgress.UNSEEN);
+  }
+
   /**
-   * Reads a whole record.
+   * Reads a whole record. Memory is four bytes for each value, and no more while reading.
    *
    * @throws BadFile naming line and column of the first thing that is wrong
    */
-  public static Read read(Path path) {
-    try (InputStream in = open(path)) {
+  public static Read read(Path path, ReadProgress progress) {
+    try (InputStream in = open(path, progress)) {
       in.mark(PREVIEW_BYTES + 1);
-      List<String> head = lines(in.readNBytes(PREVIEW_BYTES));
+      byte[] preview = in.readNBytes(PREVIEW_BYTES);
+      List<String> head = lines(preview);
       in.reset();
       Layout layout = Layout.of(path.toString(), head);
-      return new Rows(path.toString(), layout).read(in);
+      double lines = (double) Files.size(path) / preview.length * head.size();
+      return new Rows(path.toString(), layout, (int) Math.min(MOST_EXPECTED, 1.02 * lines))
+          .read(in);
     } catch (IOException broken) {
       throw new BadFile(
           List.of(
@@ -60,8 +70,9 @@ public final class TextRecord {
     }
   }
 
-  private static InputStream open(Path path) throws IOException {
-    InputStream in = new BufferedInputStream(Files.newInputStream(path), PREVIEW_BYTES);
+  private static InputStream open(Path path, ReadProgress progress) throws IOException {
+    InputStream file = new WatchedInput(Files.newInputStream(path), Files.size(path), progress);
+    InputStream in = new BufferedInputStream(file, PREVIEW_BYTES);
     in.mark(2);
     boolean gzip = (in.read() << 8 | in.read()) == GZIP_MARK;
     in.reset();
@@ -83,16 +94,31 @@ public final class TextRecord {
     return lines;
   }
 
+  /** What a field is read for. */
+  private enum Use {
+    NONE,
+    TIME,
+    VALUES;
+
+    static Use of(Optional<Layout.Column> column) {
+      return column.map(c -> c.role() == Role.TIME ? TIME : VALUES).orElse(NONE);
+    }
+  }
+
   /** The rows of one file, being read. */
   private static final class Rows {
     private final String file;
     private final Layout layout;
     private final List<DecimalColumn> columns = new ArrayList<>();
+    private final Use[] uses;
 
-    Rows(String file, Layout layout) {
+    Rows(String file, Layout layout, int expected) {
       this.file = file;
       this.layout = layout;
-      layout.columns().forEach(c -> columns.add(new DecimalColumn()));
+      uses = layout.columns().stream().map(Use::of).toArray(Use[]::new);
+      for (Use use : uses) {
+        columns.add(new DecimalColumn(use == Use.VALUES ? expected : 0));
+      }
     }
 
     Read read(InputStream in) throws IOException {
@@ -113,16 +139,15 @@ public final class TextRecord {
     private void row(FieldScanner scanner, TimeBase time) throws IOException {
       int line = scanner.line();
       int missing = 0;
-      for (int i = 0; i < columns.size(); i++) {
-        Optional<Layout.Column> column = layout.columns().get(i);
-        if (column.isEmpty()) {
+      for (int i = 0; i < uses.length; i++) {
+        if (uses[i] == Use.NONE) {
           scanner.skip();
         } else {
           FieldScanner.Found found = scanner.number();
           if (found != FieldScanner.Found.NUMBER) {
             throw bad(line, where(i), found == FieldScanner.Found.TEXT ? "no number" : "nothing");
           }
-          if (column.get().role() == Role.TIME) {
+          if (uses[i] == Use.TIME) {
             missing = time.add(scanner.mantissa(), scanner.places(), line);
           } else {
             DecimalColumn values = columns.get(i);
@@ -132,7 +157,7 @@ public final class TextRecord {
             values.add(scanner.mantissa(), scanner.places());
           }
         }
-        boolean last = i + 1 == columns.size();
+        boolean last = i + 1 == uses.length;
         if (!last && scanner.after() != FieldScanner.After.FIELD) {
           throw bad(line, where(i + 1), "the line ends before it");
         }

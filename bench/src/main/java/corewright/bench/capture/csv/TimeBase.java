@@ -29,6 +29,15 @@ final class TimeBase {
   private long index;
   private double least_s;
   private double most_s;
+  private int decimals;
+  private double unit;
+  private double rounding_s;
+
+  /** Whether every step so far was the very same number. */
+  private boolean even;
+
+  private long last;
+  private long step;
 
   TimeBase(String file, String where, int unitDecimals) {
     this.file = file;
@@ -43,49 +52,72 @@ final class TimeBase {
    * @throws BadFile if the time base breaks here
    */
   int add(long mantissa, int places, int line) {
-    int decimals = places + unitDecimals;
-    double time_s = time(mantissa, decimals);
-    rows++;
-    if (rows == 1) {
-      first_s = time_s;
-      last_s = time_s;
+    if (even && mantissa - last == step && places + unitDecimals == decimals) {
+      last = mantissa;
+      index++;
+      rows++;
       return 0;
     }
-    double rounding = Math.pow(10, -decimals) / 2;
-    double since = time_s - first_s;
-    if (rows == 2) {
-      index = 1;
-      if (!(since > 0)) {
-        throw bad(line, "the time does not rise from one line to the next");
-      }
-      least_s = Math.max(Double.MIN_NORMAL, since * (1 - WOBBLE) - rounding);
-      most_s = since * (1 + WOBBLE) + rounding;
-      last_s = time_s;
-      return 0;
+    if (even) {
+      // On a line that was even so far the last time binds its slope tighter than all before it.
+      even = false;
+      last_s = seconds(last);
+      bind(last_s - first_s);
     }
-    if (!(time_s > last_s)) {
+    boolean sameDecimals = places + unitDecimals == decimals;
+    if (rows == 0 || !sameDecimals) {
+      decimals = places + unitDecimals;
+      unit = Math.pow(10, Math.abs(decimals));
+      rounding_s = Math.pow(10, -decimals) / 2;
+    }
+    double time_s = seconds(mantissa);
+    if (rows > 0 && !(time_s > last_s)) {
       throw bad(line, "the time does not rise from one line to the next");
     }
-    int missing = fits(since, rounding, index + 1) ? 0 : missing(since, rounding, line);
-    index += 1 + missing;
-    double slack = rounding + WOBBLE * most_s;
-    least_s = Math.max(least_s, (since - slack) / index);
-    most_s = Math.min(most_s, (since + slack) / index);
+    int missing = 0;
+    if (rows == 0) {
+      first_s = time_s;
+    } else if (rows == 1) {
+      index = 1;
+      double since = time_s - first_s;
+      least_s = Math.max(Double.MIN_NORMAL, since * (1 - WOBBLE) - rounding_s);
+      most_s = since * (1 + WOBBLE) + rounding_s;
+      even = sameDecimals;
+      step = mantissa - last;
+    } else {
+      double since = time_s - first_s;
+      missing = fits(since, index + 1) ? 0 : missing(since, line);
+      index += 1 + missing;
+      bind(since);
+    }
+    rows++;
+    last = mantissa;
     last_s = time_s;
     return missing;
   }
 
-  private boolean fits(double since_s, double rounding_s, long at) {
+  /** Leaves of the slopes those whose lines pass this time at this sample. */
+  private void bind(double since_s) {
+    double slack = rounding_s + WOBBLE * most_s;
+    least_s = Math.max(least_s, (since_s - slack) / index);
+    most_s = Math.min(most_s, (since_s + slack) / index);
+  }
+
+  private double seconds(long mantissa) {
+    return decimals >= 0 ? mantissa / unit : mantissa * unit;
+  }
+
+  private boolean fits(double since_s, long at) {
     double slack = rounding_s + WOBBLE * most_s;
     return since_s + slack >= least_s * at && since_s - slack <= most_s * at;
   }
 
-  private int missing(double since_s, double rounding_s, int line) {
-    double step = (least_s + most_s) / 2;
-    double exact = since_s / step - (index + 1);
+  private int missing(double since_s, int line) {
+    double usual_s = (least_s + most_s) / 2;
+    double exact = since_s / usual_s - (index + 1);
     long whole = Math.round(exact);
     if (whole < 1
-        || Math.abs(exact - whole) > WHOLE + rounding_s / step
+        || Math.abs(exact - whole) > WHOLE + rounding_s / usual_s
         || index + 1 + whole > Integer.MAX_VALUE - 8) {
       throw bad(
           line,
@@ -93,7 +125,7 @@ final class TimeBase {
               Locale.ROOT,
               "the time steps by %.6g s where it has stepped by %.6g s so far",
               since_s + first_s - last_s,
-              step));
+              usual_s));
     }
     gaps.add(new Capture.Gap((int) (index + 1), (int) whole));
     return (int) whole;
@@ -104,7 +136,7 @@ final class TimeBase {
     if (rows < 2) {
       throw bad(0, "there are fewer than two lines of values");
     }
-    double rate = index / (last_s - first_s);
+    double rate = index / ((even ? seconds(last) : last_s) - first_s);
     double whole = Math.rint(rate);
     return Math.abs(rate - whole) <= 1e-9 * rate ? whole : rate;
   }
@@ -117,12 +149,6 @@ final class TimeBase {
     return List.copyOf(gaps);
   }
 
-  private static double time(long mantissa, int decimals) {
-    return decimals >= 0 && decimals <= 22
-        ? mantissa / Math.pow(10, decimals)
-        : mantissa * Math.pow(10, -decimals);
-  }
-
   private BadFile bad(int line, String message) {
     return new BadFile(
         List.of(
@@ -131,6 +157,7 @@ final class TimeBase {
                 line,
                 where,
                 message,
-                "A record must be sampled evenly; export it again with its full time resolution.")));
+                "A record must be sampled evenly; export it again with its full time"
+                    + " resolution.")));
   }
 }
