@@ -18,6 +18,8 @@ import java.util.List;
  */
 record Channel(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, Resolution resolution) {
 
+  static final String GAP = "samples are missing inside the window";
+
   /** A channel whose resolution is looked for in these windows. */
   static Channel of(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, List<Window> windows) {
     List<Resolution> seen =
@@ -45,8 +47,11 @@ record Channel(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, Resoluti
     return new Measurement(value, Root.of(uRandom, doubt.gain_rel() * value), wave.unit());
   }
 
-  /** Lowest raw sample of a whole hold. */
+  /** Lowest raw sample of a whole hold; none where the judged window has a gap. */
   Reading lowest(Window window) {
+    if (window.missing() == Window.Missing.INSIDE_THE_WINDOW) {
+      return Reading.none(GAP);
+    }
     int from = window.holdFrom();
     int to = window.holdTo();
     int at = from;
@@ -56,7 +61,12 @@ record Channel(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, Resoluti
     double tail = window.count() > 0 ? noiseU(window, to - from) / 2 : 0;
     double dip = Corners.dip(wave, from, to, wave.at(at), window.from(), window.to());
     double u = Root.of(resolution.ofOne(), tail, Corners.ramp(wave, at, 1), dip);
-    return new Reading.Measured(absolute(wave.at(at), u), List.of());
+    return new Reading.Measured(absolute(wave.at(at), u), flags(window));
+  }
+
+  /** What to know of an extreme of the whole hold. */
+  static List<String> flags(Window window) {
+    return window.gapped() ? List.of("samples are missing elsewhere in the hold") : List.of();
   }
 
   /**

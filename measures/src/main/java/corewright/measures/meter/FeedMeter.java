@@ -26,7 +26,9 @@ record FeedMeter(String name, Channel channel) {
                   return measured(channel.absolute(level.mean(), level.uMean()));
                 }),
         channel.lowest(window),
-        measured(lowestMedian(window)));
+        window.missing() == Window.Missing.INSIDE_THE_WINDOW
+            ? Reading.none(Channel.GAP)
+            : new Reading.Measured(lowestMedian(window), Channel.flags(window)));
   }
 
   private Measurement lowestMedian(Window window) {

@@ -95,7 +95,15 @@ public final class RunMeter {
         Notes.uBasis(settings),
         measured,
         ofRun(outputs, loads, droop),
-        Notes.of(capture, holds, settings));
+        notes());
+  }
+
+  private List<String> notes() {
+    List<String> notes = new ArrayList<>(Notes.of(capture, holds, settings));
+    notes.addAll(Sight.notes("output", output, windows));
+    load.ifPresent(channel -> notes.addAll(Sight.notes("load", channel, windows)));
+    feeds.forEach(feed -> notes.addAll(Sight.notes(feed.name(), feed.channel(), windows)));
+    return notes;
   }
 
   private Map<Quantity, Reading> ofRun(
@@ -148,7 +156,7 @@ public final class RunMeter {
       new Regulation(output, feeds.get(0).channel(), nominal_V).read(window, readings);
       Regulation.silence(readings);
       recovery = answer(index, level, droop.get(), readings);
-      stored.read(capture, windows, index, level, droop.get(), readings);
+      stored.read(windows, index, level, droop.get(), readings);
     }
     readings.put(Quantity.OUTPUT_MINIMUM, output.lowest(window));
     List<FeedReadings> fed = feeds.stream().map(feed -> feed.read(window)).toList();
@@ -172,7 +180,7 @@ public final class RunMeter {
       readings.none("no load edge begins this hold", Answer.ALL);
       return "no_edge";
     }
-    if (window.gapped(capture)) {
+    if (window.gapped()) {
       readings.none("samples are missing inside the hold", Answer.ALL);
       return "not_measured";
     }

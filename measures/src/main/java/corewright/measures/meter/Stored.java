@@ -1,6 +1,5 @@
 package corewright.measures.meter;
 
-import corewright.measures.Capture;
 import corewright.measures.Measurement;
 import corewright.measures.MeterSettings;
 import corewright.measures.Quantity;
@@ -21,14 +20,13 @@ record Stored(
     MeterSettings settings) {
 
   /** Needs ripple among {@code readings}: its period is averaged out. */
-  void read(
-      Capture capture, List<Window> windows, int index, Level level, Droop droop, Readings into) {
+  void read(List<Window> windows, int index, Level level, Droop droop, Readings into) {
     Window window = windows.get(index);
     Window before = windows.get(Math.max(0, index - 1));
     Optional<PulseTrain> train =
         load.map(l -> PulseTrain.find(l.wave(), window.from(), window.to()));
     Pulsed.read(output, train, window, level, into);
-    if (load.isEmpty() || window.gapped(capture) || before.gapped(capture)) {
+    if (load.isEmpty() || window.gapped() || before.gapped()) {
       into.none(
           load.isEmpty() ? "the load was not recorded" : "samples are missing near the load edge",
           Quantity.CAPACITANCE_FROM_CHARGE,

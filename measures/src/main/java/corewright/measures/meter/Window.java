@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param holdFrom first sample of the hold
  * @param holdTo after its last sample
  * @param guardTo after the last sample before the guard, for the recovery
+ * @param missing where samples are missing
  * @param unread why the window cannot be read; empty where it can
  */
 record Window(
@@ -24,7 +25,16 @@ record Window(
     int holdFrom,
     int holdTo,
     int guardTo,
+    Missing missing,
     Optional<String> unread) {
+
+  /** Where in a hold samples are missing. */
+  enum Missing {
+    NONE,
+    OUTSIDE_THE_WINDOW,
+    INSIDE_THE_WINDOW
+  }
+
   private static final int FEWEST = 3;
 
   static Window of(Hold hold, double settle_s, double guard_s, Capture capture) {
@@ -44,7 +54,17 @@ record Window(
         holdFrom,
         holdTo,
         guardTo,
+        missing(capture, holdFrom, holdTo, from, guardTo),
         unread(from, guardTo, capture));
+  }
+
+  private static Missing missing(Capture capture, int holdFrom, int holdTo, int from, int to) {
+    if (capture.gaps().stream().anyMatch(gap -> gap.touches(from, to))) {
+      return Missing.INSIDE_THE_WINDOW;
+    }
+    return capture.gaps().stream().anyMatch(gap -> gap.touches(holdFrom, holdTo))
+        ? Missing.OUTSIDE_THE_WINDOW
+        : Missing.NONE;
   }
 
   private static Optional<String> unread(int from, int to, Capture capture) {
@@ -62,8 +82,8 @@ record Window(
   }
 
   /** Whether samples are missing anywhere in the hold. */
-  boolean gapped(Capture capture) {
-    return capture.gaps().stream().anyMatch(gap -> gap.touches(holdFrom, holdTo));
+  boolean gapped() {
+    return missing != Missing.NONE;
   }
 
   int count() {

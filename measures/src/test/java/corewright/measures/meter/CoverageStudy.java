@@ -67,7 +67,7 @@ final class CoverageStudy {
 
   private void record(Random random) {
     boolean fast = random.nextBoolean();
-    double rate = fast ? 200e3 : 10e3;
+    double rate = fast ? 200e3 : 1e3;
     int length = 2000 + random.nextInt(3000);
     double tau = (15 + random.nextInt(25)) / rate;
     double settle_s = 20 * tau;

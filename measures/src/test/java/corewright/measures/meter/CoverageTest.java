@@ -24,6 +24,7 @@ class CoverageTest {
           Quantity.INPUT,
           Quantity.DROOP,
           Quantity.OUTPUT_RESISTANCE,
+          Quantity.DRIFT,
           Quantity.RIPPLE_RMS);
 
   @Test
@@ -32,7 +33,7 @@ class CoverageTest {
     if (Integer.getInteger("coverage.records") != null) {
       print(lines);
     }
-    assertTrue(lines.size() >= 10, lines.toString());
+    assertTrue(lines.size() >= 11, lines.toString());
     for (CoverageStudy.Line line : lines) {
       // What 95 % of so few readings scatter by; one record's readings share their droop's zero.
       double luck = RECORDS < 5000 ? 3 * Math.sqrt(0.95 * 0.05 / RECORDS) : 0;
