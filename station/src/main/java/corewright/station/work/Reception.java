@@ -1,9 +1,11 @@
 package corewright.station.work;
 
+import corewright.bench.identify.BenchCues;
 import corewright.bench.identify.Identifier;
 import corewright.bench.record.Core;
 import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Identification;
+import corewright.bench.record.RunRecord;
 import corewright.bench.run.Clock;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
@@ -51,6 +53,20 @@ public final class Reception {
     Identification identification = Identifier.identify(family, seen);
     ledger.identified(given, identification, answers.who());
     return given;
+  }
+
+  /** Weighs what a run shows of the build, where it shows anything. */
+  void seenByBench(RunRecord run, String who) {
+    Family family = catalogue.family(ledger.dossier(run.tag()).core().family());
+    List<CueAnswer> shown =
+        run.measured()
+            .map(m -> BenchCues.of(family, m, "bench " + run.bench(), clock.wall()))
+            .orElse(List.of());
+    if (!shown.isEmpty()) {
+      ledger.answers(run.tag(), shown);
+      List<CueAnswer> all = ledger.dossier(run.tag()).answers();
+      ledger.identified(run.tag(), Identifier.identify(family, all), who);
+    }
   }
 
   private List<CueAnswer> seen(Answers answers) {

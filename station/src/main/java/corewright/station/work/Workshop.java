@@ -128,8 +128,12 @@ public final class Workshop implements AutoCloseable {
     return decision;
   }
 
-  /** The last leg, the same after a bench run and an imported file: decide, document, chart. */
+  /**
+   * The last leg, the same after a bench run and an imported file: what the run shows of the build
+   * is weighed with what people saw; then decide, document, chart.
+   */
   public Outcome conclude(RunRecord run, String who) {
+    reception().seenByBench(run, who);
     Decision decision = decide(run.tag(), who);
     Path document = publishing.write(Paperwork.TEST_REPORT, run.tag(), who);
     Optional<Path> chart = publishing.chart(run.tag());
