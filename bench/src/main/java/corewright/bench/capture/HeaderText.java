@@ -60,8 +60,13 @@ final class HeaderText {
 
   private static void line(StringBuilder text, String... words) {
     for (int i = 0; i < words.length; i++) {
-      text.append(i == 0 ? "" : "\t").append(words[i].replaceAll("[\t\r\n]", " "));
+      text.append(i == 0 ? "" : "\t").append(word(words[i]));
     }
     text.append('\n');
+  }
+
+  /** A text that keeps its place between tabs. */
+  static String word(String text) {
+    return text.replaceAll("[\t\r\n]", " ");
   }
 }

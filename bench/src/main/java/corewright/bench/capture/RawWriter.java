@@ -85,8 +85,8 @@ public final class RawWriter implements AutoCloseable {
             end.trip().name(),
             end.step(),
             Double.toString(end.at_s()),
-            end.saw(),
-            end.remedy()));
+            HeaderText.word(end.saw()),
+            HeaderText.word(end.remedy())));
     force();
   }
 
