@@ -59,6 +59,20 @@ public final class Samples {
         "H. Oduya");
   }
 
+  public static Core coreOf(String customer, String tag, String serial) {
+    Core core = core(tag, serial);
+    return new Core(
+        tag,
+        core.family(),
+        serial,
+        core.label(),
+        customer,
+        core.mode(),
+        core.complaint(),
+        core.received(),
+        core.receivedBy());
+  }
+
   public static List<CueAnswer> answers() {
     return List.of(
         new CueAnswer("bosses", "6", "H. Oduya", MORNING.plusSeconds(60)),

@@ -1,5 +1,6 @@
 package corewright.reports.ledger;
 
+import java.util.List;
 import java.util.Locale;
 import org.jdbi.v3.core.Handle;
 
@@ -28,6 +29,39 @@ final class Customers {
         .mapTo(String.class)
         .findOne()
         .orElse(code);
+  }
+
+  /**
+   * The code of a customer who is known by this name or code.
+   *
+   * @throws LedgerFault if nobody is
+   */
+  static String known(Handle handle, String nameOrCode) {
+    return handle
+        .select("SELECT code FROM customer WHERE name = ? OR code = ?", nameOrCode, nameOrCode)
+        .mapTo(String.class)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new LedgerFault(
+                    "No customer is called " + nameOrCode,
+                    "Write the name as it was received, or give the code, as K-00012"));
+  }
+
+  /** Captures and attached files of a customer's visits; of everybody for an empty code. */
+  static List<String> evidence(Handle handle, String code) {
+    return handle
+        .select(
+            "SELECT r.capture AS path FROM run r JOIN visit v ON v.tag = r.tag AND v.number ="
+                + " r.visit WHERE r.capture <> '' AND (? = '' OR v.customer = ?) UNION SELECT"
+                + " 'files/' || a.sha256 FROM attached a JOIN visit v ON v.tag = a.tag AND v.number"
+                + " = a.visit WHERE (? = '' OR v.customer = ?) ORDER BY path",
+            code,
+            code,
+            code,
+            code)
+        .mapTo(String.class)
+        .list();
   }
 
   private static String add(Handle handle, String name) {

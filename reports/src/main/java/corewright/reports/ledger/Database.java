@@ -80,6 +80,23 @@ final class Database implements AutoCloseable {
     }
   }
 
+  /** Several questions to one and the same state, whatever others write meanwhile. */
+  <T> T snapshot(Function<Handle, T> questions) {
+    try {
+      return jdbi.withHandle(
+          handle -> {
+            handle.execute("BEGIN DEFERRED");
+            try {
+              return questions.apply(handle);
+            } finally {
+              handle.execute("COMMIT");
+            }
+          });
+    } catch (JdbiException e) {
+      throw Faults.of("read the ledger", e);
+    }
+  }
+
   <T> T read(Function<Handle, T> question) {
     try {
       return jdbi.withHandle(question::apply);
@@ -124,8 +141,11 @@ final class Database implements AutoCloseable {
     return source;
   }
 
-  /** One process at a time: SQLite has no lock that outlasts a single transaction. */
-  private static void migrate(DataSource source, Path file) throws IOException {
+  /**
+   * One process at a time, and one thread of it, because file locks are held by processes: SQLite
+   * has no lock that outlasts a single transaction.
+   */
+  private static synchronized void migrate(DataSource source, Path file) throws IOException {
     MIGRATIONS.setLevel(Level.WARNING);
     Path lockFile = file.resolveSibling(file.getFileName() + ".lock");
     try (FileChannel channel =

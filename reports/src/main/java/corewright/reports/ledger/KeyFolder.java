@@ -66,8 +66,14 @@ public final class KeyFolder {
     }
   }
 
-  /** Under a lock, so that two programs that start together get one key. */
+  /** Under a lock, so that two programs that start together get one key; see {@link Database}. */
   private void make() throws IOException {
+    synchronized (KeyFolder.class) {
+      makeAlone();
+    }
+  }
+
+  private void makeAlone() throws IOException {
     Files.createDirectories(folder);
     permit(folder, OWNER_ENTERS);
     try (FileChannel channel =

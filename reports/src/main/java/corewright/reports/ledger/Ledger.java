@@ -219,6 +219,61 @@ public final class Ledger implements AutoCloseable {
     return database.read(handle -> Search.find(handle, text));
   }
 
+  /** Units that have all the properties given. */
+  public List<Found> find(Query query) {
+    return database.read(handle -> Finder.find(handle, query));
+  }
+
+  /**
+   * Units that left and share something with this one's rebuild: by what they share, as {@code lot
+   * LOT-7}, {@code technician M. Reyes}, {@code bench bench-1, week …}.
+   */
+  public Map<String, List<Found>> siblings(String tag) {
+    return database.read(handle -> Siblings.of(handle, Tags.read(tag)));
+  }
+
+  /**
+   * Writes everything into an existing folder: each table as CSV that no spreadsheet runs, every
+   * event as a line of JSON.
+   *
+   * @param customer name of a customer whose units alone are wanted; empty: everything
+   * @throws LedgerFault if there is no such customer
+   */
+  public void export(Path folder, Optional<String> customer) {
+    database.snapshot(
+        handle -> {
+          Export.write(
+              handle, folder, customer.map(name -> Customers.known(handle, name)).orElse(""));
+          return Optional.empty();
+        });
+  }
+
+  /** Paths of the captures, and hashes of the files, that belong to a customer, or all. */
+  public List<String> evidence(Optional<String> customer) {
+    return database.read(
+        handle ->
+            Customers.evidence(
+                handle, customer.map(name -> Customers.known(handle, name)).orElse("")));
+  }
+
+  /** Writes a whole copy of the ledger into a new file, while others go on writing. */
+  public void copyTo(Path file) {
+    database.read(handle -> handle.execute("VACUUM INTO ?", file.toString()));
+  }
+
+  /** Where every chain ends now. */
+  public List<Head> heads() {
+    return database.read(
+        handle ->
+            handle
+                .createQuery("SELECT name, sequence, hash FROM chain ORDER BY name")
+                .map(
+                    (row, context) ->
+                        new Head(
+                            row.getString("name"), row.getLong("sequence"), row.getString("hash")))
+                .list());
+  }
+
   /** Reads every event and says which were changed, are missing or stand in another order. */
   public Verification verify() {
     return database.read(handle -> Audit.of(handle, Expectations.NONE));

@@ -1,5 +1,7 @@
 package corewright.reports.ledger;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -31,7 +33,21 @@ final class Search {
           key,
           key + LAST);
     }
+    if (found.isEmpty()) {
+      Mistyped.candidates(text)
+          .forEach(candidate -> ask(handle, found, Found.MISTYPED, "tag = ?", candidate));
+    }
     return List.copyOf(found.values());
+  }
+
+  static Found found(ResultSet row, String why) throws SQLException {
+    return new Found(
+        row.getString("tag"),
+        row.getString("serial"),
+        row.getString("family"),
+        row.getString("label"),
+        row.getInt("visits"),
+        why);
   }
 
   private static void ask(
@@ -46,15 +62,7 @@ final class Search {
                 + " ORDER BY tag LIMIT "
                 + MOST,
             values)
-        .map(
-            (row, context) ->
-                new Found(
-                    row.getString("tag"),
-                    row.getString("serial"),
-                    row.getString("family"),
-                    row.getString("label"),
-                    row.getInt("visits"),
-                    why))
+        .map((row, context) -> found(row, why))
         .forEach(unit -> found.putIfAbsent(unit.tag(), unit));
   }
 }

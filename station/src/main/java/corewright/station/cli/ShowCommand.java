@@ -9,6 +9,7 @@ import corewright.station.work.Workshop;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -46,6 +47,15 @@ final class ShowCommand implements Callable<Integer> {
         throw new Refused(
             "Nothing in " + shop.folder + " has the tag or serial " + wanted,
             "Try a part of the serial, or name the shop's folder with --shop.");
+      }
+      if (found.stream().allMatch(Found::isGuess)) {
+        throw new Refused(
+            wanted + " is not a tag: its check character is wrong",
+            "Read it again. One slip away are: "
+                + found.stream()
+                    .map(f -> f.tag() + " (serial " + f.serial() + ")")
+                    .collect(Collectors.joining(", "))
+                + ".");
       }
       if (found.size() > 1) {
         found.forEach(f -> out.println(DossierWords.line(f)));

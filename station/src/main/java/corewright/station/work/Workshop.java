@@ -82,6 +82,14 @@ public final class Workshop implements AutoCloseable {
     return new Arrival(reception(), ledger);
   }
 
+  public Exporting exporting() {
+    return new Exporting(ledger, folders);
+  }
+
+  public Backup backup() {
+    return new Backup(ledger, folders);
+  }
+
   public Quotes quotes() {
     return new Quotes(ledger, clock);
   }

@@ -1,0 +1,183 @@
+package corewright.reports.ledger;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * Everything that the ledger holds as files that any program reads: each table as CSV, every event
+ * as a line of JSON with its hash and signature. For one customer: the units' visits for that
+ * customer, and nothing of anybody else.
+ */
+final class Export {
+  /** Tables with the condition that ties a row to a visit {@code v}. */
+  private static final Map<String, String> OF_A_VISIT = new LinkedHashMap<>();
+
+  static {
+    OF_A_VISIT.put("unit", "t.tag = v.tag");
+    OF_A_VISIT.put("visit", "t.tag = v.tag AND t.number = v.number");
+    OF_A_VISIT.put("life", "t.tag = v.tag AND t.visit = v.number");
+    OF_A_VISIT.put("run", "t.tag = v.tag AND t.visit = v.number");
+    OF_A_VISIT.put(
+        "finding", "t.run IN (SELECT id FROM run r WHERE r.tag = v.tag AND r.visit = v.number)");
+    OF_A_VISIT.put("decision", "t.tag = v.tag AND t.visit = v.number");
+    OF_A_VISIT.put("document", "t.tag = v.tag AND t.visit = v.number");
+    OF_A_VISIT.put("fitted", "t.tag = v.tag AND t.visit = v.number");
+    OF_A_VISIT.put("seal", "t.tag = v.tag AND t.visit = v.number");
+    OF_A_VISIT.put("shipment", "t.tag = v.tag AND t.visit = v.number");
+    OF_A_VISIT.put("claim", "t.tag = v.tag AND t.shipped = v.number");
+    OF_A_VISIT.put("attached", "t.tag = v.tag AND t.visit = v.number");
+  }
+
+  private static final List<String> OF_A_CUSTOMER = List.of("agreement", "deposit");
+  private static final List<String> OF_THE_SHOP = List.of("lot", "signer", "content");
+
+  private final Handle handle;
+  private final Path folder;
+  private final String customer;
+
+  private Export(Handle handle, Path folder, String customer) {
+    this.handle = handle;
+    this.folder = folder;
+    this.customer = customer;
+  }
+
+  /**
+   * Writes the files into an existing folder.
+   *
+   * @param customer code of a customer; empty: everything
+   */
+  static void write(Handle handle, Path folder, String customer) {
+    Export export = new Export(handle, folder, customer);
+    try {
+      for (Map.Entry<String, String> table : OF_A_VISIT.entrySet()) {
+        export.table(
+            table.getKey(),
+            customer.isEmpty()
+                ? ""
+                : " WHERE EXISTS (SELECT 1 FROM visit v WHERE v.customer = ? AND "
+                    + table.getValue()
+                    + ")");
+      }
+      for (String table : OF_A_CUSTOMER) {
+        export.table(table, customer.isEmpty() ? "" : " WHERE t.customer = ?");
+      }
+      export.table("customer", customer.isEmpty() ? "" : " WHERE t.code = ?");
+      if (customer.isEmpty()) {
+        for (String table : OF_THE_SHOP) {
+          export.table(table, "");
+        }
+      }
+      export.events();
+    } catch (IOException refused) {
+      throw new UncheckedIOException("cannot write into " + folder, refused);
+    }
+  }
+
+  private void table(String name, String where) throws IOException {
+    try (BufferedWriter to = Files.newBufferedWriter(folder.resolve(name + ".csv"))) {
+      var query = handle.createQuery("SELECT t.* FROM " + name + " t" + where);
+      if (!customer.isEmpty()) {
+        query.bind(0, customer);
+      }
+      List<String> header = columns(name);
+      Csv.row(to, header);
+      query
+          .map((row, context) -> cells(row, header.size()))
+          .useStream(rows -> rows.forEach(row -> write(to, row)));
+    }
+  }
+
+  private List<String> columns(String table) {
+    return handle
+        .createQuery("SELECT * FROM " + table + " WHERE 1 = 0")
+        .scanResultSet(
+            (results, context) -> {
+              List<String> names = new ArrayList<>();
+              var about = results.get().getMetaData();
+              for (int i = 1; i <= about.getColumnCount(); i++) {
+                names.add(about.getColumnName(i));
+              }
+              return names;
+            });
+  }
+
+  private static List<String> cells(ResultSet row, int columns) throws SQLException {
+    List<String> cells = new ArrayList<>();
+    for (int i = 1; i <= columns; i++) {
+      String cell = row.getString(i);
+      cells.add(cell == null ? "" : cell);
+    }
+    return cells;
+  }
+
+  /** One line of JSON for each event, in the order they were written. */
+  private void events() throws IOException {
+    Map<String, Boolean> theirs = new HashMap<>();
+    try (BufferedWriter to = Files.newBufferedWriter(folder.resolve("events.jsonl"))) {
+      handle
+          .createQuery("SELECT * FROM event ORDER BY position")
+          .map((row, context) -> Events.event(row))
+          .useStream(all -> all.filter(e -> isTheirs(e, theirs)).forEach(e -> write(to, json(e))));
+    }
+  }
+
+  /** A unit's events belong to whoever brought it on the visit that they fall into. */
+  private boolean isTheirs(Event event, Map<String, Boolean> theirs) {
+    if (customer.isEmpty()) {
+      return true;
+    }
+    String named = Json.read(event.body()).path("customer").asText();
+    if (!named.isEmpty()) {
+      theirs.put(event.tag(), named.equals(customer));
+    } else if (event.kind().equals(EventKind.RECEIVED.id())) {
+      theirs.put(event.tag(), false);
+    }
+    return theirs.getOrDefault(event.tag(), false);
+  }
+
+  private static String json(Event event) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("chain", event.chain());
+    json.put("sequence", event.sequence());
+    json.put("at", event.at());
+    json.put("who", event.who());
+    json.put("kind", event.kind());
+    json.put("tag", event.tag());
+    json.put("body", event.body());
+    json.put("previous", event.previous());
+    json.put("hash", event.hash());
+    json.put("keyId", event.keyId());
+    json.put("signature", event.signature());
+    return json.toString();
+  }
+
+  private static void write(BufferedWriter to, List<String> row) {
+    try {
+      Csv.row(to, row);
+    } catch (IOException refused) {
+      throw new UncheckedIOException("cannot write", refused);
+    }
+  }
+
+  private static void write(BufferedWriter to, String line) {
+    try {
+      to.write(line);
+      to.write('\n');
+    } catch (IOException refused) {
+      throw new UncheckedIOException("cannot write", refused);
+    }
+  }
+}

@@ -1,0 +1,183 @@
+package corewright.reports.ledger;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import corewright.bench.life.Act;
+import corewright.bench.record.Source;
+import corewright.bench.record.Verdict;
+import corewright.reports.Samples;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FinderTest {
+  private static final Query ALL = query();
+  @TempDir private Path folder;
+  private Ledger ledger;
+
+  /** Unit 1 and 2 share a lot, 3 has the other; 1 to 3 left, 4 was only received. */
+  @BeforeEach
+  void threeThatLeftAndOneThatCame() {
+    ledger =
+        Ledger.open(
+            folder.resolve("ledger.db"), "bench-1", Clock.fixed(Samples.MORNING, ZoneOffset.UTC));
+    ledger.stores().take(new Stores.Lot("LOT-7", "cap", 9, 9, "Parts Ltd", ""), "x");
+    ledger.stores().take(new Stores.Lot("LOT-8", "cap", 9, 9, "Parts Ltd", ""), "x");
+    leave(1, "LOT-7", "M. Reyes");
+    leave(2, "LOT-7", "A. Tester");
+    leave(3, "LOT-8", "A. Tester");
+    ledger.receive(Samples.core(Tags.of(4), "=1+1"));
+  }
+
+  @AfterEach
+  void close() {
+    ledger.close();
+  }
+
+  @Test
+  void eachPropertyNarrowsAndAllOfThemMustHold() {
+    assertEquals(tags(1, 2, 3, 4), find(ALL));
+    assertEquals(tags(1, 2), find(with("lot", "lot-7")));
+    assertEquals(tags(2, 3), find(with("person", "A. Tester")));
+    assertEquals(tags(1, 2, 3), find(with("bench", "bench-1")));
+    assertEquals(tags(), find(with("bench", "bench-2")));
+    assertEquals(tags(1, 2, 3), find(with("fixture", "fixture-sd48-1")));
+    assertEquals(tags(4), find(with("stage", "RECEIVED")));
+    assertEquals(tags(1, 2, 3), find(with("verdict", "PASS")));
+    assertEquals(tags(3), find(with("text", "0698-3")));
+    assertEquals(tags(2), find(query("text", "0698", "lot", "LOT-7", "person", "A. Tester")));
+    assertEquals(tags(1, 2, 3, 4), find(query("from", "2026-11-26", "until", "2026-11-26")));
+    assertEquals(tags(), find(with("from", "2026-11-27")));
+    assertEquals(tags(), find(with("until", "2026-11-25")));
+  }
+
+  @Test
+  void siblingsShareALotATechnicianOrBenchAndWeek() {
+    Map<String, List<Found>> shared = ledger.siblings(Tags.of(1));
+    assertEquals(
+        Set.of("lot LOT-7", "technician M. Reyes", "bench bench-1, week 2026-11-23 to 2026-11-29"),
+        shared.keySet());
+    assertEquals(tags(2), of(shared, "lot LOT-7"));
+    assertEquals(tags(), of(shared, "technician M. Reyes"));
+    assertEquals(tags(2, 3), of(shared, "bench bench-1, week 2026-11-23 to 2026-11-29"));
+    assertEquals(tags(3), of(ledger.siblings(Tags.of(2)), "technician A. Tester"));
+  }
+
+  @Test
+  void aMistypedTagIsFoundByItsCheckCharacterAndMarkedAsAGuess() {
+    String tag = Tags.of(3); // U-00003X
+    String slip = tag.substring(0, 6) + "7" + tag.substring(7);
+    List<Found> found = ledger.find(slip);
+    assertEquals(List.of(tag), found.stream().map(Found::tag).toList());
+    assertTrue(found.get(0).isGuess());
+    String swapped = tag.substring(0, 6) + tag.charAt(7) + tag.charAt(6);
+    assertEquals(List.of(tag), ledger.find(swapped).stream().map(Found::tag).toList());
+    assertEquals(Set.of(), Mistyped.candidates(tag));
+  }
+
+  /** RFC 4180 for the quotes; a leading apostrophe is what spreadsheets take for text. */
+  @ParameterizedTest
+  @CsvSource(
+      quoteCharacter = '~',
+      value = {
+        "plain, plain",
+        "=1+1, '=1+1",
+        "+cmd, '+cmd",
+        "@x, '@x",
+        "-2.5e-3, -2.5e-3",
+        "-2-3, '-2-3",
+        "say \"x\", ~\"say \"\"x\"\"\"~",
+        "~=a,b~, ~\"'=a,b\"~"
+      })
+  void noCellIsAFormula(String text, String cell) {
+    assertEquals(cell, Csv.cell(text));
+  }
+
+  @Test
+  void anExportHoldsEveryTableAndEventAndNoFormula() throws Exception {
+    Path out = Files.createDirectory(folder.resolve("out"));
+    ledger.export(out, Optional.empty());
+    assertEquals(ledger.verify().events(), Files.readAllLines(out.resolve("events.jsonl")).size());
+    List<String> units = Files.readAllLines(out.resolve("unit.csv"));
+    assertEquals("tag,serial,serial_key,family,label,variant,visits", units.get(0));
+    assertEquals(5, units.size());
+    assertTrue(units.get(4).contains(",'=1+1,"), units.get(4));
+    assertEquals(4, Files.readAllLines(out.resolve("fitted.csv")).size());
+  }
+
+  @Test
+  void aCustomersExportHoldsNothingOfAnybodyElse() throws Exception {
+    ledger.receive(Samples.coreOf("Dray Marine", Tags.of(1), "0698-1"));
+    ledger.receive(Samples.coreOf("Dray Marine", Tags.of(5), "0698-5"));
+    Path out = Files.createDirectory(folder.resolve("out"));
+    ledger.export(out, Optional.of("Dray Marine"));
+    List<String> events = Files.readAllLines(out.resolve("events.jsonl"));
+    assertEquals(2, events.size(), events.toString());
+    assertTrue(events.stream().allMatch(e -> e.contains("\"kind\":\"received\"")));
+    assertEquals(3, Files.readAllLines(out.resolve("visit.csv")).size());
+    assertEquals(1, Files.readAllLines(out.resolve("run.csv")).size());
+    assertEquals(1, Files.readAllLines(out.resolve("seal.csv")).size());
+    assertEquals(2, Files.readAllLines(out.resolve("customer.csv")).size());
+    assertTrue(Files.notExists(out.resolve("lot.csv")));
+  }
+
+  private void leave(int number, String lot, String who) {
+    String tag = Tags.of(number);
+    ledger.receive(Samples.core(tag, "SN 0698-" + number));
+    ledger.runEnded(Samples.run("a" + number, tag));
+    ledger.decided(tag, Samples.rebuild(), "H. Oduya");
+    Lives lives = ledger.lives();
+    lives.take(tag, new Step.Plain(Act.OPEN, ""), who);
+    lives.take(tag, new Step.Work(List.of(), List.of(new Fitted("C1", "cap", lot, ""))), who);
+    lives.take(tag, new Step.Plain(Act.CLOSE, ""), who);
+    ledger.runEnded(Samples.ship("s" + number, tag, Verdict.PASS, Source.BENCH));
+    lives.take(tag, new Step.Sealing("81" + number, ""), who);
+    lives.take(tag, new Step.Plain(Act.PACK, ""), who);
+    lives.take(tag, new Step.Shipping("c", "", "2026-11-26", "2027-11-26", ""), who);
+  }
+
+  private List<String> find(Query query) {
+    return ledger.find(query).stream().map(Found::tag).toList();
+  }
+
+  private static List<String> of(Map<String, List<Found>> shared, String by) {
+    return shared.getOrDefault(by, List.of()).stream().map(Found::tag).toList();
+  }
+
+  private static List<String> tags(long... numbers) {
+    return java.util.Arrays.stream(numbers).mapToObj(Tags::of).toList();
+  }
+
+  private static Query with(String name, String value) {
+    return query(name, value);
+  }
+
+  private static Query query(String... pairs) {
+    Map<String, String> by = new java.util.HashMap<>();
+    for (int i = 0; i < pairs.length; i += 2) {
+      by.put(pairs[i], pairs[i + 1]);
+    }
+    return new Query(
+        Optional.ofNullable(by.get("text")),
+        Optional.ofNullable(by.get("lot")),
+        Optional.ofNullable(by.get("person")),
+        Optional.ofNullable(by.get("bench")),
+        Optional.ofNullable(by.get("fixture")),
+        Optional.ofNullable(by.get("from")),
+        Optional.ofNullable(by.get("until")),
+        Optional.ofNullable(by.get("stage")),
+        Optional.ofNullable(by.get("verdict")));
+  }
+}
