@@ -81,7 +81,7 @@ final class CrankJudge {
         worst.flatMap(Supply::qualifier),
         load,
         voidWithoutOutput(judged, worst),
-        traced ? traces(rows) : List.of());
+        traced ? Overview.traces(channels, rows, 2000) : List.of());
   }
 
   private static Conclusion voidWithoutOutput(
@@ -170,22 +170,5 @@ final class CrankJudge {
       until_s = Math.max(until_s, row.t_s());
     }
     return until_s;
-  }
-
-  private List<Trace> traces(List<Row> rows) {
-    List<Trace> traces = new ArrayList<>();
-    for (int c = 0; c < channels.size(); c++) {
-      Role role = channels.get(c).role();
-      if (role == Role.SUPPLY || role == Role.OUTPUT || role == Role.SPEED) {
-        Series s = Series.of(rows, c);
-        int stride = Math.max(1, s.size() / 2000);
-        List<Dot> dots = new ArrayList<>();
-        for (int i = 0; i < s.size(); i += stride) {
-          dots.add(new Dot(s.t_s(i), s.value(i)));
-        }
-        traces.add(new Trace(channels.get(c).title(), role, dots));
-      }
-    }
-    return traces;
   }
 }

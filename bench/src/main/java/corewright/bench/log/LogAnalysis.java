@@ -39,6 +39,7 @@ public final class LogAnalysis {
    *
    * @param cranks judged, in the order of time
    * @param blind whether a column of engine speed never moved
+   * @param overview of the whole, for a picture without cranks
    */
   record SheetFindings(
       Sheet sheet,
@@ -46,7 +47,8 @@ public final class LogAnalysis {
       List<Crank> cranks,
       Pace.Figures pace,
       Dropped dropped,
-      boolean blind) {}
+      boolean blind,
+      List<Trace> overview) {}
 
   private static SheetFindings findings(Sheet sheet, LogRequest request) {
     List<Column> channels = sheet.channels();
@@ -108,11 +110,13 @@ public final class LogAnalysis {
     private final LogFamily family;
     private final Dropped dropped = new Dropped();
     private final List<Crank> cranks = new ArrayList<>();
+    private final Overview overview;
     private Pace.Figures pace = new Pace.Figures(Double.NaN, 0, 0, 0, List.of());
 
     Pass(Sheet sheet, LogFamily family) {
       this.sheet = sheet;
       this.family = family;
+      this.overview = new Overview(sheet.channels());
     }
 
     void run(CrankSign sign) {
@@ -121,7 +125,7 @@ public final class LogAnalysis {
           sheet.rows(
               dropped,
               rows -> {
-                Pace watched = new Pace(rows, channels);
+                Pace watched = new Pace(rows, channels, overview);
                 new CrankFinder(sign, this::judge).all(watched);
                 return watched.figures();
               });
@@ -133,7 +137,7 @@ public final class LogAnalysis {
     }
 
     SheetFindings findings(Optional<LogFamily> known, boolean blind) {
-      return new SheetFindings(sheet, known, cranks, pace, dropped, blind);
+      return new SheetFindings(sheet, known, cranks, pace, dropped, blind, overview.traces());
     }
   }
 

@@ -30,6 +30,11 @@ public record LogFamily(
         family.zones().tolerated_V());
   }
 
+  /** An output whose lowest quarter lies below speaks for a fault, V. */
+  public double faultBelow_V() {
+    return LogRule.of(this).low_V();
+  }
+
   /** The family whose output is nearest to what one rests at; empty where none is near. */
   static Optional<LogFamily> near(double rest_V, List<LogFamily> families) {
     return families.stream()

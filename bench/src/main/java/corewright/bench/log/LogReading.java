@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param pace how regular they are
  * @param dialect how the lines are cut
  * @param remarks what was left out at reading, each a sentence
+ * @param overview the whole log thinned, for a picture where no crank was found
  */
 public record LogReading(
     String file,
@@ -35,7 +36,8 @@ public record LogReading(
     TimeReport time,
     Pace.Figures pace,
     String dialect,
-    List<String> remarks) {
+    List<String> remarks,
+    List<Trace> overview) {
 
   /** Stands under every conclusion. */
   public static final String NOT_ABOVE_THE_BENCH =
@@ -48,6 +50,7 @@ public record LogReading(
     cranks = List.copyOf(cranks);
     columns = List.copyOf(columns);
     remarks = List.copyOf(remarks);
+    overview = List.copyOf(overview);
   }
 
   /** The crank that decided; empty without cranks. */

@@ -14,6 +14,7 @@ final class Pace implements Iterator<Row> {
   private static final double PAUSE_S = 5;
 
   private final Iterator<Row> rows;
+  private final Overview overview;
   private final long[] filled;
   private final double[] steps = new double[MOST_STEPS];
   private int counted;
@@ -43,8 +44,10 @@ final class Pace implements Iterator<Row> {
     }
   }
 
-  Pace(Iterator<Row> rows, int channels) {
+  /** Watches {@code rows}, and shows each to the overview. */
+  Pace(Iterator<Row> rows, int channels, Overview overview) {
     this.rows = rows;
+    this.overview = overview;
     this.filled = new long[channels];
   }
 
@@ -56,6 +59,7 @@ final class Pace implements Iterator<Row> {
   @Override
   public Row next() {
     Row row = rows.next();
+    overview.take(row);
     first_s = Double.isNaN(first_s) ? row.t_s() : first_s;
     if (row.segment() == segment) {
       double step_s = row.t_s() - last_s;

@@ -63,7 +63,8 @@ final class ReadingWords {
         main.sheet().time(),
         main.pace(),
         main.sheet().dialect(),
-        remarks(sheets));
+        remarks(sheets),
+        main.overview());
   }
 
   private static boolean anyOutput(List<SheetFindings> sheets) {

@@ -23,39 +23,38 @@ final class Backdrop {
 
   /** Paler ground under a judged window. */
   static XYAnnotation ground(Span window) {
-    return drawn(
-        (g, lane) -> {
-          g.setColor(Ink.WINDOW);
-          g.fill(lane.between(window));
-        });
+    return drawn((g, lane) -> ground(g, lane, window));
+  }
+
+  static void ground(Graphics2D g, Lane lane, Span window) {
+    g.setColor(Ink.WINDOW);
+    g.fill(lane.between(window));
   }
 
   static XYAnnotation zones(InputZones zones, Span span) {
-    return drawn(
-        (g, lane) -> {
-          double good = lane.y(zones.good_V());
-          double tolerated = lane.y(zones.tolerated_V());
-          double bottom = lane.y(span.from());
-          Rectangle2D all = lane.area();
-          g.setColor(Ink.RULE);
-          Hatch.dots(
-              g,
-              new Rectangle2D.Double(all.getX(), good, all.getWidth(), tolerated - good),
-              7,
-              0.95);
-          Hatch.lines(
-              g,
-              new Rectangle2D.Double(all.getX(), tolerated, all.getWidth(), bottom - tolerated),
-              8.5,
-              1.2f);
-          g.setStroke(Ink.HAIRLINE);
-          Path2D edges = new Path2D.Double();
-          for (double y : new double[] {good, tolerated}) {
-            edges.moveTo(all.getX(), y);
-            edges.lineTo(all.getMaxX(), y);
-          }
-          g.draw(edges);
-        });
+    return drawn((g, lane) -> zones(g, lane, zones, span));
+  }
+
+  static void zones(Graphics2D g, Lane lane, InputZones zones, Span span) {
+    double good = lane.y(zones.good_V());
+    double tolerated = lane.y(zones.tolerated_V());
+    double bottom = lane.y(span.from());
+    Rectangle2D all = lane.area();
+    g.setColor(Ink.RULE);
+    Hatch.dots(
+        g, new Rectangle2D.Double(all.getX(), good, all.getWidth(), tolerated - good), 7, 0.95);
+    Hatch.lines(
+        g,
+        new Rectangle2D.Double(all.getX(), tolerated, all.getWidth(), bottom - tolerated),
+        8.5,
+        1.2f);
+    g.setStroke(Ink.HAIRLINE);
+    Path2D edges = new Path2D.Double();
+    for (double y : new double[] {good, tolerated}) {
+      edges.moveTo(all.getX(), y);
+      edges.lineTo(all.getMaxX(), y);
+    }
+    g.draw(edges);
   }
 
   /** What hangs from the level: in each column a stroke from its highest to its lowest sample. */

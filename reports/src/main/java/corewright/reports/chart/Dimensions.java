@@ -78,6 +78,21 @@ final class Dimensions {
     line(Ink.INK2, Ink.WITNESS, fromX, y, toX, y);
   }
 
+  /** A division of a scale, from side to side. */
+  void hair(double fromX, double toX, double y) {
+    line(Ink.HAIR, Ink.HAIRLINE, fromX, y, toX, y);
+  }
+
+  /** The line that an axis stands on. */
+  void rule(double fromX, double toX, double y) {
+    line(Ink.RULE, Ink.TICK, fromX, y, toX, y);
+  }
+
+  /** A division of a time axis. */
+  void tick(double x, double y, double length) {
+    line(Ink.RULE, Ink.TICK, x, y, x, y + length);
+  }
+
   /** A point with a black label beside it, kept inside {@code within}. */
   void label(double x, double y, String words, Rectangle2D within) {
     Font font = Type.extra(15);

@@ -180,7 +180,8 @@ public final class Picture {
         Ink.INK);
   }
 
-  private static void veil(Graphics2D g, Rectangle2D window) {
+  /** Over a window of which nothing can be said. */
+  static void veil(Graphics2D g, Rectangle2D window) {
     Composite before = g.getComposite();
     g.setComposite(AlphaComposite.getInstance(AlphaComposite.SRC_OVER, VEIL));
     g.setColor(Ink.PAPER);

@@ -36,7 +36,8 @@ final class Scales {
     return new Span(Math.min(0, load.lowest()) - top * 0.02, top * 1.08);
   }
 
-  private static Span padded(DoubleStream values, double whole) {
+  /** Whole steps of {@code whole} about all values, some air at both ends. */
+  static Span padded(DoubleStream values, double whole) {
     double[] finite = values.filter(Double::isFinite).sorted().toArray();
     if (finite.length == 0) {
       return new Span(0, whole);

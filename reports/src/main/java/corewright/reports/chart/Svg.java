@@ -1,11 +1,13 @@
 package corewright.reports.chart;
 
+import java.awt.Graphics2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Consumer;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.transform.Transformer;
@@ -29,16 +31,23 @@ final class Svg {
    * @param words what the picture shows, for readers who do not see it
    */
   static void write(Picture picture, int height, String words, Path file) {
+    write(g -> picture.draw(g, height), Picture.WIDTH, height, words, file);
+  }
+
+  /**
+   * @param words what the drawing shows, for readers who do not see it
+   */
+  static void write(Consumer<Graphics2D> drawing, int width, int height, String words, Path file) {
     Document document = document();
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
     context.setComment(null);
     SVGGraphics2D g = new SVGGraphics2D(context, true);
-    g.setSVGCanvasSize(new java.awt.Dimension(Picture.WIDTH, height));
+    g.setSVGCanvasSize(new java.awt.Dimension(width, height));
     g.setColor(Ink.PAPER);
-    g.fillRect(0, 0, Picture.WIDTH, height);
-    picture.draw(g, height);
+    g.fillRect(0, 0, width, height);
+    drawing.accept(g);
     Element root = g.getRoot();
-    root.setAttributeNS(null, "viewBox", "0 0 " + Picture.WIDTH + " " + height);
+    root.setAttributeNS(null, "viewBox", "0 0 " + width + " " + height);
     root.setAttributeNS(null, "role", "img");
     Element title = document.createElementNS(NAMESPACE, "title");
     title.setTextContent(words);

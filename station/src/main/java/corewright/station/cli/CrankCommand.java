@@ -42,6 +42,7 @@ import picocli.CommandLine.Spec;
       "  corewright crank before.csv after.csv --family sd48",
       "  corewright crank log.csv --column output=5 --unit output=mV --json",
       "  corewright crank frames.txt --rate 4",
+      "  corewright crank log.csv --plot log.svg",
     })
 final class CrankCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -94,6 +95,16 @@ final class CrankCommand implements Callable<Integer> {
       description = "Seconds on the log's clock to judge, where no crank is found.")
   private @Nullable String window;
 
+  @Option(
+      names = "--plot",
+      arity = "0..1",
+      fallbackValue = "",
+      paramLabel = "PICTURE",
+      description =
+          "Draw the samples as dots into this .svg or .png; without a name, into one named after"
+              + " the log in the folder you are in.")
+  private @Nullable Path plot;
+
   @Option(names = "--json", description = "JSON on stdout, and nothing else there.")
   private boolean json;
 
@@ -107,14 +118,27 @@ final class CrankCommand implements Callable<Integer> {
             choices(),
             Optional.ofNullable(window).map(this::window));
     Result result = new CrankLog(Catalogue.in(Home.fromSystem().families())).read(request);
+    Optional<Path> picture = Optional.ofNullable(plot).map(this::pictureFile);
+    picture.ifPresent(p -> CrankLog.draw(result, p));
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      out.println(new CrankJson(result).text());
+      out.println(new CrankJson(result, picture).text());
     } else {
       new CrankText(result).print(out);
+      picture.ifPresent(p -> out.println("Drawn: " + p));
     }
     out.flush();
     return ExitCodes.DONE;
+  }
+
+  /** Named after the log, where no name was given. */
+  private Path pictureFile(Path given) {
+    if (!given.toString().isEmpty()) {
+      return given;
+    }
+    String name = String.valueOf(file.getFileName());
+    int dot = name.indexOf('.', 1);
+    return Path.of((dot < 0 ? name : name.substring(0, dot)) + ".svg");
   }
 
   private Choices choices() {

@@ -1,6 +1,7 @@
 package corewright.station.cli;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -16,7 +17,9 @@ import corewright.bench.log.table.Inert;
 import corewright.measures.Measurement;
 import corewright.station.work.CrankLog.Read;
 import corewright.station.work.CrankLog.Result;
+import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -28,15 +31,23 @@ final class CrankJson {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private final Result result;
+  private final Optional<Path> picture;
 
-  CrankJson(Result result) {
+  /**
+   * Prepares the text.
+   *
+   * @param picture that was drawn
+   */
+  CrankJson(Result result, Optional<Path> picture) {
     this.result = result;
+    this.picture = picture;
   }
 
   String text() {
     ObjectNode json = log(result.log());
     result.after().ifPresent(after -> json.set("after", log(after)));
     result.comparison().ifPresent(c -> json.set("comparison", comparison(c)));
+    picture.ifPresent(p -> json.put("plot", p.toString()));
     try {
       return new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT).writeValueAsString(json);
     } catch (JsonProcessingException impossible) {
@@ -128,7 +139,28 @@ final class CrankJson {
     c.supplies().forEach(s -> supplies.add(supply(s)));
     ArrayNode outputs = json.putArray("outputs");
     c.outputs().forEach(o -> outputs.add(output(o)));
+    json.set("readings", readings(supplies, outputs));
     return json;
+  }
+
+  /** Every reading of a crank once more in one flat list, for programs that want no tree. */
+  private static ArrayNode readings(ArrayNode supplies, ArrayNode outputs) {
+    ArrayNode all = NODES.arrayNode();
+    supplies.forEach(s -> flatten("supply", s, all));
+    outputs.forEach(o -> flatten("output", o, all));
+    return all;
+  }
+
+  private static void flatten(String role, JsonNode channel, ArrayNode into) {
+    for (Map.Entry<String, JsonNode> field : channel.properties()) {
+      if (field.getValue().has("u")) {
+        ObjectNode reading = into.addObject();
+        reading.put("channel", channel.get("name").asText());
+        reading.put("role", role);
+        reading.put("quantity", field.getKey());
+        reading.setAll((ObjectNode) field.getValue());
+      }
+    }
   }
 
   private static ObjectNode supply(Supply s) {

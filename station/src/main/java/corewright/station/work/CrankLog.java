@@ -9,9 +9,12 @@ import corewright.bench.log.LogRequest;
 import corewright.bench.log.Window;
 import corewright.bench.log.table.Choices;
 import corewright.profiles.Catalogue;
+import corewright.reports.chart.LogCharts;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Reads a customer's log, or one from before and one from after. Keeps no record. */
 public final class CrankLog {
@@ -54,6 +57,35 @@ public final class CrankLog {
     Read first = read(request.file(), asked);
     Optional<Read> after = request.after().map(file -> read(file, asked));
     return new Result(first, after, after.map(a -> Comparison.of(first.reading(), a.reading())));
+  }
+
+  /**
+   * Draws what was read, the log from before above the one from after.
+   *
+   * @param picture ends in .svg or .png; an earlier picture of that name is written over
+   * @throws Refused if it ends otherwise, cannot be written, or is one of the logs
+   */
+  public static void draw(Result result, Path picture) {
+    if (!LogCharts.canWrite(picture)) {
+      throw new Refused(
+          picture + " ends neither in .svg nor in .png", "Name the picture plot.svg, say.");
+    }
+    List<LogReading> logs =
+        Stream.concat(Stream.of(result.log()), result.after().stream()).map(Read::reading).toList();
+    boolean isLog = logs.stream().anyMatch(log -> same(Path.of(log.file()), picture));
+    if (isLog) {
+      throw new Refused(picture + " is the log itself", "Name another file for the picture.");
+    }
+    try {
+      LogCharts.write(logs, picture);
+    } catch (UncheckedIOException broken) {
+      throw new Refused(
+          broken.getMessage(), "Name a file in a folder that is there and can be written to.");
+    }
+  }
+
+  private static boolean same(Path one, Path other) {
+    return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
   }
 
   private static Read read(Path file, LogRequest asked) {

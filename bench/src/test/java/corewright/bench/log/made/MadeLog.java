@@ -12,20 +12,28 @@ public record MadeLog(
   private static final char[] DELIMITERS = {';', '\t', ',', '|'};
   private static final String[] LINE_ENDS = {"\n", "\r\n", "\r"};
 
+  /** Languages, layouts, rates and encodings: so many numbers have every combination of them. */
+  public static final int COMBINATIONS =
+      Language.values().length * Layout.values().length * RATES_HZ.length * ENCODINGS.length;
+
   /**
-   * The log of this number. Neighbours differ in everything: each property counts on at its own
-   * pace, and the counts share no divisor that would tie two of them together.
+   * The log of this number. Neighbours differ in everything: 907 shares no divisor with the number
+   * of combinations, so each comes once, and the first few hundred have every pair. Stamp, story
+   * and the rest count on at their own pace.
    */
   public static MadeLog of(int number) {
     Random random = new Random(7919L * number + 17);
-    Language language = pick(Language.values(), number);
-    Layout layout = pick(Layout.values(), number / 2 + number / 20);
+    int rest = (int) (907L * number % COMBINATIONS);
+    Language language = pick(Language.values(), rest);
+    rest /= Language.values().length;
+    Layout layout = pick(Layout.values(), rest);
+    rest /= Layout.values().length;
+    double rate_Hz = RATES_HZ[rest % RATES_HZ.length];
+    String encoding = ENCODINGS[rest / RATES_HZ.length];
     Stamp stamp = stamp(layout, pick(Stamp.values(), number / 3 + number / 30));
-    double rate_Hz = RATES_HZ[(number / 5 + number) % RATES_HZ.length];
     Story story = pick(Story.values(), number / 7 + number);
     char delimiter = delimiter(layout, stamp, DELIMITERS[(number / 4) % DELIMITERS.length]);
     boolean milli = number % 9 == 4 && layout != Layout.COMMA_PAIRS;
-    String encoding = ENCODINGS[(number / 11 + number) % ENCODINGS.length];
     Export export =
         new Export(
             language,
