@@ -39,6 +39,20 @@ class LogTimesTest {
         Logs.read(Vehicles.failing(), export(Language.ENGLISH, ',', stamp, Layout.PLAIN, false)));
   }
 
+  /**
+   * Where the decimal mark is the delimiter too, what follows the seconds stands in another piece.
+   */
+  @ParameterizedTest
+  @EnumSource(
+      value = Stamp.class,
+      names = {"FRAMES"},
+      mode = EnumSource.Mode.EXCLUDE)
+  void withEveryKindOfTimeAndCommasForEverything(Stamp stamp) {
+    isTheFailingOne(
+        Logs.read(
+            Vehicles.failing(), export(Language.GERMAN, ',', stamp, Layout.COMMA_PAIRS, false)));
+  }
+
   @Test
   void framesAloneAreRefusedUntilARateIsTyped() {
     String text =

@@ -80,7 +80,8 @@ public final class CrankLog {
       LogCharts.write(logs, picture);
     } catch (UncheckedIOException broken) {
       throw new Refused(
-          broken.getMessage(), "Name a file in a folder that is there and can be written to.");
+          String.valueOf(broken.getMessage()),
+          "Name a file in a folder that is there and can be written to.");
     }
   }
 

@@ -66,8 +66,9 @@ final class CommaPairs {
         return false;
       }
       first[c] = piece;
-      boolean two = doubled[c] && PieceScore.canBegin(cells.text(piece));
-      if (two && (piece + 1 >= cells.count() || !PieceScore.digits(cells.text(piece + 1)))) {
+      String begin = cells.text(piece);
+      boolean two = doubled[c] && PieceScore.canBegin(begin);
+      if (two && (piece + 1 >= cells.count() || !PieceScore.canEnd(begin, cells.text(piece + 1)))) {
         return false;
       }
       last[c] = two ? piece + 1 : piece;

@@ -1,6 +1,7 @@
 package corewright.bench.log.table;
 
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** How well pieces of a row cut at every comma fit one column, alone or two joined. */
 final class PieceScore {
@@ -40,6 +41,21 @@ final class PieceScore {
     return digits(piece.charAt(0) == '-' ? piece.substring(1) : piece) || piece.indexOf(':') > 0;
   }
 
+  /**
+   * What may stand after one: digits; after a clock's seconds also what follows them, as {@code 310
+   * PM} and {@code 310+01:00}.
+   */
+  static boolean canEnd(String begin, String piece) {
+    boolean clock = begin.indexOf(':') > 0;
+    return digits(piece) || (clock && AFTER_SECONDS.matcher(piece).matches());
+  }
+
+  private static final Pattern AFTER_SECONDS =
+      Pattern.compile("\\d{1,9} ?([AaPp]\\.? ?[Mm]\\.?|Z|[A-Z]{2,4}|[+-]\\d{2}:?\\d{2})");
+
+  /** Decimals that a piece may have at most; days of a spreadsheet have nine and more. */
+  private static final int MOST_DECIMALS = 12;
+
   static boolean digits(String piece) {
     return !piece.isEmpty() && piece.chars().allMatch(c -> c >= '0' && c <= '9');
   }
@@ -49,8 +65,8 @@ final class PieceScore {
         .allMatch(
             r ->
                 canBegin(r.get(piece))
-                    && digits(r.get(piece + 1))
-                    && r.get(piece + 1).length() <= 6);
+                    && canEnd(r.get(piece), r.get(piece + 1))
+                    && r.get(piece + 1).length() <= MOST_DECIMALS);
   }
 
   /**
