@@ -13,12 +13,12 @@ final class Aids implements AutoCloseable {
   private final Optional<Agreement> agreement;
   private double holdsFrom_s = Double.NaN;
 
-  Aids(RunPlan plan, BenchInstruments bench, Clock clock) {
+  Aids(RunPlan plan, BenchInstruments bench) {
     caseWatch =
         bench
             .thermometer()
-            .map(t -> new CaseWatch(t, plan.family().abort().case_C(), bench.digitizer(), clock));
-    meterAside = bench.meter().map(m -> new Aside("meter", bench.digitizer(), clock));
+            .map(t -> new CaseWatch(t, plan.family().abort().case_C(), bench.digitizer()));
+    meterAside = bench.meter().map(m -> new Aside("meter", bench.digitizer()));
     String feed = plan.profile().feeds().get(0).name();
     Optional<Meter> meter = bench.meter();
     beforePower = meterAside.map(a -> new BeforePower(meter.orElseThrow(), a));

@@ -23,15 +23,13 @@ final class Aside implements AutoCloseable {
   private static final long ALIVE_MS = 100;
 
   private final Digitizer digitizer;
-  private final Clock clock;
   private final ExecutorService thread;
 
   /**
    * @param name of the thread
    */
-  Aside(String name, Digitizer digitizer, Clock clock) {
+  Aside(String name, Digitizer digitizer) {
     this.digitizer = digitizer;
-    this.clock = clock;
     this.thread =
         Executors.newSingleThreadExecutor(
             task -> {
@@ -45,17 +43,15 @@ final class Aside implements AutoCloseable {
     if (digitizer.waits()) {
       digitizer.heartbeat();
     }
-    return new Question<>(thread.submit(question::get), clock.nanos());
+    return new Question<>(thread.submit(question::get));
   }
 
   /** What was asked and may not be answered yet. */
   final class Question<T> {
     private final Future<T> future;
-    private final long asked;
 
-    private Question(Future<T> future, long asked) {
+    private Question(Future<T> future) {
       this.future = future;
-      this.asked = asked;
     }
 
     /**
@@ -91,8 +87,13 @@ final class Aside implements AutoCloseable {
       }
     }
 
-    boolean isOverdue() {
-      return !future.isDone() && (digitizer.waits() || clock.nanos() - asked > SILENCE.toNanos());
+    /**
+     * Whether it should have been answered by now.
+     *
+     * @param waited_s s of samples since it was asked; nothing where their time stands still
+     */
+    boolean isOverdue(double waited_s) {
+      return !future.isDone() && (digitizer.waits() || waited_s > SILENCE.toSeconds());
     }
   }
 

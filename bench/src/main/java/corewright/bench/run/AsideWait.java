@@ -17,12 +17,13 @@ final class AsideWait {
    * @throws InstrumentFault if there is none in time
    */
   static <T> T until(Aside.Question<T> question, Sampler sampler, String role) {
+    double asked_s = sampler.at_s();
     while (true) {
       Optional<T> answer = question.answer();
       if (answer.isPresent()) {
         return answer.get();
       }
-      if (question.isOverdue()) {
+      if (question.isOverdue(sampler.at_s() - asked_s)) {
         throw new InstrumentFault(
             role,
             "asking it",

@@ -26,10 +26,10 @@ final class CaseWatch implements Trip, AutoCloseable {
   private double asked_s;
   private double due_s;
 
-  CaseWatch(Thermometer thermometer, double most_C, Digitizer digitizer, Clock clock) {
+  CaseWatch(Thermometer thermometer, double most_C, Digitizer digitizer) {
     this.thermometer = thermometer;
     this.most_C = most_C;
-    this.aside = new Aside("thermometer", digitizer, clock);
+    this.aside = new Aside("thermometer", digitizer);
   }
 
   @Override
@@ -41,7 +41,7 @@ final class CaseWatch implements Trip, AutoCloseable {
       due_s = now_s + EVERY_S;
     }
     try {
-      return asked.flatMap(this::heard);
+      return asked.flatMap(question -> heard(question, now_s - asked_s));
     } catch (InstrumentFault silent) {
       return Trip.fault(
           silent.instrument() + ": " + silent.doing() + ": " + silent.found() + ".",
@@ -49,10 +49,10 @@ final class CaseWatch implements Trip, AutoCloseable {
     }
   }
 
-  private Optional<Seen> heard(Aside.Question<Measurement> question) {
+  private Optional<Seen> heard(Aside.Question<Measurement> question, double waited_s) {
     Optional<Measurement> answer = question.answer();
     if (answer.isEmpty()) {
-      return question.isOverdue()
+      return question.isOverdue(waited_s)
           ? Trip.fault(
               "The thermometer has said nothing for "
                   + Figures.number(Aside.SILENCE.toMillis() / 1000.0, 0)

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import corewright.bench.record.RunEnd;
 import corewright.bench.record.Source;
 import corewright.fixtures.emulate.EmulatedBench.Setup;
+import corewright.fixtures.emulate.fault.WireFault;
+import corewright.fixtures.emulate.line.LineKind;
 import corewright.fixtures.emulate.unit.Parameter;
 import corewright.fixtures.emulate.unit.TrueState;
 import corewright.fixtures.emulate.unit.UnitFault;
@@ -76,6 +78,28 @@ class EmulatedRunTest {
     assertEquals(20_000, capture.size());
     assertEquals(48, capture.output().at(7000), 0.5);
     assertEquals(2, capture.load().orElseThrow().at(19_000), 0.05);
+  }
+
+  @Test
+  void aLoopbackSocketCarriesTheSameBytesAsASerialLine() throws IOException {
+    Setup setup = Setup.of(UnitParameters.healthy("sd48"), 1);
+    run(new OnPty(setup), SHORT, "serial");
+    RunResult result = run(new OnPty(setup.over(LineKind.LOOPBACK)), SHORT, "loopback");
+    assertEquals(RunEnd.Kind.COMPLETED, result.end().kind(), result.end().saw());
+    assertArrayEquals(
+        Files.readAllBytes(folder.resolve("serial/run-1.raw")),
+        Files.readAllBytes(folder.resolve("loopback/run-1.raw")));
+  }
+
+  @Test
+  void anUnpluggedSocketEndsTheRunSafely() throws IOException {
+    Setup setup =
+        Setup.of(UnitParameters.healthy("sd48"), 1)
+            .over(LineKind.LOOPBACK)
+            .with(WireFault.onText("load", WireFault.Kind.UNPLUGGED, "INPut ON.*"));
+    RunResult result = run(new OnPty(setup), SHORT, "run");
+    assertEquals(RunEnd.Kind.BENCH_FAULT, result.end().kind());
+    assertTrue(result.end().saw().contains("the line is lost"), result.end().saw());
   }
 
   @Test

@@ -3,11 +3,13 @@ package corewright.bench.run;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import corewright.bench.port.serial.SerialLinks;
+import corewright.bench.port.socket.SocketLinks;
 import corewright.bench.wire.BenchOpener;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.Descriptions;
 import corewright.fixtures.describe.Dialect;
 import corewright.fixtures.emulate.EmulatedBench;
+import corewright.fixtures.emulate.line.LineKind;
 import corewright.fixtures.emulate.line.PtyLine;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Profile;
@@ -27,7 +29,9 @@ final class OnPty implements AutoCloseable {
   }
 
   private OnPty(EmulatedBench.Setup setup, Optional<String> missing) throws IOException {
-    assumeTrue(PtyLine.isPossible(), "pseudo-terminals are made on Linux only");
+    assumeTrue(
+        setup.lines() == LineKind.LOOPBACK || PtyLine.isPossible(),
+        "pseudo-terminals are made on Linux only");
     emulated = EmulatedBench.open(setup);
     BenchDescription d =
         Descriptions.shippedBench("emulated-" + setup.unit().family()).withPorts(emulated.ports());
@@ -49,7 +53,8 @@ final class OnPty implements AutoCloseable {
   }
 
   BenchInstruments open() {
-    return new BenchOpener(new SerialLinks(CLOCK), OnPty::impatient, CLOCK).open(description);
+    return new BenchOpener(new SocketLinks(CLOCK, new SerialLinks(CLOCK)), OnPty::impatient, CLOCK)
+        .open(description);
   }
 
   /** Emulated instruments answer at once: a test need not wait a second for those that do not. */

@@ -9,6 +9,7 @@ import corewright.bench.port.Digitizer.Status;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.record.RunEnd;
 import corewright.bench.record.RunEnd.Trip;
+import corewright.profiles.Profile;
 import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.UnaryOperator;
@@ -22,9 +23,13 @@ class TripsTest {
   private long taken;
 
   private RunResult run() {
+    return run(Plans.whole());
+  }
+
+  private RunResult run(Profile profile) {
     RunResult result =
         new RunEngine(bench.clock)
-            .run(Plans.plan(folder), bench.instruments(), RunListener.NONE, new Stop());
+            .run(Plans.plan(folder, profile), bench.instruments(), RunListener.NONE, new Stop());
     assertFalse(bench.unit.sourceOn, "source");
     assertFalse(bench.unit.loadOn, "load");
     assertFalse(bench.unit.relayClosed, "relay");
@@ -43,7 +48,11 @@ class TripsTest {
   }
 
   private RunEnd faulted(String saw) {
-    RunEnd end = run().end();
+    return faulted(Plans.whole(), saw);
+  }
+
+  private RunEnd faulted(Profile profile, String saw) {
+    RunEnd end = run(profile).end();
     assertEquals(RunEnd.Kind.BENCH_FAULT, end.kind(), end.saw());
     assertTrue(end.saw().contains(saw), end.saw());
     assertFalse(end.remedy().isEmpty());
@@ -238,13 +247,14 @@ class TripsTest {
     CountDownLatch never = new CountDownLatch(1);
     bench.before =
         command -> {
-          bench.slowness = loaded() ? 10 : 0;
           if (loaded() && command.equals("thermometer temperature?")) {
             await(never);
           }
         };
     try {
-      faulted("The thermometer has said nothing for 2 s.");
+      faulted(
+          Plans.profile(Plans.DEAD, Plans.FIRST, Plans.hold("full", 12.5, 2, 4), Plans.AWAY),
+          "The thermometer has said nothing for 2 s.");
     } finally {
       never.countDown();
     }

@@ -1,6 +1,7 @@
 package corewright.station.cli;
 
 import corewright.bench.port.serial.SerialLinks;
+import corewright.bench.port.socket.SocketLinks;
 import corewright.bench.record.RunRecord;
 import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.Clock;
@@ -80,7 +81,8 @@ final class RunCommand implements Callable<Integer> {
       Family family = workshop.catalogue().family(workshop.ledger().dossier(tag).core().family());
       String operator = new Confirming(err).ask(family, Optional.ofNullable(confirmedBy));
       BenchOpener opener =
-          new BenchOpener(new SerialLinks(clock), Descriptions::shippedDialect, clock);
+          new BenchOpener(
+              new SocketLinks(clock, new SerialLinks(clock)), Descriptions::shippedDialect, clock);
       try (BenchInstruments instruments = opener.open(description)) {
         left(workshop.recovery().settle(instruments, description.id()), err);
         RunRecord run =

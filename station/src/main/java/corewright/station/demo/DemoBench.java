@@ -1,6 +1,7 @@
 package corewright.station.demo;
 
 import corewright.bench.port.serial.SerialLinks;
+import corewright.bench.port.socket.SocketLinks;
 import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.Clock;
 import corewright.bench.wire.BenchOpener;
@@ -33,13 +34,15 @@ final class DemoBench implements AutoCloseable {
     } catch (IOException missing) {
       throw new Refused(
           "The emulated bench cannot be opened: " + missing.getMessage(),
-          "The demo needs pseudo-terminals, as Linux has them.");
+          "Where this system's pseudo-terminals cannot be used:"
+              + " JAVA_TOOL_OPTIONS=-Dcorewright.lines=loopback");
     }
     BenchDescription description =
         Descriptions.shippedBench("emulated-" + unit.unit().family()).withPorts(emulated.ports());
     try {
       BenchOpener opener =
-          new BenchOpener(new SerialLinks(clock), Descriptions::shippedDialect, clock);
+          new BenchOpener(
+              new SocketLinks(clock, new SerialLinks(clock)), Descriptions::shippedDialect, clock);
       return new DemoBench(emulated, description, opener.open(description));
     } catch (RuntimeException failed) {
       emulated.close();

@@ -48,7 +48,7 @@ public final class PracticeBench implements AutoCloseable {
     } catch (IOException missing) {
       throw new Refused(
           "The practice bench cannot be opened: " + missing.getMessage(),
-          "It needs pseudo-terminals, as Linux has them, and a folder that can be written.");
+          "It needs a folder that can be written, and serial or loopback ports.");
     }
   }
 

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.run.Clock;
+import corewright.fixtures.emulate.line.LineKind;
 import corewright.fixtures.emulate.line.Port;
 import corewright.fixtures.emulate.line.PtyLine;
 import corewright.fixtures.emulate.line.Served;
@@ -67,7 +68,7 @@ class SerialLinkTest {
   @BeforeEach
   void plug() throws IOException {
     assumeTrue(PtyLine.isPossible(), "pseudo-terminals are made on Linux only");
-    port = new Port("peer", peer);
+    port = new Port("peer", LineKind.PSEUDO_TERMINAL, peer);
     port.start();
   }
 
