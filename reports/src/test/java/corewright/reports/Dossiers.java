@@ -49,6 +49,17 @@ public final class Dossiers {
   public static Decision decision(
       Disposition disposition, String destination, String sentence, List<String> reasons) {
     return new Decision(
-        "D64", 2, disposition, destination, sentence, reasons, "", "", Optional.empty(), Map.of());
+        "D64",
+        2,
+        disposition,
+        destination,
+        sentence,
+        reasons,
+        "",
+        Optional.empty(),
+        "",
+        "",
+        Optional.empty(),
+        Map.of());
   }
 }

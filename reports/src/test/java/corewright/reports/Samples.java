@@ -3,6 +3,7 @@ package corewright.reports;
 import corewright.bench.record.Core;
 import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Decision;
+import corewright.bench.record.Diagnosis;
 import corewright.bench.record.Disposition;
 import corewright.bench.record.EquipmentUsed;
 import corewright.bench.record.Finding;
@@ -101,6 +102,19 @@ public final class Samples {
         "",
         "We do not know yet which build this is.",
         List.of("The label says A1 and the housing says A3."),
+        "Which group of parts is behind it is not determined.",
+        Optional.of(
+            new Diagnosis(
+                List.of(
+                    new Diagnosis.Candidate(
+                        "LOOP",
+                        "a control loop that hardly damps",
+                        0.41,
+                        List.of("it swings"),
+                        List.of("the ripple is normal"),
+                        "Step the load at half load.")),
+                false,
+                List.of("The input held."))),
         "How many rows of pins has the connector?",
         "H. Oduya",
         Optional.of(LocalDate.of(2026, 11, 30)),

@@ -90,6 +90,7 @@ class ArrowsTest {
       strings = {
         "corewright.measures..",
         "corewright.bench.judge..",
+        "corewright.bench.diagnose..",
         "corewright.bench.identify..",
         "corewright.bench.triage..",
         "corewright.bench.life..",
@@ -124,6 +125,7 @@ class ArrowsTest {
             .that()
             .resideInAnyPackage(
                 "corewright.bench.judge..",
+                "corewright.bench.diagnose..",
                 "corewright.bench.identify..",
                 "corewright.bench.triage..",
                 "corewright.bench.life..",

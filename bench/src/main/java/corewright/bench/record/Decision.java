@@ -3,6 +3,7 @@ package corewright.bench.record;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -15,6 +16,8 @@ import java.util.Optional;
  *     scrap}, {@code customer}; empty for PENDING
  * @param sentence the one sentence that a customer could be read
  * @param reasons the readings and answers behind it, most important first
+ * @param finding what the customer can be told of the test itself, sentences; empty without one
+ * @param diagnosis which groups of components the readings point at; empty without a test
  * @param question for PENDING: what would release it; empty otherwise
  * @param owner for PENDING: whose question it is; empty otherwise
  * @param due for PENDING: until when
@@ -27,12 +30,15 @@ public record Decision(
     String destination,
     String sentence,
     List<String> reasons,
+    String finding,
+    Optional<Diagnosis> diagnosis,
     String question,
     String owner,
     Optional<LocalDate> due,
     Map<String, String> saw) {
 
   public Decision {
+    finding = Objects.requireNonNullElse(finding, ""); // decisions of before it was kept
     reasons = List.copyOf(reasons);
     saw = Map.copyOf(saw);
   }

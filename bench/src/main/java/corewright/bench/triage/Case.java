@@ -28,6 +28,7 @@ public record Case(Custody custody, Build build, Proof proof, Terms terms, Means
           terms.cause(),
           terms.approval(),
           means.economy(),
+          means.nextTest(),
           means.parts(),
           means.preventive()
         }) {

@@ -1,6 +1,7 @@
 package corewright.bench.triage;
 
 import corewright.bench.identify.Identifier;
+import corewright.bench.record.Diagnosis;
 import corewright.bench.record.Identification;
 import corewright.bench.record.Judgement;
 import corewright.bench.record.Qualifier;
@@ -55,11 +56,31 @@ public final class Cases {
     return new Proof(judgement.map(j -> evidence(j, again)).orElse(Evidence.NONE), coverage);
   }
 
-  /** What the decision shall quote. */
+  /** A core that nobody has identified yet. */
+  public static Build unidentified() {
+    return new Build(Identity.UNCERTAIN, Candidates.DIFFER, Rebuildable.FAULT_UNKNOWN);
+  }
+
+  /** What the decision shall quote of a unit that was not tested. */
   public static Facts facts(
       Family family,
       Optional<Identification> identification,
       Optional<Judgement> judgement,
+      Optional<Sums> sums) {
+    return facts(family, identification, judgement, "", Optional.empty(), sums);
+  }
+
+  /**
+   * What the decision shall quote.
+   *
+   * @param finding what the customer can be told of the test
+   */
+  public static Facts facts(
+      Family family,
+      Optional<Identification> identification,
+      Optional<Judgement> judgement,
+      String finding,
+      Optional<Diagnosis> diagnosis,
       Optional<Sums> sums) {
     return new Facts(
         "",
@@ -67,7 +88,8 @@ public final class Cases {
         identification.map(i -> words(family, i)).orElse(List.of()),
         identification.map(Identification::nextQuestion).orElse(""),
         identification.map(i -> variant(family, i).why()).orElse(""),
-        "",
+        finding,
+        diagnosis,
         sums.map(Sums::sentences).orElse(List.of()));
   }
 

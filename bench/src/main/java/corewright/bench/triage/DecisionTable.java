@@ -13,6 +13,7 @@ import corewright.bench.triage.Custody.Condition;
 import corewright.bench.triage.Custody.Lock;
 import corewright.bench.triage.Custody.Safety;
 import corewright.bench.triage.Means.Economy;
+import corewright.bench.triage.Means.NextTest;
 import corewright.bench.triage.Means.Parts;
 import corewright.bench.triage.Means.Preventive;
 import corewright.bench.triage.Proof.Coverage;
@@ -31,7 +32,7 @@ import java.util.List;
  */
 final class DecisionTable {
   /** Counts up with every change of a row. */
-  static final int REVISION = 2;
+  static final int REVISION = 3;
 
   private DecisionTable() {}
 
@@ -79,7 +80,7 @@ final class DecisionTable {
               f ->
                   f.identityQuestion().isEmpty()
                       ? "Which build is it? Everything outside was looked at: show it to a second"
-                            + " person."
+                          + " person."
                       : f.identityQuestion(),
               f -> "We cannot yet tell which build this is, and open nothing before we can."),
           pending(
@@ -293,6 +294,19 @@ final class DecisionTable {
               c -> bad(c) && !ours(c) && !approved(c),
               f -> "Do you approve the quote?",
               f -> f.headline() + "Its construction can be rebuilt; the quote is sent."),
+          pending(
+              "D78",
+              "bench",
+              2,
+              c -> bad(c) && c.means().nextTest() == NextTest.WORTH,
+              f ->
+                  "Which group of parts is at fault? "
+                      + (f.measurement().isEmpty()
+                          ? "One more measurement that separates the groups."
+                          : f.measurement()),
+              f ->
+                  f.headline()
+                      + "One more measurement is worth more than it costs before we open it."),
           goes(
               "D80",
               REBUILD,

@@ -1,6 +1,8 @@
 package corewright.bench.triage;
 
+import corewright.bench.record.Diagnosis;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the decision quotes: words that others found, never looked into.
@@ -10,7 +12,8 @@ import java.util.List;
  * @param identity which build, how sure, what speaks against it; sentences
  * @param identityQuestion what to look at next to know the build; may be empty
  * @param build why this build can or cannot be rebuilt, a plain clause; may be empty
- * @param measurement the next measurement that would tell the fault groups apart; may be empty
+ * @param finding what the customer can be told of the test, sentences; may be empty
+ * @param diagnosis which groups the readings point at; empty without a test
  * @param sums the economics, each a sentence
  */
 public record Facts(
@@ -19,10 +22,12 @@ public record Facts(
     List<String> identity,
     String identityQuestion,
     String build,
-    String measurement,
+    String finding,
+    Optional<Diagnosis> diagnosis,
     List<String> sums) {
 
-  public static final Facts NONE = new Facts("", List.of(), List.of(), "", "", "", List.of());
+  public static final Facts NONE =
+      new Facts("", List.of(), List.of(), "", "", "", Optional.empty(), List.of());
 
   public Facts {
     evidence = List.copyOf(evidence);
@@ -33,7 +38,19 @@ public record Facts(
   /** The same, with the answers of the checklist that forbid power. */
   public Facts forbidding(List<String> answers) {
     return new Facts(
-        String.join(", ", answers), evidence, identity, identityQuestion, build, measurement, sums);
+        String.join(", ", answers),
+        evidence,
+        identity,
+        identityQuestion,
+        build,
+        finding,
+        diagnosis,
+        sums);
+  }
+
+  /** The next measurement that would tell the fault groups apart, or nothing. */
+  String measurement() {
+    return diagnosis.flatMap(Diagnosis::next).orElse("");
   }
 
   /** The reading that decided, or nothing. */

@@ -1,8 +1,10 @@
 package corewright.bench.triage;
 
+import corewright.bench.record.Diagnosis;
 import corewright.measures.Figures;
 import corewright.profiles.Economics;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Expected value of each way, in the shop's own currency.
@@ -15,6 +17,13 @@ public record Sums(Economics money, double p, double core, double warrantyNew) {
 
   /** A rebuild must bring this part of the sale, or the owner overrides. */
   private static final double LEAST_OF_SALE = 0.15;
+
+  /**
+   * What a telling test moves the probability by, and how long it takes (the trade's judgement).
+   */
+  private static final double TELLING_SWING = 0.2;
+
+  private static final double TEST_H = 1.0 / 3;
 
   public Sums {
     if (!(p >= 0 && p <= 1)) {
@@ -56,13 +65,26 @@ public record Sums(Economics money, double p, double core, double warrantyNew) {
 
   /**
    * What one more test brings that moves {@code p} up or down by {@code swing} with equal chance,
-   * less its cost: worth doing above 0.
+   * less its cost: worth doing above 0. Where there is no room for the swing, it is smaller: a test
+   * does not change what is expected before it was made.
    */
   public double oneMoreTest(double swing, double cost) {
     double other = Math.max(replace(), giveBack());
-    double better = Math.max(other, with(Math.min(1, p + swing)).rebuild());
-    double worse = Math.max(other, with(Math.max(0, p - swing)).rebuild());
+    double room = Math.min(swing, Math.min(p, 1 - p));
+    double better = Math.max(other, with(p + room).rebuild());
+    double worse = Math.max(other, with(p - room).rebuild());
     return (better + worse) / 2 - Math.max(other, rebuild()) - cost;
+  }
+
+  /**
+   * Whether one more test is worth it: where the group at fault is open and a measurement would
+   * tell, it moves {@code p} by a fifth for a third of an hour.
+   */
+  public Means.NextTest nextTest(Optional<Diagnosis> diagnosis) {
+    boolean open = diagnosis.filter(d -> !d.determined() && d.next().isPresent()).isPresent();
+    return open && oneMoreTest(TELLING_SWING, TEST_H * money.rate_perHour()) > 0
+        ? Means.NextTest.WORTH
+        : Means.NextTest.NOT_WORTH;
   }
 
   /** What the table looks at. */

@@ -26,6 +26,8 @@ public final class Triage {
         row.destination(),
         row.sentence().apply(facts),
         reasons(facts),
+        facts.finding(),
+        facts.diagnosis(),
         row.question().apply(facts),
         row.owner(),
         open ? Optional.of(today.plusDays(row.due_days())) : Optional.empty(),

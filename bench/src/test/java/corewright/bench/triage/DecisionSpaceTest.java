@@ -13,8 +13,10 @@ import corewright.bench.triage.Custody.Safety;
 import corewright.bench.triage.Proof.Evidence;
 import corewright.bench.triage.Terms.Approval;
 import corewright.bench.triage.Terms.Data;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiPredicate;
@@ -96,32 +98,48 @@ class DecisionSpaceTest {
 
   @Test
   void everyCombinationKeepsTheLaws() {
-    long cases = 0;
-    Set<String> used = new LinkedHashSet<>();
+    List<Tried> all =
+        Space.CUSTODIES.parallelStream()
+            .flatMap(custody -> Space.BUILDS.stream().map(build -> tried(custody, build)))
+            .toList();
     Map<String, Case> broken = new LinkedHashMap<>();
-    for (Custody custody : Space.CUSTODIES) {
-      for (Build build : Space.BUILDS) {
-        for (Proof proof : Space.PROOFS) {
-          for (Terms terms : Space.TERMS) {
-            for (Means means : Space.MEANS) {
-              Case c = new Case(custody, build, proof, terms, means);
-              Row row = Triage.row(c);
-              cases++;
-              used.add(row.id());
-              LAWS.forEach(
-                  (law, holds) -> {
-                    if (!holds.test(c, row)) {
-                      broken.putIfAbsent(law + " (" + row.id() + ")", c);
-                    }
-                  });
+    Set<String> used = new LinkedHashSet<>();
+    all.forEach(
+        tried -> {
+          broken.putAll(tried.broken());
+          used.addAll(tried.used());
+        });
+    assertEquals(Map.of(), broken);
+    assertEquals(
+        2 * 4 * 2 * 4 * 2 * 5 * 9 * 3 * 4 * 3 * 2 * 2 * 4 * 3 * 2 * 3 * 2L,
+        all.stream().mapToLong(Tried::cases).sum());
+    assertEquals(DecisionTable.ROWS.size(), used.size(), "rows used: " + used);
+  }
+
+  private record Tried(long cases, Set<String> used, Map<String, Case> broken) {}
+
+  /** Plain loops: there are ninety million cases. */
+  private static Tried tried(Custody custody, Build build) {
+    long cases = 0;
+    Set<String> used = new HashSet<>();
+    Map<String, Case> broken = new LinkedHashMap<>();
+    List<Map.Entry<String, BiPredicate<Case, Row>>> laws = List.copyOf(LAWS.entrySet());
+    for (Proof proof : Space.PROOFS) {
+      for (Terms terms : Space.TERMS) {
+        for (Means means : Space.MEANS) {
+          Case c = new Case(custody, build, proof, terms, means);
+          Row row = Triage.row(c);
+          cases++;
+          used.add(row.id());
+          for (Map.Entry<String, BiPredicate<Case, Row>> law : laws) {
+            if (!law.getValue().test(c, row)) {
+              broken.putIfAbsent(law.getKey() + " (" + row.id() + ")", c);
             }
           }
         }
       }
     }
-    assertEquals(Map.of(), broken);
-    assertEquals(2 * 4 * 2 * 4 * 2 * 5 * 9 * 3 * 4 * 3 * 2 * 2 * 4 * 3 * 3 * 2L, cases);
-    assertEquals(DecisionTable.ROWS.size(), used.size(), "rows used: " + used);
+    return new Tried(cases, used, broken);
   }
 
   @Test

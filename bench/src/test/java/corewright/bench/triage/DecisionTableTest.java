@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** One case for each row, and no row without one. */
@@ -55,6 +56,7 @@ class DecisionTableTest {
     WITNESSES.put("D70", "Condition=DAMAGED Economy=REPLACE_PAYS Mode=STOCK");
     WITNESSES.put("D74", "Rebuildable=FAULT_UNKNOWN");
     WITNESSES.put("D76", "Approval=NOT_ASKED");
+    WITNESSES.put("D78", "NextTest=WORTH");
     WITNESSES.put("D80", "Evidence=UNSAFE");
     WITNESSES.put("D81", "");
     WITNESSES.put("D82", "Evidence=MARGINAL_CONFIRMED");
@@ -96,7 +98,7 @@ class DecisionTableTest {
       assertEquals(pending, decision.due().filter(TODAY::isBefore).isPresent(), decision.row());
       assertEquals(pending, decision.destination().isEmpty(), decision.row());
       assertFalse(decision.sentence().isEmpty(), decision.row());
-      assertEquals(16, decision.saw().size(), "every input is kept");
+      assertEquals(17, decision.saw().size(), "every input is kept");
     }
   }
 
@@ -116,6 +118,7 @@ class DecisionTableTest {
             "",
             "its converter is set in hard resin",
             "",
+            Optional.empty(),
             List.of("A rebuild brings −104 EUR."));
     Decision decision = Triage.decide(Space.plainBut("Rebuildable=NO"), facts, TODAY);
     assertEquals(
@@ -130,7 +133,15 @@ class DecisionTableTest {
   @Test
   void whereTheBuildIsOpenTheNextQuestionIsTheOneThatIdentifiesIt() {
     Facts facts =
-        new Facts("", List.of(), List.of(), "How many bosses has the housing?", "", "", List.of());
+        new Facts(
+            "",
+            List.of(),
+            List.of(),
+            "How many bosses has the housing?",
+            "",
+            "",
+            Optional.empty(),
+            List.of());
     Decision decision = Triage.decide(Space.plainBut("Identity=UNCERTAIN"), facts, TODAY);
     assertEquals("How many bosses has the housing?", decision.question());
   }

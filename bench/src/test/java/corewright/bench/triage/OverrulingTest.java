@@ -9,6 +9,7 @@ import corewright.bench.record.Disposition;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class OverrulingTest {
@@ -47,6 +48,48 @@ class OverrulingTest {
                 () -> Overruling.of(decide(state), Disposition.RETURN, "customer", "who", "why"))
             .getMessage();
     assertTrue(message.contains(state.substring(state.indexOf('=') + 1)), message);
+  }
+
+  /** Each is forbidden by law or by the owner of the unit, whoever asks (common practice). */
+  @ParameterizedTest
+  @CsvSource({
+    "Identity=UNCERTAIN, REBUILD, queue, UNCERTAIN build",
+    "Evidence=VOID_INPUT Mode=STOCK, RETURN, stock, VOID",
+    "Evidence=VOID_BENCH Mode=STOCK, RETURN, stock, VOID",
+    "Approval=NOT_ASKED, REBUILD, queue, approval",
+    "Approval=DECLINED, REPLACE, exchange, approval",
+    "Mode=TEST_ONLY Approval=SILENT, REBUILD, queue, approval",
+    "Claim=FIRST Mode=STOCK Approval=NOT_ASKED, REPLACE, exchange, approval",
+    "Data=PAIRED Approval=NOT_ASKED, REPLACE, exchange, approval",
+    "'', REPLACE, scrap, stock, parts or scrap",
+    "'', RETURN, stock, stock, parts or scrap",
+  })
+  void whatLawOrOwnerForbidIsRefused(
+      String inputs, Disposition to, String destination, String because) {
+    String message =
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Overruling.of(decide(inputs), to, destination, "who", "why"))
+            .getMessage();
+    assertTrue(message.contains(because), message);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'', RETURN, customer",
+    "Approval=NOT_ASKED, RETURN, customer",
+    "Mode=STOCK Approval=NOT_ASKED, REBUILD, queue",
+    "Mode=EXCHANGE, REPLACE, scrap",
+  })
+  void whatIsTheShopsToDecideIsAllowed(String inputs, Disposition to, String destination) {
+    assertEquals(to, Overruling.of(decide(inputs), to, destination, "who", "why").disposition());
+  }
+
+  @Test
+  void aPlaceThatDoesNotExistIsRefused() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> Overruling.of(decide(""), Disposition.RETURN, "the river", "who", "why"));
   }
 
   private static Decision decide(String inputs) {

@@ -73,10 +73,21 @@ final class Space {
   private static List<Means> means() {
     List<Means> means = List.of(PLAIN.means());
     means = product(means, Means.Economy.values(), Means::with);
-    means =
-        product(means, Means.Parts.values(), (m, v) -> new Means(m.economy(), v, m.preventive()));
-    return product(
-        means, Means.Preventive.values(), (m, v) -> new Means(m.economy(), m.parts(), v));
+    means = product(means, Means.NextTest.values(), Space::with);
+    means = product(means, Means.Parts.values(), Space::with);
+    return product(means, Means.Preventive.values(), Space::with);
+  }
+
+  private static Means with(Means m, Means.NextTest v) {
+    return new Means(m.economy(), v, m.parts(), m.preventive());
+  }
+
+  private static Means with(Means m, Means.Parts v) {
+    return new Means(m.economy(), m.nextTest(), v, m.preventive());
+  }
+
+  private static Means with(Means m, Means.Preventive v) {
+    return new Means(m.economy(), m.nextTest(), m.parts(), v);
   }
 
   /**
@@ -123,8 +134,9 @@ final class Space {
           t = new Terms(t.mode(), t.claim(), t.data(), Terms.Cause.valueOf(value), t.approval());
       case "Approval" -> t = t.with(Terms.Approval.valueOf(value));
       case "Economy" -> m = m.with(Means.Economy.valueOf(value));
-      case "Parts" -> m = new Means(m.economy(), Means.Parts.valueOf(value), m.preventive());
-      case "Preventive" -> m = new Means(m.economy(), m.parts(), Means.Preventive.valueOf(value));
+      case "NextTest" -> m = with(m, Means.NextTest.valueOf(value));
+      case "Parts" -> m = with(m, Means.Parts.valueOf(value));
+      case "Preventive" -> m = with(m, Means.Preventive.valueOf(value));
       default -> throw new IllegalArgumentException("no input is called " + input);
     }
     return new Case(y, b, p, t, m);

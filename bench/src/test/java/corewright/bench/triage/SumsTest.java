@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import corewright.bench.record.Diagnosis;
 import corewright.profiles.Economics;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -46,6 +49,38 @@ class SumsTest {
     // p 0.91 ± 0.2 → 1 and 0.71: (251 + 215)/2 − 215 = 18, less 10 for the test
     assertEquals((251.0 + 215) / 2 - 215 - 10, SOFT.with(0.91).oneMoreTest(0.2, 10), 1e-9);
     assertEquals(-10, SOFT.with(0.15).oneMoreTest(0.2, 10), 1e-9, "it would change nothing");
+  }
+
+  /** A test cannot change what is expected before it is made: the mean of both ends stays p. */
+  @Test
+  void whereThereIsNoRoomForTheSwingItIsSmaller() {
+    // p 0.88 ± 0.12 → 1 and 0.76: 251, and 0.76 · 458 + 0.24 · 40 − 207 = 150.68, so 215 instead
+    assertEquals((251.0 + 215) / 2 - 215 - 10, SOFT.oneMoreTest(0.2, 10), 1e-9);
+    assertEquals(-10, SOFT.with(1).oneMoreTest(0.2, 10), 1e-9, "nothing is left to learn");
+    assertEquals(-10, SOFT.with(0).oneMoreTest(0.2, 10), 1e-9, "nothing is left to learn");
+  }
+
+  /** At 55 EUR an hour a third of one costs 18.33; at p 0.91 it brings 18.00: not worth it. */
+  @Test
+  void oneMoreTestIsAskedForOnlyWhereTheGroupIsOpenAndItPays() {
+    Diagnosis open = diagnosis(false);
+    Economics cheap = new Economics("EUR", 480, 480, 310, 46, 2.6, 45, 18, 22, 40, 0.88, 60, 25);
+    // at 45 EUR the rebuild costs 181: p 0.88 ± 0.12 → 277 and 176.68 (so 215), mean 246;
+    // without the test 226.84; 19.16 more for 15.00
+    assertEquals(Means.NextTest.WORTH, new Sums(cheap, 0.88, 60, 15).nextTest(Optional.of(open)));
+    assertEquals(
+        Means.NextTest.NOT_WORTH,
+        new Sums(cheap, 0.88, 60, 15).nextTest(Optional.of(diagnosis(true))));
+    assertEquals(
+        Means.NextTest.NOT_WORTH, new Sums(cheap, 0.88, 60, 15).nextTest(Optional.empty()));
+    assertEquals(Means.NextTest.NOT_WORTH, SOFT.with(0.91).nextTest(Optional.of(open)));
+  }
+
+  private static Diagnosis diagnosis(boolean determined) {
+    return new Diagnosis(
+        List.of(new Diagnosis.Candidate("LOOP", "a loop", 0.4, List.of(), List.of(), "Step it.")),
+        determined,
+        List.of());
   }
 
   @Test

@@ -1,12 +1,15 @@
 package corewright.reports.document;
 
 import corewright.bench.record.Decision;
+import corewright.bench.record.Diagnosis;
+import corewright.bench.record.Diagnosis.Candidate;
 import corewright.bench.record.Disposition;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.Identification;
 import corewright.measures.Figures;
 import corewright.profiles.Variant;
 import java.util.List;
+import java.util.Optional;
 import org.w3c.dom.Element;
 
 /** Which build it is, and where it goes. */
@@ -84,7 +87,15 @@ final class DecisionPart {
                   page.foreign(decision.owner(), 40),
                   decision.due().map(page::date).orElse("–"))));
     }
-    first(decision.reasons(), MOST_REASONS)
+    Optional<Candidate> suspected = decision.diagnosis().flatMap(Diagnosis::named);
+    suspected.ifPresent(
+        c ->
+            column.appendChild(
+                m.tag(
+                    "p.reason",
+                    page.say(
+                        "suspected", page.foreign(c.words(), 90), probability(c.probability())))));
+    first(decision.reasons(), suspected.isPresent() ? MOST_REASONS - 1 : MOST_REASONS)
         .forEach(reason -> column.appendChild(m.tag("p.reason", page.foreign(reason, 150))));
     column.appendChild(
         m.tag(

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.record.Core;
 import corewright.bench.record.Decision;
+import corewright.bench.record.Diagnosis;
 import corewright.bench.record.Disposition;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.Identification;
@@ -107,6 +108,8 @@ class HostileTest {
             text,
             List.of(text, text, text, text),
             text,
+            Optional.of(suspected(text)),
+            text,
             text,
             Optional.of(LocalDate.of(2026, 11, 30)),
             Map.of());
@@ -123,5 +126,12 @@ class HostileTest {
   private Path out(String kind) {
     String kept = System.getProperty("corewright.pictures");
     return kept == null ? folder : Path.of(kept, kind);
+  }
+
+  private static Diagnosis suspected(String text) {
+    return new Diagnosis(
+        List.of(new Diagnosis.Candidate(text, text, 0.9, List.of(text), List.of(text), text)),
+        true,
+        List.of(text));
   }
 }

@@ -1,7 +1,6 @@
 package corewright.station.cli;
 
 import corewright.bench.record.Core;
-import corewright.bench.record.Decision;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.Identification;
 import corewright.bench.record.RunRecord;
@@ -46,7 +45,7 @@ final class DossierWords {
     dossier.identification().ifPresent(i -> lines.addAll(identification(i)));
     dossier.runs().forEach(run -> lines.addAll(run(run, amendments)));
     dossier.rebuild().forEach(done -> lines.add("Rebuilt: " + done));
-    dossier.decision().ifPresent(d -> lines.addAll(decision(d)));
+    dossier.decision().ifPresent(d -> lines.addAll(DecisionWords.lines(d)));
     return lines;
   }
 
@@ -84,20 +83,6 @@ final class DossierWords {
         .forEach(
             a -> lines.add("  Amended by " + a.who() + ": " + a.text() + " (" + a.reason() + ")"));
     run.measured().ifPresent(m -> m.notes().forEach(note -> lines.add("  " + note)));
-    return lines;
-  }
-
-  private static List<String> decision(Decision decision) {
-    List<String> lines = new ArrayList<>();
-    lines.add(decision.disposition() + " (row " + decision.row() + "): " + decision.sentence());
-    if (!decision.question().isEmpty()) {
-      lines.add(
-          "  Open: "
-              + decision.question()
-              + " "
-              + decision.owner()
-              + decision.due().map(d -> ", until " + d).orElse(""));
-    }
     return lines;
   }
 }

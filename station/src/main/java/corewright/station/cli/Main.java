@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       ClaimCommand.class,
       CrankCommand.class,
+      DecideCommand.class,
       DemoCommand.class,
       DepositCommand.class,
       ExportCommand.class,

@@ -76,6 +76,8 @@ final class MeasureJson {
     } else {
       reasons.add(NO_FAMILY);
     }
+    result.diagnosis().ifPresent(d -> json.set("diagnosis", DiagnosisWords.json(d)));
+    result.finding().ifPresent(words -> json.put("finding", words));
   }
 
   private static String word(Enum<?> value) {

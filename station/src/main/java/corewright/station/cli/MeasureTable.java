@@ -56,6 +56,8 @@ final class MeasureTable {
                       + ")");
             });
     reasons.forEach(out::println);
+    result.diagnosis().map(DiagnosisWords::lines).orElse(List.of()).forEach(out::println);
+    result.finding().ifPresent(words -> out.println("To the customer: " + words));
   }
 
   private static String lower(Enum<?> value) {

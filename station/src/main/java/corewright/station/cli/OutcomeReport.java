@@ -15,6 +15,7 @@ final class OutcomeReport {
       OutcomeTable.of(List.of(outcome)).forEach(out::println);
       outcome.run().judgement().reasons().forEach(r -> out.println("  " + r));
       outcome.run().measured().ifPresent(m -> m.notes().forEach(note -> out.println("  " + note)));
+      DecisionWords.test(outcome.decision()).forEach(out::println);
       out.println("Document    " + outcome.document());
       outcome.chart().ifPresent(chart -> out.println("Chart       " + chart));
     }

@@ -19,6 +19,7 @@ import corewright.measures.Reading;
 import corewright.reports.ledger.Amendment;
 import corewright.station.work.Outcome;
 import java.util.List;
+import java.util.TreeMap;
 
 /** Parts of the record as JSON, for scripts. Keys are never renamed. */
 final class RecordJson {
@@ -64,6 +65,12 @@ final class RecordJson {
                 .put("who", a.who()));
     dossier.rebuild().forEach(json.putArray("rebuild")::add);
     dossier.decision().ifPresent(d -> json.set("decision", decision(d)));
+    return json;
+  }
+
+  static ObjectNode decided(Core core, Decision decision) {
+    ObjectNode json = core(core);
+    json.set("decision", decision(decision));
     return json;
   }
 
@@ -171,9 +178,13 @@ final class RecordJson {
     json.put("destination", decision.destination());
     json.put("sentence", decision.sentence());
     words(json.putArray("reasons"), decision.reasons());
+    json.put("finding", decision.finding());
+    decision.diagnosis().ifPresent(d -> json.set("diagnosis", DiagnosisWords.json(d)));
     json.put("question", decision.question());
     json.put("owner", decision.owner());
     json.put("due", decision.due().map(Object::toString).orElse(null));
+    ObjectNode saw = json.putObject("saw");
+    new TreeMap<>(decision.saw()).forEach(saw::put);
     return json;
   }
 

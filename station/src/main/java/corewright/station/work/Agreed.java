@@ -6,6 +6,7 @@ import corewright.bench.triage.Custody.Lock;
 import corewright.bench.triage.Custody.Safety;
 import corewright.bench.triage.Means;
 import corewright.bench.triage.Means.Economy;
+import corewright.bench.triage.Means.NextTest;
 import corewright.bench.triage.Means.Parts;
 import corewright.bench.triage.Means.Preventive;
 import corewright.bench.triage.Proof.Coverage;
@@ -43,15 +44,17 @@ record Agreed(Map<String, String> words) {
         word("approval", Approval.NOT_ASKED, Approval.class));
   }
 
-  Means means(Economy economy) {
+  Means means(Economy economy, NextTest nextTest) {
     return new Means(
         economy,
+        nextTest,
         word("parts", Parts.IN_STOCK, Parts.class),
         word("preventive", Preventive.NOT_WANTED, Preventive.class));
   }
 
-  Coverage coverage() {
-    return word("coverage", Coverage.COMPLETE, Coverage.class);
+  /** What was tried; where nobody said, what the runs themselves leave open. */
+  Coverage coverage(Coverage unsaid) {
+    return word("coverage", unsaid, Coverage.class);
   }
 
   /** A person found that it is none of the shop's kind. */

@@ -1,10 +1,15 @@
 package corewright.station.work;
 
+import static corewright.bench.triage.Proof.Coverage.COMPLETE;
+import static corewright.bench.triage.Proof.Coverage.SOAK_OPEN;
+
+import corewright.bench.diagnose.Group;
+import corewright.bench.diagnose.Priors;
 import corewright.bench.record.Decision;
+import corewright.bench.record.Diagnosis;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.Identification;
 import corewright.bench.record.Judgement;
-import corewright.bench.record.RunRecord;
 import corewright.bench.triage.Build;
 import corewright.bench.triage.Case;
 import corewright.bench.triage.Cases;
@@ -19,6 +24,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Puts what the record knows of one unit before the decision table. */
@@ -26,47 +32,67 @@ final class Deciding {
   /** Answers about agreements are kept beside those about cues, under this prefix. */
   static final String AGREED = "agreed/";
 
+  /** What may as well be a driver channel, which hangs on the converter's output. */
+  private static final Set<Group> OUTSIDE_PERHAPS = Set.of(Group.OUTPUT_LEAKAGE, Group.SHORT);
+
   private Deciding() {}
 
   static Decision decide(Family family, Dossier dossier, LocalDate today) {
     Map<String, String> answers = new HashMap<>();
     dossier.answers().forEach(a -> answers.put(a.cue(), a.answer()));
     Agreed agreed = new Agreed(agreed(answers));
-    Optional<Judgement> judged =
-        dossier.runs().isEmpty() ? Optional.empty() : Optional.of(last(dossier).judgement());
+    Evidence evidence = new Evidence(dossier);
+    Optional<Judgement> judged = evidence.judgement();
+    Optional<Diagnosis> diagnosis = evidence.diagnosis(Priors.ofTrade());
     Sums sums = Sums.of(family.economics());
     Case unit =
         new Case(
-            agreed.custody(safety(family, answers, dossier)),
-            build(family, dossier.identification(), agreed),
-            Cases.proof(judged, false, agreed.coverage()),
+            agreed.custody(safety(family, answers, evidence)),
+            build(family, dossier.identification(), agreed, place(diagnosis)),
+            Cases.proof(
+                judged,
+                evidence.marginalAgain(),
+                agreed.coverage(evidence.contradicts() ? SOAK_OPEN : COMPLETE)),
             agreed.terms(dossier.core().mode()),
-            agreed.means(sums.economy()));
+            agreed.means(sums.economy(), sums.nextTest(diagnosis)));
     return Triage.decide(
         unit,
-        Cases.facts(family, dossier.identification(), judged, Optional.of(sums))
+        Cases.facts(
+                family,
+                dossier.identification(),
+                judged,
+                evidence.finding(diagnosis),
+                diagnosis,
+                Optional.of(sums))
             .forbidding(blocking(family, answers)),
         today);
   }
 
-  private static RunRecord last(Dossier dossier) {
-    return dossier.runs().get(dossier.runs().size() - 1);
+  /** A group of the converter lies in the part that can be rebuilt; a leak or short may not. */
+  private static FaultPlace place(Optional<Diagnosis> diagnosis) {
+    return diagnosis
+        .flatMap(Diagnosis::named)
+        .filter(c -> !OUTSIDE_PERHAPS.contains(Group.valueOf(c.group())))
+        .map(c -> FaultPlace.INSIDE)
+        .orElse(FaultPlace.UNKNOWN);
   }
 
   private static Build build(
-      Family family, Optional<Identification> identification, Agreed agreed) {
-    if (agreed.foreign() || identification.isEmpty()) {
+      Family family, Optional<Identification> identification, Agreed agreed, FaultPlace place) {
+    if (agreed.foreign()) {
       return Cases.foreign();
     }
-    return Cases.build(family, identification.get(), FaultPlace.UNKNOWN);
+    return identification
+        .map(known -> Cases.build(family, known, place))
+        .orElseGet(Cases::unidentified);
   }
 
   /**
    * Charged where the last run could not prove the discharge; wet, or forbidden for another reason,
    * where the checklist says so.
    */
-  private static Safety safety(Family family, Map<String, String> answers, Dossier dossier) {
-    if (!dossier.runs().isEmpty() && !last(dossier).troubles().isEmpty()) {
+  private static Safety safety(Family family, Map<String, String> answers, Evidence evidence) {
+    if (evidence.last().filter(run -> !run.troubles().isEmpty()).isPresent()) {
       return Safety.CHARGED;
     }
     List<String> blocking = blockingItems(family, answers).map(CheckItem::id).toList();

@@ -1,7 +1,11 @@
 package corewright.station.work;
 
 import corewright.bench.capture.Recording;
+import corewright.bench.diagnose.Diagnostician;
+import corewright.bench.diagnose.Letter;
+import corewright.bench.diagnose.Priors;
 import corewright.bench.judge.Judge;
+import corewright.bench.record.Diagnosis;
 import corewright.bench.record.Judgement;
 import corewright.bench.record.RunEnd;
 import corewright.measures.MeasuredRun;
@@ -44,13 +48,21 @@ public final class MeasureFile {
    * What came of it.
    *
    * @param judgement empty where no family says what is good
+   * @param diagnosis what the readings are consistent with; empty likewise
    */
   public record Result(
       Recording recording,
       MeasuredRun run,
       Optional<Family> family,
       Optional<Profile> profile,
-      Optional<Judgement> judgement) {}
+      Optional<Judgement> judgement,
+      Optional<Diagnosis> diagnosis) {
+
+    /** What a customer can be told of it; empty where no family says what is good. */
+    public Optional<String> finding() {
+      return judgement.flatMap(j -> diagnosis.map(d -> Letter.finding(run, j, d)));
+    }
+  }
 
   /**
    * Reads, measures, judges.
@@ -84,11 +96,17 @@ public final class MeasureFile {
     MeasuredRun run = RunMeter.read(recording.capture(), settings);
     double length_s = recording.capture().size() / recording.capture().sampleRate_Hz();
     RunEnd end = recording.end().orElse(RunEnd.completed(length_s));
+    Optional<Judgement> judgement =
+        family.map(f -> Judge.judge(run, f, profile.orElseThrow(), end));
     return new Result(
         recording,
         run,
         family,
         profile,
-        family.map(f -> Judge.judge(run, f, profile.orElseThrow(), end)));
+        judgement,
+        judgement.map(
+            j ->
+                Diagnostician.diagnose(
+                    run, family.orElseThrow(), profile.orElseThrow(), j, Priors.ofTrade())));
   }
 }

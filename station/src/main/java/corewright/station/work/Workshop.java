@@ -1,9 +1,11 @@
 package corewright.station.work;
 
 import corewright.bench.record.Decision;
+import corewright.bench.record.Disposition;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.RunRecord;
 import corewright.bench.run.Clock;
+import corewright.bench.triage.Overruling;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
 import corewright.reports.chart.Charts;
@@ -134,6 +136,25 @@ public final class Workshop implements AutoCloseable {
     Decision decision = Deciding.decide(family, dossier, today());
     ledger.decided(tag, decision, who);
     return decision;
+  }
+
+  /**
+   * Puts a unit before the decision table and decides otherwise; both are kept.
+   *
+   * @throws Refused where safety, law or the unit's owner forbid it, or a name or reason is missing
+   */
+  public Decision overrule(String tag, Disposition to, String destination, String who, String why) {
+    Decision decided = decide(tag, who);
+    Decision overruled;
+    try {
+      overruled = Overruling.of(decided, to, destination, who, why);
+    } catch (IllegalArgumentException forbidden) {
+      throw new Refused(
+          "The decision on " + tag + " stands: " + forbidden.getMessage(),
+          "Row " + decided.row() + " was kept as it is.");
+    }
+    ledger.decided(tag, overruled, who);
+    return overruled;
   }
 
   /**

@@ -1,0 +1,34 @@
+package corewright.bench.diagnose;
+
+import corewright.bench.record.Judgement;
+import corewright.bench.record.Qualifier;
+import java.util.Optional;
+
+/** Supply, fixture, digitizer: what must be out of the question before a unit is suspected. */
+final class Elsewhere {
+  private Elsewhere() {}
+
+  /** Why nothing is said of the unit; empty where it may be suspected. */
+  static Optional<String> of(Judgement judgement) {
+    if (judgement.verdict().isEmpty()) {
+      return Optional.of("The test does not go far enough to say what is wrong.");
+    }
+    return switch (judgement.verdict().get()) {
+      case INCOMPLETE -> Optional.of("The test does not go far enough to say what is wrong.");
+      case VOID ->
+          Optional.of("The supply or the bench is in question, so the unit is not suspected.");
+      case PASS -> Optional.of("Every limit was met, so nothing is suspected.");
+      case MARGINAL, FAIL, UNSAFE ->
+          judgement.qualifier().filter(q -> q != Qualifier.VALID).isPresent()
+              ? Optional.of("The supply did not hold, so the unit is not suspected.")
+              : Optional.empty();
+    };
+  }
+
+  /** What was found to be in order. */
+  static String excluded(Judgement judgement) {
+    return judgement.qualifier().isPresent()
+        ? "The input held in every judged hold: the supply is not what failed."
+        : "The unit did not come to a hold: the supply was not tried.";
+  }
+}

@@ -1,0 +1,124 @@
+package corewright.bench.diagnose;
+
+import static corewright.bench.diagnose.Look.at;
+import static corewright.bench.diagnose.Look.reading;
+import static corewright.bench.diagnose.Look.value;
+
+import corewright.measures.Figures;
+import corewright.measures.MeasuredHold;
+import corewright.measures.Quantity;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Signs in how the output moves: within a hold, and after a load step. */
+final class Shapes {
+  private static final double JUMPS = 0.012;
+  private static final double BACK = 0.015;
+  private static final double CYCLES = 0.15;
+  private static final double RINGS = 0.2;
+
+  private final Look look;
+  private final Siblings siblings;
+
+  Shapes(Look look, Siblings siblings) {
+    this.look = look;
+    this.siblings = siblings;
+  }
+
+  Stream<Seen> seen() {
+    return Stream.of(shape(), stepFromRest(), stepUnderLoad(), ringing()).flatMap(Optional::stream);
+  }
+
+  private Optional<Seen> shape() {
+    return look.loaded().stream()
+        .filter(h -> h.value(Quantity.RIPPLE_PEAK_TO_PEAK).isPresent())
+        .max(Comparator.comparingDouble(this::unexplained_V))
+        .map(
+            h ->
+                new Seen(
+                    shape(h),
+                    "within one hold the output moves by "
+                        + reading(h, Quantity.RIPPLE_PEAK_TO_PEAK)
+                        + at(h)));
+  }
+
+  private Sign shape(MeasuredHold h) {
+    double nominal_V = look.family().output_V();
+    if (value(h, Quantity.RIPPLE_PEAK_TO_PEAK) > CYCLES * nominal_V
+        && value(h, Quantity.OUTPUT) < 0.8 * nominal_V) {
+      return Sign.SHAPE_CYCLES;
+    }
+    if (unexplained_V(h) < JUMPS * nominal_V) {
+      return Sign.SHAPE_SMOOTH;
+    }
+    return comesBack(h) ? Sign.SHAPE_JUMPS : Sign.SHAPE_SLIDES;
+  }
+
+  /** At its highest within the hold it is at the level that it has at rest. */
+  private boolean comesBack(MeasuredHold h) {
+    double swing_V = value(h, Quantity.RIPPLE_PEAK_TO_PEAK);
+    double lowest_V =
+        Math.max(value(h, Quantity.OUTPUT_MINIMUM), value(h, Quantity.OUTPUT) - swing_V);
+    double rest_V = look.rest().map(r -> value(r, Quantity.OUTPUT)).orElse(0.0);
+    return lowest_V + swing_V > rest_V - BACK * look.family().output_V();
+  }
+
+  /** What neither the converter's own ripple nor a steady slide accounts for. */
+  private double unexplained_V(MeasuredHold h) {
+    boolean switching = value(h, Quantity.RIPPLE_FUNDAMENTAL) > 0.2 * look.family().switching_Hz();
+    double ripple_V = switching ? 6 * value(h, Quantity.RIPPLE_FUNDAMENTAL_AMPLITUDE) : 0;
+    double slide_V =
+        Math.abs(value(h, Quantity.DRIFT)) / 60 * (h.windowEnd_s() - h.windowStart_s());
+    return value(h, Quantity.RIPPLE_PEAK_TO_PEAK) - ripple_V - slide_V;
+  }
+
+  private Optional<Seen> stepFromRest() {
+    return step(
+        Trait.STEP_FROM_REST, Sign.STEP_FROM_REST_NORMAL, Sign.STEP_FROM_REST_DEEP, "from rest");
+  }
+
+  private Optional<Seen> stepUnderLoad() {
+    return step(
+        Trait.STEP_UNDER_LOAD,
+        Sign.STEP_UNDER_LOAD_NORMAL,
+        Sign.STEP_UNDER_LOAD_DEEP,
+        "under load");
+  }
+
+  private Optional<Seen> step(Trait trait, Sign normal, Sign deep, String where) {
+    return siblings
+        .of(trait)
+        .flatMap(
+            healthy ->
+                Scalar.of(trait, look)
+                    .map(
+                        fall ->
+                            new Seen(
+                                healthy.exceeds(fall.value(), 5, 1.12) ? deep : normal,
+                                "after a load step "
+                                    + where
+                                    + " the output gives way by "
+                                    + reading(fall.hold(), Quantity.UNDERSHOOT)
+                                    + at(fall.hold())
+                                    + ", "
+                                    + healthy.words(fall.value(), 2, "V/A"))));
+  }
+
+  private Optional<Seen> ringing() {
+    return siblings
+        .of(Trait.RINGING)
+        .flatMap(healthy -> Scalar.of(Trait.RINGING, look).map(part -> ringing(part, healthy)));
+  }
+
+  private static Seen ringing(Scalar part, Siblings.Spread healthy) {
+    double more = part.value() - healthy.median();
+    return new Seen(
+        more > Math.max(RINGS, 5 * healthy.deviation()) ? Sign.RINGING_MUCH : Sign.RINGING_LITTLE,
+        "after the first load step the output swings over by "
+            + Figures.number(100 * part.value(), 0)
+            + " % of its fall, healthy siblings by "
+            + Figures.number(100 * healthy.median(), 0)
+            + " %");
+  }
+}

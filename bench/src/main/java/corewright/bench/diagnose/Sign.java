@@ -1,0 +1,80 @@
+package corewright.bench.diagnose;
+
+/** What one trait of a run looks like. Every trait has a sign that healthy units show. */
+enum Sign {
+  REST_NORMAL(Trait.REST, true),
+  REST_LOW(Trait.REST, false),
+  REST_HIGH(Trait.REST, false),
+  /** The input less a diode comes through. */
+  REST_THROUGH(Trait.REST, false),
+  REST_ABSENT(Trait.REST, false),
+
+  AFTER_SAME(Trait.AFTER, true),
+  AFTER_LOWER(Trait.AFTER, false),
+
+  SAG_NONE(Trait.SAG, true),
+  /** Only with the input lowered. */
+  SAG_LOW_LINE(Trait.SAG, false),
+  /** At full load. */
+  SAG_LATE(Trait.SAG, false),
+  /** At three quarters of it or less. */
+  SAG_EARLY(Trait.SAG, false),
+
+  LINE_KEPT(Trait.LINE, true),
+  LINE_LOST(Trait.LINE, false),
+
+  SHAPE_SMOOTH(Trait.SHAPE, true),
+  /** Sudden steps about a level that is otherwise right. */
+  SHAPE_JUMPS(Trait.SHAPE, false),
+  /** Moves more than a steady slide, and does not come back. */
+  SHAPE_SLIDES(Trait.SHAPE, false),
+  /** Collapses and comes back, again and again. */
+  SHAPE_CYCLES(Trait.SHAPE, false),
+
+  FREQUENCY_AS_BUILT(Trait.FREQUENCY, true),
+  FREQUENCY_HALF(Trait.FREQUENCY, false),
+  FREQUENCY_OTHER(Trait.FREQUENCY, false),
+
+  RIPPLE_NORMAL(Trait.RIPPLE, true),
+  RIPPLE_RAISED(Trait.RIPPLE, false),
+  RIPPLE_HIGH(Trait.RIPPLE, false),
+
+  STEP_FROM_REST_NORMAL(Trait.STEP_FROM_REST, true),
+  STEP_FROM_REST_DEEP(Trait.STEP_FROM_REST, false),
+
+  STEP_UNDER_LOAD_NORMAL(Trait.STEP_UNDER_LOAD, true),
+  STEP_UNDER_LOAD_DEEP(Trait.STEP_UNDER_LOAD, false),
+
+  RINGING_LITTLE(Trait.RINGING, true),
+  RINGING_MUCH(Trait.RINGING, false),
+
+  IDLE_NORMAL(Trait.IDLE, true),
+  IDLE_RAISED(Trait.IDLE, false),
+  IDLE_HIGH(Trait.IDLE, false),
+
+  LOSS_NORMAL(Trait.LOSS, true),
+  LOSS_RAISED(Trait.LOSS, false),
+  LOSS_HIGH(Trait.LOSS, false),
+
+  DRIFT_LEVEL(Trait.DRIFT, true),
+  DRIFT_FALLING(Trait.DRIFT, false),
+
+  POWER_UP_PASSED(Trait.POWER_UP, true),
+  POWER_UP_REFUSED(Trait.POWER_UP, false);
+
+  private final Trait trait;
+  private final boolean healthy;
+
+  Sign(Trait trait, boolean healthy) {
+    this.trait = trait;
+    this.healthy = healthy;
+  }
+
+  Trait trait() {
+    return trait;
+  }
+
+  boolean healthy() {
+    return healthy;
+  }
+}
