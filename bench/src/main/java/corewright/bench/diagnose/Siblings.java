@@ -30,8 +30,8 @@ record Siblings(Map<Trait, Spread> known) {
 
   private static Siblings in(Predicate<String> profile) {
     Map<Trait, Spread> known = new EnumMap<>(Trait.class);
-    for (String line : SiblingTable.TEXT.split("\n")) {
-      String[] words = line.strip().split(" +");
+    for (String line : SiblingTable.TEXT.split("\n", -1)) {
+      String[] words = line.strip().split(" +", -1);
       if (words.length == 4 && profile.test(words[0])) {
         known.put(
             Trait.valueOf(words[1]),

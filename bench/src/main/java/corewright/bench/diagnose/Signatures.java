@@ -47,7 +47,7 @@ final class Signatures {
 
   /** Probability that a unit of this group shows this sign of a trait that can be read. */
   static double of(Group group, Sign sign) {
-    return OF_GROUP.get(group).get(sign);
+    return OF_GROUP.getOrDefault(group, Map.of()).getOrDefault(sign, FLOOR);
   }
 
   private static Map<Group, Map<Sign, Double>> shares() {
@@ -87,12 +87,12 @@ final class Signatures {
 
   private static Map<Group, Map<Sign, Double>> parse(String table) {
     Map<Group, Map<Sign, Double>> parsed = new EnumMap<>(Group.class);
-    for (String line : table.split("\n")) {
-      String[] words = line.strip().split(" +");
+    for (String line : table.split("\n", -1)) {
+      String[] words = line.strip().split(" +", -1);
       if (words.length > 1) {
         Map<Sign, Double> signs = new EnumMap<>(Sign.class);
         for (int i = 1; i < words.length; i++) {
-          String[] sign = words[i].split("=");
+          String[] sign = words[i].split("=", -1);
           signs.put(Sign.valueOf(sign[0]), Double.parseDouble(sign[1]));
         }
         parsed.put(Group.valueOf(words[0]), signs);
