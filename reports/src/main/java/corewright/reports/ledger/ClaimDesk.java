@@ -126,12 +126,20 @@ public final class ClaimDesk {
   }
 
   private static List<Claim> all(Handle handle, String tag) {
+    return ask(handle, " WHERE c.tag = ? ORDER BY c.ordinal", tag);
+  }
+
+  static List<Claim> every(Handle handle) {
+    return ask(handle, " ORDER BY c.opened, c.tag");
+  }
+
+  private static List<Claim> ask(Handle handle, String which, Object... values) {
     return handle
         .select(
             "SELECT c.*, coalesce(s.warranty_until, '') AS warranty_until FROM claim c LEFT JOIN"
-                + " shipment s ON s.tag = c.tag AND s.visit = c.shipped WHERE c.tag = ? ORDER BY"
-                + " c.ordinal",
-            tag)
+                + " shipment s ON s.tag = c.tag AND s.visit = c.shipped"
+                + which,
+            values)
         .map(
             (row, context) ->
                 new Claim(

@@ -37,6 +37,7 @@ enum EventKind {
   ATTACHED("attached"),
   CLAIM_OPENED("claim opened"),
   CLAIM_CLOSED("claim closed"),
+  CONFIRMED("confirmed"),
   LOT_RECEIVED("lot received"),
   QUOTED("quoted"),
   ANSWERED_QUOTE("quote answered"),

@@ -38,6 +38,7 @@ final class Export {
     OF_A_VISIT.put("seal", "t.tag = v.tag AND t.visit = v.number");
     OF_A_VISIT.put("shipment", "t.tag = v.tag AND t.visit = v.number");
     OF_A_VISIT.put("claim", "t.tag = v.tag AND t.shipped = v.number");
+    OF_A_VISIT.put("confirmed", "t.tag = v.tag AND t.visit = v.number");
     OF_A_VISIT.put("attached", "t.tag = v.tag AND t.visit = v.number");
   }
 

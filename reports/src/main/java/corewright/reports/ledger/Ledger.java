@@ -297,6 +297,11 @@ public final class Ledger implements AutoCloseable {
     return new ClaimDesk(database, appender);
   }
 
+  /** What figures about many units are counted from. */
+  public Facts facts() {
+    return new Facts(database, appender);
+  }
+
   /** Quotes and their return numbers. */
   public Agreements agreements() {
     return new Agreements(database, appender);

@@ -19,6 +19,7 @@ final class Views {
           "run",
           "decision",
           "document",
+          "confirmed",
           "attached",
           "claim",
           "shipment",
@@ -35,7 +36,7 @@ final class Views {
   private Views() {}
 
   /** Counted up whenever the tables or what fills them change; older ones are made anew. */
-  private static final int VERSION = 2;
+  private static final int VERSION = 3;
 
   static boolean areOld(Handle handle) {
     return version(handle) < VERSION;

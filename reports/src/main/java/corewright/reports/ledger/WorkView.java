@@ -48,6 +48,9 @@ final class WorkView {
               body.get("note").asText(),
               event.who(),
               event.at());
+      case CONFIRMED ->
+          Facts.insert(
+              handle, event, body.get("fault").asText(), body.get("predicted").asText(), visit);
       case CLAIM_OPENED ->
           handle.execute(
               "INSERT INTO claim (tag, shipped, ordinal, opened, symptom, class, outcome, closed)"

@@ -76,6 +76,44 @@ class FinderTest {
   }
 
   @Test
+  void theFactsOfEachVisitAreAsTheyHappened() {
+    ledger.facts().confirm(Tags.of(2), "output capacitors", "power stage", "x");
+    List<VisitFact> facts = ledger.facts().visits();
+    assertEquals(
+        new VisitFact(
+            Tags.of(2),
+            1,
+            "SN 0698-2",
+            "sd48",
+            "",
+            "repair",
+            "Orrel Plant Hire",
+            "2026-11-26T08:15:30.250Z",
+            "REBUILD",
+            "FAIL",
+            "PASS",
+            "bench-1",
+            "A. Tester",
+            true,
+            "SHIPPED",
+            "2026-11-26T08:15:30.250000Z"),
+        facts.get(1));
+    assertEquals("RECEIVED", facts.get(3).stage());
+    assertEquals("", facts.get(3).disposition());
+    assertEquals(
+        List.of(new Facts.Confirmed(Tags.of(2), 1, "output capacitors", "power stage")),
+        ledger.facts().confirmed());
+    ledger.receive(Samples.core(Tags.of(2), "SN 0698-2"));
+    VisitFact earlier =
+        ledger.facts().visits().stream()
+            .filter(v -> v.tag().equals(Tags.of(2)) && v.visit() == 1)
+            .findFirst()
+            .orElseThrow();
+    assertEquals("SHIPPED", earlier.stage());
+    assertTrue(earlier.sealed());
+  }
+
+  @Test
   void aMistypedTagIsFoundByItsCheckCharacterAndMarkedAsAGuess() {
     String tag = Tags.of(3); // U-00003X
     String slip = tag.substring(0, 6) + "7" + tag.substring(7);

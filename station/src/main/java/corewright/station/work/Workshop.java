@@ -92,6 +92,16 @@ public final class Workshop implements AutoCloseable {
     return new Backup(ledger, folders);
   }
 
+  /** What the owner looks at. */
+  public ShopFigures figures(ShopFigures.Period period) {
+    return ShopFigures.of(
+        ledger.facts().visits(),
+        ledger.facts().claims(),
+        ledger.facts().confirmed(),
+        period,
+        today());
+  }
+
   public Quotes quotes() {
     return new Quotes(ledger, clock);
   }

@@ -133,6 +133,12 @@ class GetOutTest {
     assertEquals("tag, mistyped", json("find", slip).at("/0/why").asText());
     assertEquals(tag, json("find", "--stage=pending").at("/0/tag").asText());
     assertEquals(0, json("siblings", tag).size());
+    json("confirm", tag, "output capacitors", "--predicted", "output capacitors");
+    JsonNode figures = json("figures");
+    assertEquals(tag, figures.at("/confirmedFaults/0/tags/0").asText());
+    assertEquals(1, figures.at("/confirmedAsPredicted/0/n").asInt());
+    assertTrue(figures.at("/weibull/refused").asText().contains("there are 0"), figures.toString());
+    assertEquals(0, run("figures", "--shop=" + shop));
   }
 
   private JsonNode json(String... arguments) throws Exception {

@@ -1,0 +1,32 @@
+package corewright.reports.ledger;
+
+/**
+ * What figures about many units are made from: one visit, in short. Texts are empty where nothing
+ * was written down.
+ *
+ * @param disposition of the last decision
+ * @param arrival verdict of the last judged run as received or returned
+ * @param firstShip verdict of the first judged final test on a bench
+ * @param shipBench where that was
+ * @param technician who worked on it; the first by name where several did
+ * @param sealed whether a seal holds, or held when it left
+ * @param stage where the visit ended: the unit's stage, or {@code SHIPPED} for an earlier visit
+ * @param shipped when it left
+ */
+public record VisitFact(
+    String tag,
+    int visit,
+    String serial,
+    String family,
+    String variant,
+    String mode,
+    String customer,
+    String received,
+    String disposition,
+    String arrival,
+    String firstShip,
+    String shipBench,
+    String technician,
+    boolean sealed,
+    String stage,
+    String shipped) {}

@@ -1,0 +1,150 @@
+package corewright.station.work;
+
+import corewright.measures.reliability.Lifetime;
+import corewright.measures.reliability.WeibullFit;
+import corewright.measures.statistics.Interval;
+import corewright.reports.ledger.ClaimDesk.Claim;
+import corewright.reports.ledger.VisitFact;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * What came back of what left under warranty. A return is the first claim for a unit that left; it
+ * counts as the unit's own failure unless it was classed W3 to W7. Units that are out count as
+ * still in service up to today.
+ */
+public final class Returns {
+  /** Classes that say that the unit did not fail by itself. */
+  private static final Set<String> NOT_ITS_OWN = Set.of("W3", "W4", "W5", "W6", "W7");
+
+  private static final double LEVEL = 0.95;
+  private static final double DAYS_IN_A_MONTH = 365.25 / 12;
+
+  private final List<Out> out = new ArrayList<>();
+
+  /** A sealed unit that left, and when it came back. */
+  private record Out(String tag, LocalDate left, Optional<LocalDate> back, boolean failed) {}
+
+  Returns(List<VisitFact> visits, List<Claim> claims) {
+    Map<String, Claim> first = new HashMap<>();
+    claims.forEach(c -> first.putIfAbsent(c.tag() + "/" + c.shippedVisit(), c));
+    for (VisitFact v : visits) {
+      if (v.sealed() && !v.shipped().isEmpty()) {
+        Optional<Claim> claim = Optional.ofNullable(first.get(v.tag() + "/" + v.visit()));
+        out.add(
+            new Out(
+                v.tag(),
+                day(v.shipped()),
+                claim.map(c -> day(c.opened())),
+                claim.filter(c -> !NOT_ITS_OWN.contains(c.claimClass())).isPresent()));
+      }
+    }
+  }
+
+  /**
+   * One month of shipping.
+   *
+   * @param shipped how many left in it
+   * @param returned how many came back, by completed months in service
+   * @param inService how many are still out
+   */
+  public record Month(
+      String month, int shipped, Map<Integer, List<String>> returned, int inService) {}
+
+  /** The ship-month table. */
+  List<Month> table() {
+    Map<String, List<Out>> months = new TreeMap<>();
+    out.forEach(
+        o ->
+            months
+                .computeIfAbsent(o.left.toString().substring(0, 7), m -> new ArrayList<>())
+                .add(o));
+    List<Month> table = new ArrayList<>();
+    months.forEach(
+        (month, all) -> {
+          Map<Integer, List<String>> returned = new TreeMap<>();
+          for (Out o : all) {
+            o.back.ifPresent(
+                b ->
+                    returned
+                        .computeIfAbsent(
+                            (int) ChronoUnit.MONTHS.between(o.left, b), k -> new ArrayList<>())
+                        .add(o.tag));
+          }
+          int back = returned.values().stream().mapToInt(List::size).sum();
+          table.add(new Month(month, all.size(), returned, all.size() - back));
+        });
+    return table;
+  }
+
+  /** Back within some days, among those that left at least so long ago. */
+  Rate within(int days, LocalDate today) {
+    List<String> hits = new ArrayList<>();
+    List<String> others = new ArrayList<>();
+    for (Out o : out) {
+      if (!o.left.plusDays(days).isAfter(today)) {
+        boolean early = o.back.filter(b -> !b.isAfter(o.left.plusDays(days))).isPresent();
+        (early ? hits : others).add(o.tag);
+      }
+    }
+    return new Rate("back within " + days + " days", hits, others);
+  }
+
+  /**
+   * A Weibull line, or why there is none.
+   *
+   * @param shape below 1 workmanship, about 1 chance, above 1 wear
+   * @param scale_months by which 63 % have failed
+   */
+  public record Line(
+      long failures,
+      long inService,
+      Optional<Double> shape,
+      Optional<Interval> shapeInterval,
+      Optional<Double> scale_months,
+      Optional<Interval> scaleInterval,
+      String refused) {}
+
+  Line weibull(LocalDate today) {
+    List<Lifetime> lifetimes = new ArrayList<>();
+    for (Out o : out) {
+      double months =
+          Math.max(0.5, (double) ChronoUnit.DAYS.between(o.left, o.back.orElse(today)))
+              / DAYS_IN_A_MONTH;
+      lifetimes.add(o.failed ? Lifetime.failure(months) : Lifetime.suspension(months));
+    }
+    long failures = lifetimes.stream().filter(Lifetime::failed).count();
+    long inService = lifetimes.size() - failures;
+    try {
+      WeibullFit fit = WeibullFit.of(lifetimes);
+      return new Line(
+          failures,
+          inService,
+          Optional.of(fit.shape()),
+          Optional.of(fit.shapeInterval(LEVEL)),
+          Optional.of(fit.scale()),
+          Optional.of(fit.scaleInterval(LEVEL)),
+          "");
+    } catch (IllegalArgumentException tooFew) {
+      return new Line(
+          failures,
+          inService,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          String.valueOf(tooFew.getMessage()));
+    }
+  }
+
+  private static LocalDate day(String at) {
+    return LocalDate.parse(at.substring(0, 10));
+  }
+}

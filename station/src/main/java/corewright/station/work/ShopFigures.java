@@ -1,0 +1,155 @@
+package corewright.station.work;
+
+import corewright.reports.ledger.ClaimDesk.Claim;
+import corewright.reports.ledger.Facts.Confirmed;
+import corewright.reports.ledger.VisitFact;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the owner looks at, counted from the record: every number with n, its interval and the tags
+ * behind it.
+ *
+ * @param yield finished rebuilds that can be sold, by variant
+ * @param firstPassByTechnician final tests passed at the first try
+ * @param firstPassByBench likewise
+ * @param noFaultFound of everything decided about, then by customer
+ * @param suppliers yield of bought cores by supplier; in order of yield only where n is enough
+ * @param faults confirmed by teardown, most frequent first
+ * @param predicted share of confirmed faults that were the expected ones
+ * @param returns ship-month table
+ * @param early back within 30 and 90 days
+ * @param turnaround_days from reception to shipping
+ */
+public record ShopFigures(
+    List<Rate> yield,
+    List<Rate> firstPassByTechnician,
+    List<Rate> firstPassByBench,
+    List<Rate> noFaultFound,
+    List<Rate> suppliers,
+    List<Rate> faults,
+    Rate predicted,
+    List<Returns.Month> returns,
+    List<Rate> early,
+    Returns.Line weibull,
+    Turnaround turnaround_days) {
+
+  /** Fewer cores of a supplier are shown and not ranked. Common practice, no source. */
+  public static final int ENOUGH_TO_RANK = 20;
+
+  /** Median and 90th percentile by nearest rank; empty where nothing was shipped. */
+  public record Turnaround(int n, Optional<Long> median, Optional<Long> p90) {}
+
+  /**
+   * What is counted.
+   *
+   * @param byShipment whether the days are those of shipment, not of reception
+   */
+  public record Period(Optional<LocalDate> from, Optional<LocalDate> until, boolean byShipment) {
+    boolean holds(VisitFact v) {
+      String at = byShipment ? v.shipped() : v.received();
+      if (from.isEmpty() && until.isEmpty()) {
+        return true;
+      }
+      if (at.isEmpty()) {
+        return false;
+      }
+      LocalDate day = LocalDate.parse(at.substring(0, 10));
+      return from.filter(day::isBefore).isEmpty() && until.filter(day::isAfter).isEmpty();
+    }
+  }
+
+  static ShopFigures of(
+      List<VisitFact> all,
+      List<Claim> claims,
+      List<Confirmed> confirmed,
+      Period period,
+      LocalDate today) {
+    List<VisitFact> visits = all.stream().filter(period::holds).toList();
+    Returns returns = new Returns(visits, claims);
+    List<Rate> noFault = new ArrayList<>(Rates.noFaultFound(visits, v -> ""));
+    noFault.addAll(Rates.noFaultFound(visits, VisitFact::customer));
+    List<Confirmed> faults =
+        confirmed.stream()
+            .filter(
+                c ->
+                    visits.stream()
+                        .anyMatch(v -> v.tag().equals(c.tag()) && v.visit() == c.visit()))
+            .toList();
+    return new ShopFigures(
+        Rates.sellable(visits),
+        Rates.firstPass(visits, v -> v.technician().isEmpty() ? "(nobody named)" : v.technician()),
+        Rates.firstPass(visits, VisitFact::shipBench),
+        noFault,
+        suppliers(visits),
+        pareto(faults),
+        new Rate(
+            "",
+            tags(faults.stream().filter(c -> c.predicted().equals(c.fault())).toList()),
+            tags(faults.stream().filter(c -> !c.predicted().equals(c.fault())).toList())),
+        returns.table(),
+        List.of(returns.within(30, today), returns.within(90, today)),
+        returns.weibull(today),
+        turnaround(visits));
+  }
+
+  private static List<Rate> suppliers(List<VisitFact> visits) {
+    List<Rate> rates =
+        Rates.by(
+            visits.stream().filter(v -> v.mode().equals("stock")).toList(),
+            v -> !v.disposition().isEmpty() && !v.disposition().equals("PENDING"),
+            VisitFact::sealed,
+            VisitFact::customer);
+    List<Rate> ranked =
+        new ArrayList<>(rates.stream().filter(r -> r.n() >= ENOUGH_TO_RANK).toList());
+    ranked.sort(
+        Comparator.comparingDouble((Rate r) -> (double) r.hits().size() / r.n()).reversed());
+    rates.stream().filter(r -> r.n() < ENOUGH_TO_RANK).forEach(ranked::add);
+    return ranked;
+  }
+
+  private static List<Rate> pareto(List<Confirmed> faults) {
+    Map<String, List<String>> groups = new LinkedHashMap<>();
+    faults.forEach(c -> groups.computeIfAbsent(c.fault(), g -> new ArrayList<>()).add(c.tag()));
+    List<Rate> rates = new ArrayList<>();
+    groups.forEach(
+        (group, hits) ->
+            rates.add(
+                new Rate(
+                    group,
+                    hits,
+                    tags(faults.stream().filter(c -> !c.fault().equals(group)).toList()))));
+    rates.sort(Comparator.comparingInt((Rate r) -> r.hits().size()).reversed());
+    return rates;
+  }
+
+  private static Turnaround turnaround(List<VisitFact> visits) {
+    List<Long> days =
+        visits.stream()
+            .filter(v -> !v.shipped().isEmpty())
+            .map(
+                v ->
+                    ChronoUnit.DAYS.between(
+                        LocalDate.parse(v.received().substring(0, 10)),
+                        LocalDate.parse(v.shipped().substring(0, 10))))
+            .sorted()
+            .toList();
+    return new Turnaround(days.size(), rank(days, 0.5), rank(days, 0.9));
+  }
+
+  private static Optional<Long> rank(List<Long> sorted, double share) {
+    return sorted.isEmpty()
+        ? Optional.empty()
+        : Optional.of(sorted.get((int) Math.ceil(share * sorted.size()) - 1));
+  }
+
+  private static List<String> tags(List<Confirmed> confirmed) {
+    return confirmed.stream().map(Confirmed::tag).toList();
+  }
+}

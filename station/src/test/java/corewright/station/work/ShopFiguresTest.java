@@ -1,0 +1,191 @@
+package corewright.station.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import corewright.measures.statistics.Interval;
+import corewright.reports.ledger.ClaimDesk.Claim;
+import corewright.reports.ledger.Facts.Confirmed;
+import corewright.reports.ledger.VisitFact;
+import corewright.station.work.ShopFigures.Period;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** A shop counted by hand. */
+class ShopFiguresTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+  private static final Period ALWAYS = new Period(Optional.empty(), Optional.empty(), false);
+
+  private final List<VisitFact> visits = new ArrayList<>();
+  private final List<Claim> claims = new ArrayList<>();
+
+  @Test
+  void yieldCountsFinishedRebuildsOnlyAndNamesTheirTags() {
+    rebuilt("U-1", "A1", "SHIPPED", true, "2026-10-01");
+    rebuilt("U-2", "A1", "IN_STOCK", true, "");
+    rebuilt("U-3", "A1", "SCRAPPED", false, "");
+    rebuilt("U-4", "A1", "OPEN", false, "");
+    rebuilt("U-5", "A2", "SHIPPED", true, "2026-10-01");
+    List<Rate> yield = figures().yield();
+    assertEquals(
+        List.of(
+            new Rate("sd48 A1", List.of("U-1", "U-2"), List.of("U-3")),
+            new Rate("sd48 A2", List.of("U-5"), List.of())),
+        yield);
+    // Wilson for 1 of 1: low end n/(n + z^2) = 1/(1 + 1.959964^2)
+    Interval one = yield.get(1).interval().orElseThrow();
+    assertEquals(0.20654, one.low(), 1e-5);
+    assertEquals(1, one.high(), 0);
+  }
+
+  @Test
+  void theWeibullLineIsRefusedThroughThreePoints() {
+    for (int i = 0; i < 3; i++) {
+      rebuilt("U-" + i, "A1", "SHIPPED", true, "2026-01-10");
+      claim("U-" + i, "2026-0" + (3 + i) + "-10", "W1");
+    }
+    rebuilt("U-9", "A1", "SHIPPED", true, "2026-02-10");
+    Returns.Line line = figures().weibull();
+    assertEquals(3, line.failures());
+    assertEquals(1, line.inService());
+    assertEquals(Optional.empty(), line.shape());
+    assertTrue(line.refused().contains("at least 5 failures, there are 3"), line.refused());
+  }
+
+  @Test
+  void unitsInTheFieldAndClaimsThatWereNotTheUnitsOwnAreSuspensions() {
+    for (int i = 0; i < 6; i++) {
+      rebuilt("U-" + i, "A1", "SHIPPED", true, "2026-01-10");
+      claim("U-" + i, "2026-0" + (2 + i) + "-10", i == 5 ? "W3" : "W2");
+    }
+    rebuilt("U-9", "A1", "SHIPPED", true, "2026-02-10");
+    Returns.Line line = figures().weibull();
+    assertEquals(5, line.failures());
+    assertEquals(2, line.inService());
+    assertTrue(line.shapeInterval().orElseThrow().contains(line.shape().orElseThrow()));
+    assertTrue(line.scale_months().orElseThrow() > 5, "six of seven lasted less than six months");
+  }
+
+  @Test
+  void theShipMonthTableCountsMonthsInServiceAndWhatIsStillOut() {
+    rebuilt("U-1", "A1", "SHIPPED", true, "2026-08-15");
+    rebuilt("U-2", "A1", "SHIPPED", true, "2026-08-20");
+    rebuilt("U-3", "A1", "SHIPPED", true, "2026-09-01");
+    claim("U-1", "2026-09-14", "W2");
+    claim("U-2", "2026-11-20", "");
+    List<Returns.Month> table = figures().returns();
+    assertEquals(
+        List.of(
+            new Returns.Month("2026-08", 2, Map.of(0, List.of("U-1"), 3, List.of("U-2")), 0),
+            new Returns.Month("2026-09", 1, Map.of(), 1)),
+        table);
+    assertEquals(
+        new Rate("back within 30 days", List.of("U-1"), List.of("U-2", "U-3")),
+        figures().early().get(0));
+    assertEquals(2, figures().early().get(1).n(), "U-3 has not been out for 90 days");
+  }
+
+  @Test
+  void suppliersAreRankedOnlyWhereThereAreEnough() {
+    for (int i = 0; i < 20; i++) {
+      stock("Few & Co", "Z", i < 2, i);
+      stock("Good", "G", i < 15, i);
+      stock("Bad", "B", i < 5, i);
+    }
+    visits.removeIf(v -> v.customer().equals("Few & Co") && v.visit() >= 2);
+    assertEquals(
+        List.of("Good", "Bad", "Few & Co"), figures().suppliers().stream().map(Rate::of).toList());
+  }
+
+  @Test
+  void aPeriodIsOneOfReceptionOrOfShipment() {
+    rebuilt("U-1", "A1", "SHIPPED", true, "2026-10-01");
+    rebuilt("U-2", "A1", "OPEN", false, "");
+    LocalDate first = LocalDate.of(2026, 10, 1);
+    Period received = new Period(Optional.of(first), Optional.empty(), false);
+    Period shipped = new Period(Optional.of(first), Optional.of(first), true);
+    assertEquals(0, of(received).turnaround_days().n());
+    assertEquals(1, of(shipped).turnaround_days().n());
+    assertEquals(Optional.of(275L), of(shipped).turnaround_days().median());
+  }
+
+  @Test
+  void confirmedFaultsComeMostFrequentFirst() {
+    rebuilt("U-1", "A1", "OPEN", false, "");
+    rebuilt("U-2", "A1", "OPEN", false, "");
+    rebuilt("U-3", "A1", "OPEN", false, "");
+    ShopFigures figures =
+        ShopFigures.of(
+            visits,
+            claims,
+            List.of(
+                new Confirmed("U-1", 1, "joints", "capacitors"),
+                new Confirmed("U-2", 1, "capacitors", "capacitors"),
+                new Confirmed("U-3", 1, "capacitors", "")),
+            ALWAYS,
+            TODAY);
+    assertEquals(List.of("capacitors", "joints"), figures.faults().stream().map(Rate::of).toList());
+    assertEquals(new Rate("", List.of("U-2"), List.of("U-1", "U-3")), figures.predicted());
+  }
+
+  @Test
+  void anEmptyShopHasNoNumbersAndNoFault() {
+    ShopFigures none = figures();
+    assertEquals(List.of(), none.yield());
+    assertEquals(Optional.empty(), none.predicted().interval());
+    assertEquals(Optional.empty(), none.turnaround_days().median());
+    assertEquals(0, none.weibull().failures());
+  }
+
+  private ShopFigures figures() {
+    return of(ALWAYS);
+  }
+
+  private ShopFigures of(Period period) {
+    return ShopFigures.of(visits, claims, List.of(), period, TODAY);
+  }
+
+  private void rebuilt(String tag, String variant, String stage, boolean sealed, String shipped) {
+    visits.add(visit(tag, 1, variant, "repair", "Orrel", stage, sealed, shipped));
+  }
+
+  private void stock(String supplier, String series, boolean sealed, int number) {
+    visits.add(visit(series + number, number, "A1", "stock", supplier, "IN_STOCK", sealed, ""));
+  }
+
+  private static VisitFact visit(
+      String tag,
+      int visit,
+      String variant,
+      String mode,
+      String customer,
+      String stage,
+      boolean sealed,
+      String shipped) {
+    return new VisitFact(
+        tag,
+        visit,
+        "",
+        "sd48",
+        variant,
+        mode,
+        customer,
+        "2025-12-30T08:00:00Z",
+        "REBUILD",
+        "FAIL",
+        "PASS",
+        "bench-1",
+        "M. Reyes",
+        sealed,
+        stage,
+        shipped);
+  }
+
+  private void claim(String tag, String opened, String claimClass) {
+    claims.add(new Claim(tag, 1, 1, opened, "x", "2027-01-01", claimClass, "", ""));
+  }
+}
