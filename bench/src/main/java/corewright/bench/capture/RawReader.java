@@ -3,14 +3,12 @@ package corewright.bench.capture;
 import corewright.bench.record.RunEnd;
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.zip.CRC32C;
 
 /** Reads a raw capture up to its last whole record; a torn end is no mistake. */
 final class RawReader {
@@ -27,14 +25,9 @@ final class RawReader {
   static StoredCapture read(Path path) throws IOException {
     RawReader reader = new RawReader();
     try (FileChannel file = FileChannel.open(path)) {
-      ByteBuffer mark = ByteBuffer.allocate(RawFormat.MARK.length);
-      if (!fill(file, mark) || !mark.equals(ByteBuffer.wrap(RawFormat.MARK))) {
-        throw new IllegalArgumentException("it does not begin as a raw capture");
-      }
-      Optional<ByteBuffer> record = record(file);
-      while (record.isPresent()) {
-        reader.take(record.get());
-        record = record(file);
+      RawRecords records = new RawRecords(file);
+      for (Optional<ByteBuffer> next = records.next(); next.isPresent(); next = records.next()) {
+        reader.take(next.get());
       }
     }
     reader.closeSegment();
@@ -90,41 +83,6 @@ final class RawReader {
         Double.parseDouble(words[3]),
         words[4],
         words[5]);
-  }
-
-  /** The next whole record without its check; empty at a torn end. */
-  private static Optional<ByteBuffer> record(FileChannel file) throws IOException {
-    ByteBuffer head = ByteBuffer.allocate(5).order(ByteOrder.LITTLE_ENDIAN);
-    if (!fill(file, head)) {
-      return Optional.empty();
-    }
-    int length = head.getInt(1);
-    if (length < 0 || length > RawFormat.MOST_BYTES) {
-      return Optional.empty();
-    }
-    ByteBuffer record =
-        ByteBuffer.allocate(length + RawFormat.AROUND_BYTES).order(ByteOrder.LITTLE_ENDIAN);
-    record.put(head);
-    if (!fill(file, record)) {
-      return Optional.empty();
-    }
-    int content = record.limit() - 4;
-    CRC32C check = new CRC32C();
-    check.update(record.duplicate().limit(content));
-    return (int) check.getValue() == record.getInt(content)
-        ? Optional.of(record.limit(content))
-        : Optional.empty();
-  }
-
-  /** Fills the buffer and turns it round; false if the file ends before. */
-  private static boolean fill(FileChannel file, ByteBuffer buffer) throws IOException {
-    while (buffer.hasRemaining()) {
-      if (file.read(buffer) < 0) {
-        return false;
-      }
-    }
-    buffer.flip();
-    return true;
   }
 
   private static String text(ByteBuffer record) {

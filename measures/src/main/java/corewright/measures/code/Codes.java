@@ -43,6 +43,30 @@ public final class Codes {
     return (i & 1) == 0 ? early(pair) : late(pair);
   }
 
+  /** Copies codes {@code [from, to)} into other pairs, the first to place {@code at}. */
+  void copyTo(int[] into, int at, int from, int to) {
+    int first = from;
+    int last = from;
+    if (((from ^ at) & 1) == 0 && to - from > 1) {
+      first = from + (from & 1);
+      last = to - (to & 1);
+      System.arraycopy(pairs, first >> 1, into, (at + first - from) >> 1, (last - first) >> 1);
+    }
+    for (int i = from; i < first; i++) {
+      put(into, at + i - from, at(i));
+    }
+    for (int i = last; i < to; i++) {
+      put(into, at + i - from, at(i));
+    }
+  }
+
+  /** Writes one code among pairs. */
+  public static void put(int[] pairs, int at, int code) {
+    int pair = pairs[at >> 1];
+    pairs[at >> 1] =
+        (at & 1) == 0 ? (pair & 0xFFFF0000) | (code & 0xFFFF) : (pair & 0xFFFF) | (code << 16);
+  }
+
   /** The pairs themselves, for kernels; only read. */
   int[] pairs() {
     return pairs;

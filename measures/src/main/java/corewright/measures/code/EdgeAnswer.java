@@ -4,9 +4,12 @@ package corewright.measures.code;
  * How a channel answers a load edge, in codes and samples.
  *
  * @param lowest code before settling ends
- * @param recovery samples from the edge to the one after the last outside the band; 0 where none is
+ * @param recovery samples from the edge to the one after the last outside the band; 0 where none
+ *     is, and {@link #LATER} where only what came before settling was kept and one came after it
  */
 public record EdgeAnswer(int lowest, int recovery) {
+  /** The output was outside the band after it should have settled. */
+  public static final int LATER = -1;
 
   /**
    * @param edge first sample after the edge
@@ -24,9 +27,26 @@ public record EdgeAnswer(int lowest, int recovery) {
     }
     Band about = Band.about(window.mean(), band);
     // Extremes within the band: nothing in the window can be outside, and it need not be read.
-    boolean steady = about.holds(window.lowest()) && about.holds(window.highest());
-    int last = about.lastOutside(codes, edge, steady ? settled : to);
-    return new EdgeAnswer(lowest(codes, edge, settled), last < 0 ? 0 : last + 1 - edge);
+    int end = isSteady(window, about) ? settled : to;
+    return new EdgeAnswer(lowest(codes, edge, settled), recovery(codes, edge, end, about));
+  }
+
+  /** The same of the settling part alone, the window being gone. */
+  static EdgeAnswer ofSettling(Codes settling, CodeStatistics window, double band) {
+    Band about = Band.about(window.mean(), band);
+    int lowest = lowest(settling, 0, settling.size());
+    return isSteady(window, about)
+        ? new EdgeAnswer(lowest, recovery(settling, 0, settling.size(), about))
+        : new EdgeAnswer(lowest, LATER);
+  }
+
+  private static boolean isSteady(CodeStatistics window, Band band) {
+    return band.holds(window.lowest()) && band.holds(window.highest());
+  }
+
+  private static int recovery(Codes codes, int edge, int to, Band band) {
+    int last = band.lastOutside(codes, edge, to);
+    return last < 0 ? 0 : last + 1 - edge;
   }
 
   private static int lowest(Codes codes, int from, int to) {
