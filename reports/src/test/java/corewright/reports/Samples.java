@@ -276,6 +276,8 @@ public final class Samples {
         "Its construction can be rebuilt.",
         List.of("The output fell to 43.12 V under 2.00 A."),
         "",
+        Optional.empty(),
+        "",
         "",
         Optional.empty(),
         Map.of());
