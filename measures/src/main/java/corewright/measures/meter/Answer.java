@@ -148,7 +148,7 @@ final class Answer {
       scatter = earlier.sd() > scatter.sd() ? earlier : scatter;
     }
     double u = Root.of(level.uMean(), output.resolution().ofOne());
-    double correlated = scatter.count() / scatter.effectiveCount();
+    double correlated = Math.max(1, scatter.count() / scatter.effectiveCount());
     return new Transient.Settled(level.mean(), u, scatter.sd(), correlated, band);
   }
 

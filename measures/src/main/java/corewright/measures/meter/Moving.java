@@ -4,12 +4,12 @@ import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import corewright.measures.Unit;
-import corewright.measures.statistics.Autocorrelation;
 import corewright.measures.statistics.Descriptive;
 import corewright.measures.statistics.LinearFit;
 import corewright.measures.trend.Relaxation;
 import corewright.measures.trend.Steps;
 import corewright.measures.trend.TheilSen;
+import corewright.measures.wave.CorrelatedScatter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -77,9 +77,11 @@ final class Moving {
     double span_s = blocks.count() * blocks.length_s();
     double rise = line.slope() * span_s;
     // The interval supposes independent points; where they are not, it is that much wider.
-    double wider = Math.sqrt(Autocorrelation.inefficiency(residuals(line, blocks)));
-    double left = output.resolution().left(level.scatter().sd(), rise, blocks.count());
-    double hidden = left * output.resolution().step() / span_s / Math.sqrt(6) * S_PER_MIN;
+    double[] left = residuals(line, blocks);
+    CorrelatedScatter scatter = CorrelatedScatter.of(i -> left[i], left.length, 2);
+    double wider = Math.sqrt(Math.max(1, scatter.count() / scatter.effectiveCount()));
+    double hides = output.resolution().left(level.scatter().sd(), rise, blocks.count());
+    double hidden = hides * output.resolution().step() / span_s / Math.sqrt(6) * S_PER_MIN;
     double u = Root.of(wider * half / K, hidden, output.doubt().gain_rel() * drift);
     return new Measurement(drift, u, Unit.VOLT_PER_MINUTE);
   }

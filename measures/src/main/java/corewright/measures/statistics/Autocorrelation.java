@@ -25,28 +25,4 @@ public final class Autocorrelation {
     }
     return deviations.sumOfProducts(lag) / zero;
   }
-
-  /**
-   * How many numbers of a sequence are worth one independent number: 1 + 2·Σρ, at least 1.
-   * Autocorrelations are added up in pairs for as long as a pair is positive: what follows is
-   * noise. Cost grows as n times the correlation time; average a long record in blocks first.
-   *
-   * @see "Geyer, Practical Markov chain Monte Carlo, Statistical Science 7 (1992) 473, section 3.3"
-   */
-  public static double inefficiency(double[] x) {
-    Deviations deviations = Deviations.of(x);
-    double zero = deviations.sumOfSquares();
-    if (zero == 0) {
-      return 1;
-    }
-    double sum = 1;
-    for (int lag = 1; lag + 1 < x.length / 2; lag += 2) {
-      double pair = deviations.sumOfProducts(lag) + deviations.sumOfProducts(lag + 1);
-      if (pair <= 0) {
-        break;
-      }
-      sum += 2 * pair / zero;
-    }
-    return Math.max(1, Math.min(x.length, sum));
-  }
 }

@@ -9,14 +9,14 @@ import java.util.function.IntToDoubleFunction;
  * <p>The series is averaged in blocks (at most {@value #MOST_BLOCKS}, so that long ones cost no
  * more than reading them), and the variance of the mean is the blocks' variance times 1 + 2Σρ, with
  * the autocorrelation ρ summed over lags in pairs for as long as a pair is positive beyond its own
- * noise (Geyer's initial positive sequence). It is never taken below that of independent samples:
- * ripple faster than half the sample rate folds anywhere, to the mean too, and cannot be told from
- * noise.
+ * noise (Geyer's initial positive sequence). Strong ripple is no noise: where the spectrum near
+ * zero says that the mean is known far better, it is believed ({@link NearZero}). Ripple that folds
+ * onto the mean itself, at a multiple of the sample rate, no method can tell from the mean.
  *
  * @param sd standard deviation
  * @param count samples
- * @param effectiveCount independent samples that would have the same scatter of the mean, at most
- *     the number of samples
+ * @param effectiveCount independent samples that would have the same scatter of the mean; at most
+ *     the number of samples, unless most of the scatter is periodic
  * @see "JCGM 100:2008, 4.2.7 correlated observations; Geyer, Practical Markov chain Monte Carlo,
  *     Statistical Science 7 (1992) 473, section 3.3"
  */
@@ -24,6 +24,9 @@ public record CorrelatedScatter(double sd, int count, double effectiveCount) {
   private static final int MOST_BLOCKS = 1024;
   private static final int FEW_BLOCKS = 64;
   private static final int FEWEST_BLOCKS = 8;
+
+  /** Noise alone makes the two estimates this different once in some thousand stretches. */
+  private static final double CLEARLY = 2.5;
 
   /** Scatter of samples {@code [from, to)} about a straight line; at least two. */
   public static CorrelatedScatter of(Waveform wave, int from, int to, LinearTrend trend) {
@@ -33,7 +36,8 @@ public record CorrelatedScatter(double sd, int count, double effectiveCount) {
 
   /**
    * Scatter of the squares of the same residuals about their mean: what the uncertainty of an rms
-   * comes from. Squares forget sooner than the values themselves.
+   * comes from. Squares forget sooner than the values themselves. Ripple counts as noise here:
+   * harmonics above half the sample rate fold onto others, and their products onto the mean square.
    */
   public static CorrelatedScatter ofSquares(
       Waveform wave, int from, int to, LinearTrend trend, double meanSquare) {
@@ -44,7 +48,8 @@ public record CorrelatedScatter(double sd, int count, double effectiveCount) {
           return residual * residual - meanSquare;
         },
         to - from,
-        1);
+        1,
+        false);
   }
 
   /**
@@ -54,6 +59,14 @@ public record CorrelatedScatter(double sd, int count, double effectiveCount) {
    * @param fitted how many parameters were fitted to make its mean zero
    */
   public static CorrelatedScatter of(IntToDoubleFunction series, int count, int fitted) {
+    return of(series, count, fitted, true);
+  }
+
+  /**
+   * @param periodic whether lines may be told from noise
+   */
+  private static CorrelatedScatter of(
+      IntToDoubleFunction series, int count, int fitted, boolean periodic) {
     double squares = 0;
     for (int i = 0; i < count; i++) {
       double value = series.applyAsDouble(i);
@@ -63,9 +76,13 @@ public record CorrelatedScatter(double sd, int count, double effectiveCount) {
     if (sd == 0 || count < FEWEST_BLOCKS) {
       return new CorrelatedScatter(sd, count, count);
     }
-    double varianceOfMean = varianceOfMean(series, count);
+    double varianceOfMean = Math.max(varianceOfMean(series, count), sd * sd / count);
+    if (periodic) {
+      double quiet = NearZero.of(series, count).varianceOfMean();
+      varianceOfMean = quiet * CLEARLY < varianceOfMean ? quiet : varianceOfMean;
+    }
     double effective = varianceOfMean > 0 ? sd * sd / varianceOfMean : count;
-    return new CorrelatedScatter(sd, count, Math.max(1, Math.min(count, effective)));
+    return new CorrelatedScatter(sd, count, Math.max(1, effective));
   }
 
   private static double varianceOfMean(IntToDoubleFunction series, int count) {
