@@ -274,6 +274,21 @@ public final class Ledger implements AutoCloseable {
                 .list());
   }
 
+  /** Tags of all units of a family, in order. */
+  public List<String> units(String family) {
+    return database.read(
+        handle ->
+            handle
+                .select("SELECT tag FROM unit WHERE family = ? ORDER BY tag", family)
+                .mapTo(String.class)
+                .list());
+  }
+
+  /** Whether a unit with this tag was ever received. */
+  public boolean knows(String tag) {
+    return database.read(handle -> isKnown(handle, Tags.read(tag)));
+  }
+
   /** Reads every event and says which were changed, are missing or stand in another order. */
   public Verification verify() {
     return database.read(handle -> Audit.of(handle, Expectations.NONE));

@@ -32,6 +32,7 @@ import picocli.CommandLine.Spec;
       FindCommand.class,
       HistoryCommand.class,
       HoldCommand.class,
+      IdentifyCommand.class,
       KeyCommand.class,
       LabelCommand.class,
       LetterCommand.class,

@@ -1,5 +1,7 @@
 package corewright.station.work;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -8,20 +10,25 @@ import java.util.Map;
  *
  * @param who who looked and answers for it
  * @param cues answer by cue id of the family's key
- * @param checklist answer by checklist id
+ * @param checklist answer by checklist id, by id and pin as {@code pins/3}
  * @param agreed what was agreed with the customer and what the shop has, by name; see the schema
  */
 public record Answers(
     String who,
     Received received,
-    Map<String, String> cues,
-    Map<String, String> checklist,
+    Map<String, Given> cues,
+    Map<String, Given> checklist,
     Map<String, String> agreed) {
 
   public Answers {
-    cues = Map.copyOf(cues);
-    checklist = Map.copyOf(checklist);
-    agreed = Map.copyOf(agreed);
+    cues = inOrder(cues);
+    checklist = inOrder(checklist);
+    agreed = inOrder(agreed);
+  }
+
+  /** The record keeps answers in the order in which they were given. */
+  private static <T> Map<String, T> inOrder(Map<String, T> map) {
+    return Collections.unmodifiableMap(new LinkedHashMap<>(map));
   }
 
   /**

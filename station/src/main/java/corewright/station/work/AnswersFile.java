@@ -3,17 +3,13 @@ package corewright.station.work;
 import com.fasterxml.jackson.databind.JsonNode;
 import corewright.files.JsonFile;
 import corewright.files.JsonSchema;
-import corewright.files.Mistake;
-import corewright.files.Nearest;
-import corewright.profiles.CheckItem;
 import corewright.profiles.Cue;
 import corewright.profiles.Family;
 import corewright.station.work.Answers.Received;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Reads an answers file, held against its schema and against the family that it names. */
@@ -33,58 +29,16 @@ public final class AnswersFile {
     JsonFile file = JsonFile.read(path);
     JsonFile.refuse(SCHEMA.check(file));
     JsonNode root = file.root();
+    Family family = families.apply(root.path("received").path("family").asText());
     Answers answers =
         new Answers(
             root.path("who").asText(),
             received(root.path("received")),
-            words(root.path("cues")),
-            words(root.path("checklist")),
+            given(family, root.path("cues"), path),
+            given(family, root.path("checklist"), path),
             words(root.path("agreed")));
-    JsonFile.refuse(against(families.apply(answers.received().family()), answers, file));
+    JsonFile.refuse(new AnswersRules(family, file).check(answers));
     return answers;
-  }
-
-  private static List<Mistake> against(Family family, Answers answers, JsonFile file) {
-    List<Mistake> mistakes = new ArrayList<>();
-    Map<String, List<String>> cues = new LinkedHashMap<>();
-    for (Cue cue : family.cues()) {
-      cues.put(cue.id(), cue.answers());
-    }
-    Map<String, List<String>> checks = new LinkedHashMap<>();
-    for (CheckItem item : family.checklist()) {
-      checks.put(item.id(), item.answers());
-    }
-    known(file, "/cues/", answers.cues(), cues, mistakes);
-    known(file, "/checklist/", answers.checklist(), checks, mistakes);
-    return mistakes;
-  }
-
-  private static void known(
-      JsonFile file,
-      String pointer,
-      Map<String, String> given,
-      Map<String, List<String>> asked,
-      List<Mistake> mistakes) {
-    given.forEach(
-        (id, answer) -> {
-          List<String> possible = asked.get(id);
-          if (possible == null) {
-            mistakes.add(
-                file.mistake(
-                    pointer + id,
-                    "nothing is asked by the name '" + id + "'",
-                    "Asked are " + String.join(", ", asked.keySet())));
-          } else if (!possible.contains(answer)) {
-            mistakes.add(
-                file.mistake(
-                    pointer + id,
-                    "'" + answer + "' is no answer to " + id,
-                    Nearest.to(answer, possible)
-                            .map(near -> "Perhaps '" + near + "'; possible are ")
-                            .orElse("Possible are ")
-                        + String.join(", ", possible)));
-          }
-        });
   }
 
   private static Received received(JsonNode node) {
@@ -95,6 +49,25 @@ public final class AnswersFile {
         node.path("customer").asText(""),
         node.path("mode").asText("repair"),
         node.path("complaint").asText(""));
+  }
+
+  /** An answer or a number as read, with or without a photograph that lies beside the file. */
+  private static Map<String, Given> given(Family family, JsonNode node, Path file) {
+    Map<String, Given> given = new LinkedHashMap<>();
+    node.properties()
+        .forEach(
+            e -> {
+              JsonNode value = e.getValue();
+              JsonNode said = value.isObject() ? value.path("answer") : value;
+              Optional<Path> photo =
+                  value.hasNonNull("photo")
+                      ? Optional.of(file.resolveSibling(value.path("photo").asText()))
+                      : Optional.empty();
+              Optional<Cue> cue =
+                  family.cues().stream().filter(c -> c.id().equals(e.getKey())).findFirst();
+              given.put(e.getKey(), Given.of(cue, said.asText(), photo));
+            });
+    return given;
   }
 
   private static Map<String, String> words(JsonNode node) {

@@ -19,11 +19,13 @@ import java.util.Optional;
 public final class Reception {
   private final Catalogue catalogue;
   private final Ledger ledger;
+  private final Looking looking;
   private final Clock clock;
 
-  public Reception(Catalogue catalogue, Ledger ledger, Clock clock) {
+  Reception(Catalogue catalogue, Ledger ledger, Looking looking, Clock clock) {
     this.catalogue = catalogue;
     this.ledger = ledger;
+    this.looking = looking;
     this.clock = clock;
   }
 
@@ -55,6 +57,7 @@ public final class Reception {
     return given;
   }
 
+<<<<<<< HEAD
   /** Weighs what a run shows of the build, where it shows anything. */
   void seenByBench(RunRecord run, String who) {
     Family family = catalogue.family(ledger.dossier(run.tag()).core().family());
@@ -67,13 +70,31 @@ public final class Reception {
       List<CueAnswer> all = ledger.dossier(run.tag()).answers();
       ledger.identified(run.tag(), Identifier.identify(family, all), who);
     }
+=======
+  /** Adds what a file says of a unit that is here already, on the same visit. */
+  public void add(String tag, Answers answers) {
+    Family family = catalogue.family(ledger.dossier(tag).core().family());
+    if (!family.id().equals(answers.received().family())) {
+      throw new Refused(
+          "Unit "
+              + tag
+              + " is of family "
+              + family.id()
+              + ", and the answers are for "
+              + answers.received().family(),
+          "Name the unit that the answers are about.");
+    }
+    ledger.answers(tag, seen(answers));
+    ledger.identified(
+        tag, Identifier.identify(family, ledger.dossier(tag).answers()), answers.who());
+>>>>>>> 8e05560 (Ask which build a unit is: the question that tells most first, one digit each, nothing lost)
   }
 
   private List<CueAnswer> seen(Answers answers) {
     Instant now = clock.wall();
     List<CueAnswer> seen = new ArrayList<>();
-    answers.cues().forEach((cue, a) -> seen.add(new CueAnswer(cue, a, answers.who(), now)));
-    answers.checklist().forEach((id, a) -> seen.add(new CueAnswer(id, a, answers.who(), now)));
+    seen.addAll(looking.seen(answers.cues(), answers.who(), now));
+    seen.addAll(looking.seen(answers.checklist(), answers.who(), now));
     answers
         .agreed()
         .forEach((n, a) -> seen.add(new CueAnswer(Deciding.AGREED + n, a, answers.who(), now)));

@@ -76,7 +76,15 @@ public final class Workshop implements AutoCloseable {
   }
 
   public Reception reception() {
-    return new Reception(catalogue, ledger, clock);
+    return new Reception(catalogue, ledger, looking(), clock);
+  }
+
+  public Looking looking() {
+    return new Looking(catalogue, ledger, folders, clock);
+  }
+
+  public Rekeying rekeying() {
+    return new Rekeying(catalogue, ledger);
   }
 
   /** Cores at the counter, new ones and those that come back. */

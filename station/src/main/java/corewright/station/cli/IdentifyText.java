@@ -1,0 +1,127 @@
+package corewright.station.cli;
+
+import corewright.bench.record.Core;
+import corewright.bench.record.CueAnswer;
+import corewright.bench.record.Hypothesis;
+import corewright.bench.record.Identification;
+import corewright.measures.Figures;
+import corewright.profiles.Cue;
+import corewright.profiles.Variant;
+import corewright.station.work.Looking.Standing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Which build a unit is, in words. */
+final class IdentifyText {
+  /** A past that is less probable than this is not worth a line. */
+  private static final double WORTH_SAYING = 0.2;
+
+  private IdentifyText() {}
+
+  /** One line: where the question stands. */
+  static String line(Identification id) {
+    return "So far "
+        + id.variant()
+        + " with "
+        + Figures.number(id.posterior(), 2)
+        + (id.runnerUp().isEmpty()
+            ? ""
+            : ", then " + id.runnerUp() + " with " + Figures.number(id.runnerUpPosterior(), 2))
+        + ".";
+  }
+
+  static List<String> of(Standing standing) {
+    List<String> lines = new ArrayList<>();
+    Core core = standing.dossier().core();
+    Identification id = standing.identification();
+    lines.add(core.tag() + "  " + core.family() + "  serial " + core.serial());
+    lines.add(band(standing, id));
+    standing.family().variant(id.variant()).ifPresent(v -> lines.add(fate(v)));
+    if (!id.conflicts().isEmpty()) {
+      lines.add("What does not fit, the worst first:");
+      id.conflicts().forEach(c -> lines.add("  " + c));
+    }
+    lines.addAll(history(id));
+    lines.addAll(seen(standing));
+    standing.next().ifPresent(cue -> lines.add("Look at next: " + cue.question()));
+    return lines;
+  }
+
+  /** What may have happened to the unit; nothing where it is most probably as it was made. */
+  static List<String> history(Identification id) {
+    List<String> lines = new ArrayList<>();
+    for (Hypothesis h : id.history()) {
+      if (!h.handling().isEmpty() && h.probability() >= WORTH_SAYING) {
+        lines.add(
+            "Perhaps "
+                + h.id()
+                + ", "
+                + Figures.number(h.probability(), 2)
+                + (h.because().isEmpty() ? "" : ": " + String.join("; ", h.because()))
+                + ".");
+        lines.add("  " + h.handling());
+      }
+    }
+    return lines;
+  }
+
+  private static String band(Standing standing, Identification id) {
+    String title = standing.family().variant(id.variant()).map(Variant::title).orElse("");
+    String then =
+        id.runnerUp().isEmpty()
+            ? ""
+            : "; then " + id.runnerUp() + " with " + Figures.number(id.runnerUpPosterior(), 2);
+    return switch (id.band()) {
+          case IDENTIFIED -> "It is " + id.variant() + ", " + title;
+          case PROBABLE -> "It is probably " + id.variant() + ", " + title;
+          case UNCERTAIN -> "It is not known which build it is; nearest is " + id.variant();
+        }
+        + ", probability "
+        + Figures.number(id.posterior(), 2)
+        + then
+        + " (key revision "
+        + id.keyRevision()
+        + ").";
+  }
+
+  private static String fate(Variant variant) {
+    String can = IdentifyTalk.words(variant.serviceable()).replaceFirst("which", "That build");
+    return can
+        + ": "
+        + variant.why()
+        + (variant.kit().isEmpty() ? "." : ". Its kit is " + variant.kit() + ".");
+  }
+
+  private static List<String> seen(Standing standing) {
+    List<String> lines = new ArrayList<>();
+    List<String> open = new ArrayList<>();
+    for (Cue cue : standing.family().cues()) {
+      Optional<CueAnswer> answer =
+          standing.dossier().answers().stream().filter(a -> a.cue().equals(cue.id())).findFirst();
+      if (answer.isEmpty()) {
+        open.add(cue.id());
+      } else {
+        lines.add(
+            String.format(
+                Locale.ROOT,
+                "  %-12s %s  (%s, %s%s)",
+                cue.id(),
+                answer.get().words(),
+                answer.get().who(),
+                answer.get().when().toString().substring(0, 16).replace('T', ' '),
+                answer.get().photo().isEmpty()
+                    ? ""
+                    : ", photo " + answer.get().photo().substring(0, 12)));
+      }
+    }
+    if (!lines.isEmpty()) {
+      lines.add(0, "Seen (times in UTC):");
+    }
+    if (!open.isEmpty()) {
+      lines.add("Not looked at: " + String.join(", ", open) + ".");
+    }
+    return lines;
+  }
+}
