@@ -1,32 +1,36 @@
 package corewright.profiles;
 
 /**
- * The condition of a core, the best first. Shares of the deposit are the trade's judgement, a start
- * for a shop's own.
+ * Condition of a core on arrival, the best first, with the credit it usually brings. Common
+ * practice, no source.
  */
 public enum Grade {
-  A("complete, clean, seals intact, connector good", "100 %"),
-  B("complete, dirty, minor corrosion outside, missing screws or seal", "80 to 100 %"),
-  C("connector repairable, cover dented, opened before, non-wear parts missing", "40 to 60 %"),
-  D("water inside, burnt board, broken connector body, potting dug out", "10 to 20 %, harvest"),
-  X("wrong part, empty case, fire, mixed serials, counterfeit", "0 %, goes back");
+  A("complete, clean, seals intact, connector good", 100, 100),
+  B("complete, dirty, corroded outside, screws or seal missing", 80, 100),
+  C("connector repairable, cover dented, opened before, parts missing", 40, 60),
+  D("water inside, burnt board, broken connector, potting dug out", 10, 20),
+  X("wrong part, empty case, fire, mixed serials, counterfeit", 0, 0);
 
-  private final String meaning;
-  private final String credit;
+  private final String words;
+  private final int least_percent;
+  private final int most_percent;
 
-  Grade(String meaning, String credit) {
-    this.meaning = meaning;
-    this.credit = credit;
+  Grade(String words, int least_percent, int most_percent) {
+    this.words = words;
+    this.least_percent = least_percent;
+    this.most_percent = most_percent;
   }
 
-  /** What a core of this grade looks like. */
-  public String meaning() {
-    return meaning;
+  public String words() {
+    return words;
   }
 
-  /** Which part of the deposit is given back. */
-  public String credit() {
-    return credit;
+  public int least_percent() {
+    return least_percent;
+  }
+
+  public int most_percent() {
+    return most_percent;
   }
 
   public boolean worseThan(Grade other) {

@@ -1,5 +1,7 @@
 package corewright.bench.life;
 
+import corewright.profiles.Grade;
+
 /**
  * What share of a deposit a core brings back. The grade says what is usual; after its window the
  * credit falls by ten points for each week that has begun, but never silently to nothing. Common

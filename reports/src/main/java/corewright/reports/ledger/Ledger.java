@@ -286,7 +286,7 @@ public final class Ledger implements AutoCloseable {
 
   /** Whether a unit with this tag was ever received. */
   public boolean knows(String tag) {
-    return database.read(handle -> isKnown(handle, Tags.read(tag)));
+    return database.read(handle -> Appender.isKnown(handle, Tags.read(tag)));
   }
 
   /** Reads every event and says which were changed, are missing or stand in another order. */

@@ -1,8 +1,8 @@
 package corewright.reports.ledger;
 
-import corewright.bench.life.Grade;
 import corewright.bench.life.Life;
 import corewright.bench.life.Stage;
+import corewright.profiles.Grade;
 import java.util.List;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;

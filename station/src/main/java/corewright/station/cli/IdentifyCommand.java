@@ -65,7 +65,7 @@ final class IdentifyCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     if (keep && (rekey == null || person.who == null)) {
       throw new ParameterException(
-          spec.commandLine(), "--keep goes with --rekey FAMILY and --who NAME.");
+          spec.commandLine(), "--keep goes with --rekey FAMILY and --by WHO.");
     }
     try (Workshop workshop = shop.open("identify", clock)) {
       if (rekey != null) {

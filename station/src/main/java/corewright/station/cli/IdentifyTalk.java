@@ -11,8 +11,8 @@ import corewright.station.cli.Asking.Reply;
 import corewright.station.work.Given;
 import corewright.station.work.Looking;
 import corewright.station.work.Looking.Standing;
-import corewright.station.work.Refused;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayDeque;
@@ -94,13 +94,10 @@ final class IdentifyTalk {
   }
 
   private void take(Path file) {
-    try {
-      looking.keep(file);
-      photo = Optional.of(file);
-      out.println("     Kept; it goes with the next answer.");
-    } catch (Refused missing) {
-      out.println("     " + missing.getMessage() + ".");
-    }
+    boolean there = Files.isRegularFile(file);
+    photo = there ? Optional.of(file) : photo;
+    out.println(
+        there ? "     It goes with the next answer." : "     There is no file " + file + ".");
   }
 
   private static Question question(Standing standing, Cue cue) {

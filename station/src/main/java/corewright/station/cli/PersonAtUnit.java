@@ -31,10 +31,10 @@ final class PersonAtUnit {
   @Nullable Path answers;
 
   @Option(
-      names = "--who",
-      paramLabel = "NAME",
-      defaultValue = "${env:COREWRIGHT_WHO}",
-      description = "Who is looking (or set COREWRIGHT_WHO); asked for where it is not given.")
+      names = "--by",
+      paramLabel = "WHO",
+      defaultValue = "${env:COREWRIGHT_BY}",
+      description = "Who is looking (or set COREWRIGHT_BY); asked for where it is not given.")
   @Nullable String who;
 
   /** Whether there is anything to ask: a file has answered already. */
@@ -51,14 +51,14 @@ final class PersonAtUnit {
         workshop.reception().add(known.get(), read);
         return known.get();
       }
-      return workshop.reception().receive(read, Optional.ofNullable(tag));
+      return workshop.arrival().receive(read, Optional.ofNullable(tag));
     }
     if (tag == null) {
       if (silent) {
         throw new Refused("No unit is named", "Name its tag, or give --answers FILE.");
       }
       Answers asked = new ReceiveTalk(asking, workshop.catalogue()).ask(name(asking));
-      return workshop.reception().receive(asked, Optional.empty());
+      return workshop.arrival().receive(asked, Optional.empty());
     }
     return known(workshop)
         .orElseThrow(
@@ -84,7 +84,7 @@ final class PersonAtUnit {
       if (typed.isBlank() || typed.equals(".")) {
         throw new Refused(
             "Nobody said who is looking, so nothing was asked",
-            "Type your name, or give it with --who.");
+            "Type your name, or give it with --by.");
       }
       who = typed;
     }

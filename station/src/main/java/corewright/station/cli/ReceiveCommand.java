@@ -1,6 +1,6 @@
 package corewright.station.cli;
 
-import corewright.bench.life.Grade;
+import corewright.profiles.Grade;
 import corewright.station.work.Answers;
 import corewright.station.work.AnswersFile;
 import corewright.station.work.Refused;

@@ -43,11 +43,6 @@ public record Folders(Path root) {
     return root.resolve("charts");
   }
 
-  /** Photographs, each named by the hash of its bytes. */
-  public Path photos() {
-    return root.resolve("photos");
-  }
-
   public Path documents() {
     return root.resolve("documents");
   }

@@ -24,13 +24,13 @@ import java.util.Optional;
 public final class Looking {
   private final Catalogue catalogue;
   private final Ledger ledger;
-  private final Photos photos;
+  private final FileStore files;
   private final Clock clock;
 
-  Looking(Catalogue catalogue, Ledger ledger, Folders folders, Clock clock) {
+  Looking(Catalogue catalogue, Ledger ledger, FileStore files, Clock clock) {
     this.catalogue = catalogue;
     this.ledger = ledger;
-    this.photos = new Photos(folders);
+    this.files = files;
     this.clock = clock;
   }
 
@@ -70,12 +70,12 @@ public final class Looking {
     if (answers.isEmpty()) {
       return;
     }
-    ledger.answers(tag, seen(answers, who, clock.wall()));
+    ledger.answers(tag, seen(tag, answers, who, clock.wall()));
     ledger.identified(tag, standing(tag).identification(), who);
   }
 
   /** Answers as the record keeps them; photographs are copied beside the ledger. */
-  List<CueAnswer> seen(Map<String, Given> answers, String who, Instant when) {
+  List<CueAnswer> seen(String tag, Map<String, Given> answers, String who, Instant when) {
     List<CueAnswer> seen = new ArrayList<>();
     answers.forEach(
         (id, given) ->
@@ -86,12 +86,11 @@ public final class Looking {
                     who,
                     when,
                     given.read(),
-                    given.photo().map(photos::keep).orElse(""))));
+                    given.photo().map(p -> photo(tag, p, id, who)).orElse(""))));
     return seen;
   }
 
-  /** Keeps a photograph, and says by which hash; the answer that it shows may follow later. */
-  public String keep(Path photo) {
-    return photos.keep(photo);
+  private String photo(String tag, Path file, String shows, String who) {
+    return files.attach(tag, file, "photo", shows, who).sha256();
   }
 }

@@ -50,7 +50,7 @@ public final class Reception {
             as.complaint(),
             clock.wall(),
             answers.who()));
-    List<CueAnswer> seen = seen(answers);
+    List<CueAnswer> seen = seen(given, answers);
     ledger.answers(given, seen);
     Identification identification = Identifier.identify(family, seen);
     ledger.identified(given, identification, answers.who());
@@ -84,17 +84,17 @@ public final class Reception {
               + answers.received().family(),
           "Name the unit that the answers are about.");
     }
-    ledger.answers(tag, seen(answers));
+    ledger.answers(tag, seen(tag, answers));
     ledger.identified(
         tag, Identifier.identify(family, ledger.dossier(tag).answers()), answers.who());
 >>>>>>> 8e05560 (Ask which build a unit is: the question that tells most first, one digit each, nothing lost)
   }
 
-  private List<CueAnswer> seen(Answers answers) {
+  private List<CueAnswer> seen(String tag, Answers answers) {
     Instant now = clock.wall();
     List<CueAnswer> seen = new ArrayList<>();
-    seen.addAll(looking.seen(answers.cues(), answers.who(), now));
-    seen.addAll(looking.seen(answers.checklist(), answers.who(), now));
+    seen.addAll(looking.seen(tag, answers.cues(), answers.who(), now));
+    seen.addAll(looking.seen(tag, answers.checklist(), answers.who(), now));
     answers
         .agreed()
         .forEach((n, a) -> seen.add(new CueAnswer(Deciding.AGREED + n, a, answers.who(), now)));

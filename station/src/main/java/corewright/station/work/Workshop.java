@@ -80,7 +80,7 @@ public final class Workshop implements AutoCloseable {
   }
 
   public Looking looking() {
-    return new Looking(catalogue, ledger, folders, clock);
+    return new Looking(catalogue, ledger, files(), clock);
   }
 
   public Rekeying rekeying() {

@@ -43,7 +43,7 @@ class IdentifyCommandTest {
     // printf 'not really a picture' | sha256sum
     String photo = "fe1a4ab1fb6347036bead73597d5d2958b26ac0b96f68ca2f6dcee53a50f297e";
     assertEquals(photo, bosses.get("photoSha256").asText());
-    assertTrue(Files.isRegularFile(folder.resolve("shop/photos").resolve(photo + ".jpg")), photo);
+    assertTrue(Files.isRegularFile(folder.resolve("shop/files").resolve(photo)), photo);
     double sum = 0;
     for (JsonNode p : json.get("posteriors")) {
       sum += p.asDouble();
@@ -133,7 +133,7 @@ class IdentifyCommandTest {
       Typing other = identify("", "--rekey", "sd48");
       assertTrue(other.out().contains("A4 (key revision 2) → A9"), other.out() + other.err());
       assertTrue(other.out().contains("nothing was written"), other.out());
-      JsonNode json = identify("", "--rekey", "sd48", "--json", "--keep", "--who", "Q").json();
+      JsonNode json = identify("", "--rekey", "sd48", "--json", "--keep", "--by", "Q").json();
       assertEquals("A9", json.at("/changed/0/now").asText());
       assertEquals(3, json.get("keyRevision").asInt());
       assertTrue(identify("", "--rekey", "sd48").out().contains("1 unit, 0 of another build"));
@@ -145,7 +145,7 @@ class IdentifyCommandTest {
   @Test
   void keepingNeedsAName() {
     assertEquals(2, identify("", "--rekey", "sd48", "--keep").code());
-    assertFalse(Files.exists(folder.resolve("shop/photos")));
+    assertFalse(Files.exists(folder.resolve("shop/files")));
   }
 
   private Path editedHome(Path home) throws IOException {
