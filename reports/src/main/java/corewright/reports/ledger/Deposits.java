@@ -1,8 +1,8 @@
 package corewright.reports.ledger;
 
-import corewright.profiles.Grade;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.bench.life.CoreCredit;
+import corewright.profiles.Grade;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;

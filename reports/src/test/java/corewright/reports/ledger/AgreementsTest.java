@@ -1,10 +1,10 @@
 package corewright.reports.ledger;
 
-import corewright.profiles.Grade;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import corewright.profiles.Grade;
 import corewright.reports.Samples;
 import corewright.reports.ledger.Agreements.Agreement;
 import corewright.reports.ledger.Agreements.Quote;

@@ -1,8 +1,8 @@
 package corewright.station.cli;
 
-import corewright.profiles.Grade;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import corewright.profiles.Grade;
 import corewright.reports.ledger.Deposits;
 import corewright.reports.ledger.Deposits.Deposit;
 import corewright.reports.ledger.Deposits.Ending;

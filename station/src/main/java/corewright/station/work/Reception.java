@@ -57,7 +57,6 @@ public final class Reception {
     return given;
   }
 
-<<<<<<< HEAD
   /** Weighs what a run shows of the build, where it shows anything. */
   void seenByBench(RunRecord run, String who) {
     Family family = catalogue.family(ledger.dossier(run.tag()).core().family());
@@ -70,7 +69,8 @@ public final class Reception {
       List<CueAnswer> all = ledger.dossier(run.tag()).answers();
       ledger.identified(run.tag(), Identifier.identify(family, all), who);
     }
-=======
+  }
+
   /** Adds what a file says of a unit that is here already, on the same visit. */
   public void add(String tag, Answers answers) {
     Family family = catalogue.family(ledger.dossier(tag).core().family());
@@ -87,7 +87,6 @@ public final class Reception {
     ledger.answers(tag, seen(tag, answers));
     ledger.identified(
         tag, Identifier.identify(family, ledger.dossier(tag).answers()), answers.who());
->>>>>>> 8e05560 (Ask which build a unit is: the question that tells most first, one digit each, nothing lost)
   }
 
   private List<CueAnswer> seen(String tag, Answers answers) {
