@@ -31,6 +31,7 @@ public final class Digits {
       case SECOND -> small ? new Digits(1e3, "ms") : new Digits(1, "s");
       case OHM -> small ? new Digits(1e3, "mΩ") : new Digits(1, "Ω");
       case FARAD -> size < 0.1 ? new Digits(1e6, "µF") : new Digits(1, "F");
+      case ONE -> new Digits(1, "");
       default -> new Digits(1, unit.symbol());
     };
   }

@@ -26,7 +26,8 @@ final class CautionPart {
         m.tag("div.l3", standing()));
   }
 
-  private String notTested() {
+  /** What was not tested, in sentences. */
+  String notTested() {
     String temperature =
         page.profile()
             .map(
@@ -57,12 +58,25 @@ final class CautionPart {
         .orElse(page.say("caution.charge.unknown"));
   }
 
+  private void genuine(Element box, Issue issue) {
+    String scanned = issue.number() + " " + issue.code();
+    box.appendChild(m.tag("h3", page.say("certificate.check")));
+    box.appendChild(
+        m.tag(
+            "div.code",
+            m.drawing("qr", Symbols.QR.named(scanned), page.say("certificate.qr", scanned)),
+            m.tag("p", m.tag("b", page.say("certificate.code", issue.code())))));
+    box.appendChild(m.tag("p", page.say("certificate.how")));
+  }
+
   private Element standing() {
     Element box = m.tag("div");
     if (page.specimen()) {
       box.appendChild(m.tag("p.specimen", page.say("specimen.word")));
       box.appendChild(
           m.tag("p", page.say(page.run().isPresent() ? "specimen" : "specimen.invented")));
+    } else if (page.issue().isPresent()) {
+      genuine(box, page.issue().get());
     } else {
       box.appendChild(m.tag("h3", page.say("standing")));
       box.appendChild(

@@ -6,42 +6,49 @@ import corewright.bench.record.Dossier;
 import corewright.bench.record.RunRecord;
 import corewright.reports.chart.Evidence;
 import corewright.reports.chart.Picture;
-import corewright.reports.chart.Pictures;
-import corewright.reports.chart.Type;
-import corewright.reports.chart.Words;
+import corewright.reports.document.genuine.Signer;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDate;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /** Writes what the shop hands out, as PDF. Keep one for many documents: the first one is slow. */
 public final class Documents {
-  private final Shop shop;
-  private final Evidence evidence;
-  private final Clock clock;
-  private final Supplier<String> head;
+  private final Desk desk;
+  private final Optional<Signer> signer;
 
-  /**
-   * @param clock what the date of issue is read from
-   */
+  /** For a shop that signs nothing. */
   public Documents(Shop shop, Evidence evidence, Clock clock) {
-    this(shop, evidence, clock, () -> "");
+    this(shop, evidence, clock, KeptRecord.NONE, Optional.empty());
   }
 
   /**
    * @param clock what the date of issue is read from
-   * @param head where the record ends when a document is made, to be printed on it; may give
-   *     nothing
+   * @param record what the documents are made from
+   * @param signer signs certificates; without one there are only specimens
    */
-  public Documents(Shop shop, Evidence evidence, Clock clock, Supplier<String> head) {
-    this.shop = shop;
-    this.evidence = evidence;
-    this.clock = clock;
-    this.head = head;
+  public Documents(
+      Shop shop, Evidence evidence, Clock clock, KeptRecord record, Optional<Signer> signer) {
+    this(new Desk(shop, evidence, clock, record, Optional.empty()), signer);
+  }
+
+  private Documents(Desk desk, Optional<Signer> signer) {
+    this.desk = desk;
+    this.signer = signer;
+  }
+
+  /**
+   * Writes copies: with the day on which the document was given out first, from which a warranty
+   * runs.
+   *
+   * @param first that moment; empty for a document that is new
+   */
+  public Documents issued(Optional<Instant> first) {
+    return new Documents(
+        new Desk(desk.shop(), desk.evidence(), desk.clock(), desk.record(), first), signer);
   }
 
   /**
@@ -52,7 +59,7 @@ public final class Documents {
    */
   public Path testReport(Dossier dossier, Path folder) {
     Optional<RunRecord> run = Supported.last(dossier);
-    Optional<Picture> picture = run.flatMap(r -> new Pictures(evidence, shop.region()).of(r));
+    Optional<Picture> picture = run.flatMap(r -> desk.pictures().of(r));
     return sheet(
         "test-report", dossier, run, picture, folder, page -> new TestReport(page).body(dossier));
   }
@@ -65,15 +72,25 @@ public final class Documents {
   public Path warrantyReport(Dossier dossier, Path folder) {
     RunRecord left = Supported.leaving(dossier);
     Optional<RunRecord> arrived = Supported.arrived(dossier);
-    Pictures pictures = new Pictures(evidence, shop.region());
     Optional<Picture> picture =
-        arrived.flatMap(a -> pictures.of(left, a)).or(() -> pictures.of(left));
-    return new Sheet(Paper.of(shop.region()), picture)
+        arrived.flatMap(a -> desk.pictures().of(left, a)).or(() -> desk.pictures().of(left));
+    return new Sheet(desk.paper(), picture)
         .write(
-            room -> page(Optional.of(left), arrived, picture.isPresent(), room),
+            room ->
+                desk.page(Optional.of(left), arrived, picture.isPresent(), Optional.empty(), room),
             page -> new WarrantyReport(page).body(dossier),
-            title("warranty-report", dossier),
-            file("warranty-report", dossier, folder));
+            desk.title("warranty-report", dossier),
+            Desk.file("warranty-report", dossier, folder));
+  }
+
+  /**
+   * Writes the certificate of a unit's last test: a page for the customer, pages for the expert,
+   * the record and the curves inside, signed over every byte.
+   *
+   * @throws Refusal if the record does not support one
+   */
+  public Path certificate(Dossier dossier, Path folder) {
+    return new Certifying(desk, signer).write(dossier, folder);
   }
 
   /**
@@ -139,12 +156,12 @@ public final class Documents {
       Optional<Picture> picture,
       Path folder,
       Function<Page, Element> parts) {
-    return new Sheet(Paper.of(shop.region()), picture)
+    return new Sheet(desk.paper(), picture)
         .write(
-            room -> page(run, Optional.empty(), picture.isPresent(), room),
+            room -> desk.page(run, Optional.empty(), picture.isPresent(), Optional.empty(), room),
             parts,
-            title(kind, dossier),
-            file(kind, dossier, folder));
+            desk.title(kind, dossier),
+            Desk.file(kind, dossier, folder));
   }
 
   private Path label(
@@ -154,43 +171,15 @@ public final class Documents {
       Label label,
       Path folder,
       Function<LabelPart, Element> parts) {
-    Page page = page(run, Optional.empty(), false, 1);
+    Page page = desk.page(run, Optional.empty(), false, Optional.empty(), 1);
     Document document =
         page.markup()
             .page(
-                title(kind, dossier),
+                desk.title(kind, dossier),
                 page.locale(),
                 label.paper().css() + Markup.css("label.css"),
                 parts.apply(new LabelPart(page, label)));
-    Path file = file(kind + "-" + label.size(), dossier, folder);
-    return Pdf.file(document, Drawings.NONE, file);
-  }
-
-  private String title(String kind, Dossier dossier) {
-    return Words.of(Documents.class, shop.region()).get(kind) + " " + dossier.core().tag();
-  }
-
-  private static Path file(String kind, Dossier dossier, Path folder) {
-    String name = dossier.core().tag().replaceAll("[^0-9A-Za-z-]", "_");
-    return folder.resolve(name + "-visit-" + dossier.visit() + "-" + kind + ".pdf");
-  }
-
-  private Page page(
-      Optional<RunRecord> run, Optional<RunRecord> arrived, boolean pictured, double room) {
-    return new Page(
-        new Markup(),
-        Words.of(Documents.class, shop.region()),
-        shop.region(),
-        new Clean(Type::canPrint),
-        shop,
-        LocalDate.ofInstant(clock.instant(), clock.getZone()),
-        clock.getZone(),
-        run,
-        arrived,
-        run.flatMap(evidence::family),
-        run.flatMap(evidence::profile),
-        pictured,
-        head.get(),
-        room);
+    Path file = Desk.file(kind + "-" + label.size(), dossier, folder);
+    return Pdf.keep(Pdf.of(document, Drawings.NONE), file);
   }
 }

@@ -2,6 +2,7 @@ package corewright.reports.document;
 
 import corewright.bench.record.Core;
 import corewright.bench.record.Dossier;
+import corewright.bench.record.Source;
 import corewright.measures.Figures;
 import corewright.profiles.Family;
 import org.w3c.dom.Element;
@@ -24,7 +25,7 @@ final class HeadPart {
     String title = page.say(page.specimen() ? kind + ".specimen" : kind);
     String status =
         page.source()
-            .map(source -> page.say("status." + source.name(), page.date(page.issued())))
+            .map(source -> page.say(status(source), page.date(page.issued())))
             .orElse(
                 page.say(
                     page.specimen() ? "status.invented" : "status.none", page.date(page.issued())));
@@ -38,8 +39,18 @@ final class HeadPart {
             m.tag("p", page.foreign(address, 90))),
         m.tag(
             "div.doc",
-            m.tag("h1", title + " " + page.whole(dossier.core().tag())),
+            m.tag(
+                "h1",
+                title
+                    + " "
+                    + page.whole(page.issue().map(Issue::number).orElse(dossier.core().tag()))),
             m.tag("p", status)));
+  }
+
+  private String status(Source source) {
+    return page.issue().isPresent() && source == Source.BENCH
+        ? "status.certificate"
+        : "status." + source.name();
   }
 
   Element unit(Dossier dossier) {

@@ -2,6 +2,7 @@ package corewright.reports.document;
 
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
+import corewright.measures.Quantity;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
 import corewright.reports.chart.Words;
@@ -24,6 +25,7 @@ import org.w3c.dom.Element;
  * @param arrived for a page about a rebuilt unit: the run it arrived with
  * @param pictured whether the curves of the run are there to be drawn
  * @param head where the record ended when the page was made; may be empty
+ * @param issue for a certificate: its number and code
  * @param room how much of its usual length foreign text gets, 0 to 1
  */
 record Page(
@@ -40,6 +42,7 @@ record Page(
     Optional<Profile> profile,
     boolean pictured,
     String head,
+    Optional<Issue> issue,
     double room) {
 
   /** More than any tag or sentence of numbers has, and little enough for a page. */
@@ -54,6 +57,12 @@ record Page(
   /** A text from the bundle. */
   String say(String key, Object... values) {
     return Words.tied(words.get(key, values));
+  }
+
+  /** What a quantity is called on paper. */
+  String quantity(Quantity quantity) {
+    String key = "quantity." + quantity.id();
+    return words.has(key) ? say(key) : quantity.title();
   }
 
   /** Texts that are counted in the bundle: {@code key.1}, {@code key.2} and so on. */

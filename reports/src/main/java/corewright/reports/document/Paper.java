@@ -7,9 +7,28 @@ import java.util.Locale;
  *
  * @param width_mm across the text
  * @param side_mm margin left and right
+ * @param number what stands at the foot of each page, before which page it is of how many; often
+ *     empty
  */
 public record Paper(
-    String id, double width_mm, double height_mm, double top_mm, double side_mm, double bottom_mm) {
+    String id,
+    double width_mm,
+    double height_mm,
+    double top_mm,
+    double side_mm,
+    double bottom_mm,
+    String number) {
+
+  /** Sheets without a number of their own. */
+  Paper(
+      String id,
+      double width_mm,
+      double height_mm,
+      double top_mm,
+      double side_mm,
+      double bottom_mm) {
+    this(id, width_mm, height_mm, top_mm, side_mm, bottom_mm, "");
+  }
 
   /** ISO 216. */
   public static final Paper A4 = new Paper("A4", 210, 297, 12, 16, 9);
@@ -25,6 +44,11 @@ public record Paper(
     };
   }
 
+  /** The same with a number at the foot of each page. */
+  Paper numbered(String text) {
+    return new Paper(id, width_mm, height_mm, top_mm, side_mm, bottom_mm, text);
+  }
+
   /** Height between the margins, less what rounding may cost, mm. */
   double room_mm() {
     return height_mm - top_mm - bottom_mm - 0.6;
@@ -34,11 +58,20 @@ public record Paper(
   String css() {
     return String.format(
         Locale.ROOT,
-        "@page { size: %.2fmm %.2fmm; margin: %.2fmm %.2fmm %.2fmm; }%n",
+        "@page { size: %.2fmm %.2fmm; margin: %.2fmm %.2fmm %.2fmm; %s}%n",
         width_mm,
         height_mm,
         top_mm,
         side_mm,
-        bottom_mm);
+        bottom_mm,
+        number.isEmpty() ? "" : foot());
+  }
+
+  private String foot() {
+    String plain = number.replaceAll("[^0-9A-Za-z ._/-]", "_");
+    return "@bottom-right { font-family: \"Corewright Sans\"; font-size: 8pt; color: #474D49;"
+        + " vertical-align: top; padding-top: 1mm; content: \""
+        + plain
+        + ", \" counter(page) \" / \" counter(pages); } ";
   }
 }

@@ -40,22 +40,22 @@ final class Pdf {
 
   private Pdf() {}
 
-  private static void write(Document page, Drawings drawings, OutputStream to) {
-    try (PdfBoxRenderer renderer = builder(page, drawings).toStream(to).buildPdfRenderer()) {
+  static byte[] of(Document page, Drawings drawings) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (PdfBoxRenderer renderer = builder(page, drawings).toStream(bytes).buildPdfRenderer()) {
       renderer.layout();
       renderer.createPDF();
     } catch (IOException e) {
       throw new UncheckedIOException("the document cannot be written", e);
     }
+    return bytes.toByteArray();
   }
 
-  /** Writes a page as a file; nothing is left behind if that fails. */
-  static Path file(Document page, Drawings drawings, Path file) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    write(page, drawings, bytes);
+  /** Writes a finished document; its folder is made if missing. */
+  static Path keep(byte[] pdf, Path file) {
     try {
       Files.createDirectories(file.toAbsolutePath().getParent());
-      return Files.write(file, bytes.toByteArray());
+      return Files.write(file, pdf);
     } catch (IOException e) {
       throw new UncheckedIOException("the document " + file + " cannot be written", e);
     }

@@ -87,7 +87,7 @@ record Row(
     String outcome = judged(run) ? finding.outcome().name() : "NOT_JUDGED";
     return new Row(
         limit.id(),
-        page.say("quantity." + limit.quantity().id()) + load(page, run, finding.hold()),
+        page.quantity(limit.quantity()) + load(page, run, finding.hold()),
         m.map(digits::value).orElse(NONE),
         m.map(digits::u).orElse(page.foreign(finding.note(), 44)),
         page.say(side, digits.limit(limit, m)),

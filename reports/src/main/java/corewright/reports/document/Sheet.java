@@ -30,14 +30,18 @@ final class Sheet {
   }
 
   /**
-   * Writes the page; nothing is left behind at {@code file} if that fails.
+   * The finished pages.
    *
    * @param pages makes the page for a given room for foreign text
    * @param parts fills it: the body
    */
+  byte[] pdf(DoubleFunction<Page> pages, Function<Page, Element> parts, String title) {
+    return Pdf.of(fitting(pages, parts, title), new Drawings(picture));
+  }
+
+  /** Writes them; nothing is left behind at {@code file} if that fails. */
   Path write(DoubleFunction<Page> pages, Function<Page, Element> parts, String title, Path file) {
-    Document document = fitting(pages, parts, title);
-    return Pdf.file(document, new Drawings(picture), file);
+    return Pdf.keep(pdf(pages, parts, title), file);
   }
 
   private Document fitting(

@@ -2,12 +2,21 @@ package corewright.reports.document;
 
 import corewright.bench.record.Decision;
 import corewright.bench.record.Dossier;
+import corewright.bench.record.EquipmentUsed;
 import corewright.bench.record.RunRecord;
+import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What a record supports: a document that says more than it is refused, with the reason. */
 final class Supported {
+  /** How a bench file writes when a calibration ends. */
+  private static final Pattern DUE = Pattern.compile("due ([0-9]{4}-[0-9]{2}-[0-9]{2})");
+
   private Supported() {}
 
   /** The run that a page about a unit speaks of. */
@@ -57,5 +66,50 @@ final class Supported {
           "Only a PASS leaves with a warranty");
     }
     return last;
+  }
+
+  /**
+   * The run that a certificate speaks of: the last one, completed and valid, on a bench whose
+   * instruments were in date.
+   */
+  static RunRecord certified(Dossier dossier) {
+    String tag = dossier.core().tag();
+    if (!dossier.rebuild().isEmpty()) {
+      return inDate(leaving(dossier));
+    }
+    RunRecord run =
+        last(dossier)
+            .orElseThrow(() -> new Refusal("Unit " + tag + " was not tested", "Test it first"));
+    if (run.source() == Source.IMPORTED || run.source() == Source.BY_HAND) {
+      throw new Refusal(
+          "The last run of unit " + tag + " was not measured on a bench of this shop",
+          "A test report says what it came to; test the unit on a bench for a certificate");
+    }
+    Optional<Verdict> verdict = run.judgement().verdict();
+    if (verdict.isEmpty() || verdict.get() == Verdict.VOID || verdict.get() == Verdict.INCOMPLETE) {
+      throw new Refusal(
+          "The last run of unit "
+              + tag
+              + " came to "
+              + verdict.map(Enum::name).orElse("no verdict"),
+          "Nothing can be certified from it: test it again");
+    }
+    return inDate(run);
+  }
+
+  private static RunRecord inDate(RunRecord run) {
+    LocalDate tested = LocalDate.ofInstant(run.started(), ZoneOffset.UTC);
+    for (EquipmentUsed used : run.equipment()) {
+      Matcher due = DUE.matcher(used.calibration());
+      if (due.find() && LocalDate.parse(due.group(1)).isBefore(tested)) {
+        throw new Refusal(
+            "The calibration of the "
+                + used.role()
+                + " was overdue when the unit was tested: due "
+                + due.group(1),
+            "Calibrate it, and test the unit again");
+      }
+    }
+    return run;
   }
 }

@@ -79,7 +79,7 @@ final class Traveller {
         failed.stream()
             .map(
                 f ->
-                    page.say("quantity." + f.quantity().id())
+                    page.quantity(f.quantity())
                         + " "
                         + Figures.withU(f.measurement().orElseThrow()))
             .toList());

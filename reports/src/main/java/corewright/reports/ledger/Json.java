@@ -21,7 +21,7 @@ import java.util.TreeMap;
  * Records as canonical JSON and back, without loss: keys in the order of their code points, no
  * blanks, numbers in the shortest form that reads back to the same double.
  */
-final class Json {
+public final class Json {
   private static final ObjectMapper MAPPER =
       JsonMapper.builder(
               JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build())
@@ -41,6 +41,11 @@ final class Json {
     @JsonSubTypes.Type(Reading.NotMeasured.class)
   })
   private interface EitherReading {}
+
+  /** A record as text; the same record always gives the same text. */
+  public static String text(Object record) {
+    return canonical(tree(record));
+  }
 
   static JsonNode tree(Object record) {
     return MAPPER.valueToTree(record);

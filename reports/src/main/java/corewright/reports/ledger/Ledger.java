@@ -10,6 +10,8 @@ import corewright.bench.record.Identification;
 import corewright.bench.record.RunRecord;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -198,6 +200,22 @@ public final class Ledger implements AutoCloseable {
         EventKind.DOCUMENTED,
         tag,
         Map.of("kind", kind, "path", file.toString(), "sha256", sha256));
+  }
+
+  /**
+   * When a kind of document was first made about a unit since a moment, as its last run; empty if
+   * it was not.
+   */
+  public Optional<Instant> firstDocumented(String tag, String kind, Instant since) {
+    return database.read(
+        handle ->
+            handle
+                .select("SELECT at FROM document WHERE tag = ? AND kind = ?", Tags.read(tag), kind)
+                .mapTo(String.class)
+                .map(Instant::parse)
+                .stream()
+                .filter(at -> !at.isBefore(since))
+                .min(Comparator.naturalOrder()));
   }
 
   /**

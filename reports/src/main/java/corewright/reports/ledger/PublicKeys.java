@@ -10,6 +10,7 @@ import java.security.KeyFactory;
 import java.security.PublicKey;
 import java.security.Signature;
 import java.security.spec.X509EncodedKeySpec;
+import java.util.Arrays;
 import java.util.Base64;
 import java.util.HexFormat;
 
@@ -97,6 +98,12 @@ public final class PublicKeys {
   /** The bytes that are signed for an event of this hash. */
   static byte[] signedText(String hash) {
     return (CONTEXT + hash).getBytes(US_ASCII);
+  }
+
+  static boolean isSignedText(byte[] message) {
+    byte[] context = CONTEXT.getBytes(US_ASCII);
+    return message.length >= context.length
+        && Arrays.equals(message, 0, context.length, context, 0, context.length);
   }
 
   private static LedgerFault noKey(Path file, Throwable cause) {

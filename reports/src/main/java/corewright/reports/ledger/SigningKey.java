@@ -75,11 +75,28 @@ public final class SigningKey {
 
   /** The signature over an event's hash, as hex. */
   String sign(String hash) {
+    return HexFormat.of().formatHex(sign(PublicKeys.signedText(hash)));
+  }
+
+  /**
+   * The signature over a message, 64 bytes.
+   *
+   * @throws IllegalArgumentException if the message begins as what is signed for an event does: no
+   *     document may pass for an event
+   */
+  public byte[] signDocument(byte[] message) {
+    if (PublicKeys.isSignedText(message)) {
+      throw new IllegalArgumentException("only the ledger signs events");
+    }
+    return sign(message);
+  }
+
+  private byte[] sign(byte[] message) {
     try {
       Signature signature = Signature.getInstance(PublicKeys.ALGORITHM);
       signature.initSign(secret);
-      signature.update(PublicKeys.signedText(hash));
-      return HexFormat.of().formatHex(signature.sign());
+      signature.update(message);
+      return signature.sign();
     } catch (GeneralSecurityException e) {
       throw new IllegalStateException("a key that was made here can sign", e);
     }

@@ -52,7 +52,8 @@ class HostileTest {
             shop,
             runs,
             Clock.fixed(Samples.MORNING, ZoneOffset.UTC),
-            () -> "bench-1:1042:9f86d081884c7d65");
+            new TestRecord("bench-1:1042:9f86d081884c7d65"),
+            Optional.empty());
     RunRecord left = runs.run("b", "U-00418Q", Waves.good(), Purpose.SHIP, Source.BENCH);
     Path report =
         documents.testReport(dossier(text, List.of(left)), out("hostile-" + texts().indexOf(text)));

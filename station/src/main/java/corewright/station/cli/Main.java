@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
       AttachCommand.class,
       BackupCommand.class,
       BoardCommand.class,
+      CertificateCommand.class,
       CheckCommand.class,
       ClaimCommand.class,
       ConfirmCommand.class,

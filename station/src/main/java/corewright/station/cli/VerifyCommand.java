@@ -2,20 +2,30 @@ package corewright.station.cli;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import corewright.bench.run.Clock;
+import corewright.profiles.Catalogue;
+import corewright.reports.document.genuine.Genuine;
 import corewright.reports.ledger.Verification;
+import corewright.station.work.CheckingPaper;
+import corewright.station.work.Folders;
+import corewright.station.work.ShopFile;
 import corewright.station.work.Verifying;
+import corewright.station.work.Workshop;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Says whether the record is as it was written. */
+/** Says whether the record, or a document made from it, is as it was written. */
 @Command(
     name = "verify",
     mixinStandardHelpOptions = true,
@@ -23,19 +33,31 @@ import picocli.CommandLine.Spec;
       "Reads every event of a ledger and says whether one was changed, is missing or stands in"
           + " another place. Changes nothing.",
       "Only a key and heads that were kept outside the ledger prove that nobody wrote all of it"
-          + " anew or cut off its end."
+          + " anew or cut off its end.",
+      "Of a certificate it says whether every byte is as it was signed, without network and without"
+          + " the shop's record; with --shop also whether the ledger still says the same."
     },
     footer = {
       "",
       "Examples:",
       "  corewright verify corewright-shop",
+      "  corewright verify certificate.pdf --key signing.pub",
       "  corewright verify copy.db --key signing.pub --head bench-1:1042:9f86d081884c7d65"
     })
 final class VerifyCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "LEDGER", description = "The ledger's file, or the shop's folder.")
+  @Parameters(
+      paramLabel = "LEDGER|PDF",
+      description = "The ledger's file, or the shop's folder; or a certificate.")
   private Path ledger;
+
+  @Option(
+      names = "--shop",
+      paramLabel = "FOLDER",
+      description = "For a certificate: the shop's record, to compare it with.")
+  @Nullable
+  private Path shop;
 
   @Option(
       names = "--key",
@@ -55,6 +77,9 @@ final class VerifyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (ledger.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+      return document();
+    }
     Verification found = Verifying.verify(ledger, keys, heads);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
@@ -63,6 +88,32 @@ final class VerifyCommand implements Callable<Integer> {
       words(found).forEach(out::println);
     }
     return found.whole() ? ExitCodes.DONE : ExitCodes.BROKEN_RECORD;
+  }
+
+  private int document() {
+    Optional<Folders> at = Optional.ofNullable(shop).map(Folders::at);
+    Optional<Path> key = keys.stream().findFirst().or(() -> at.map(CheckingPaper::keyOf));
+    Genuine found = CheckingPaper.check(ledger, key);
+    List<String> differences = List.of();
+    if (at.isPresent() && found.record().isPresent()) {
+      try (Workshop workshop =
+          Workshop.open(
+              Catalogue.ofHome(),
+              at.get().root(),
+              ShopFile.in(at.get().root()),
+              "verify",
+              Clock.system())) {
+        differences = CheckingPaper.against(workshop, found.record().get());
+      }
+    }
+    GenuineWords words = new GenuineWords(ledger, found, key.isPresent(), differences);
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      out.println(RecordJson.text(words.json()));
+    } else {
+      words.lines().forEach(out::println);
+    }
+    return words.good() ? ExitCodes.DONE : ExitCodes.BROKEN_RECORD;
   }
 
   private ObjectNode json(Verification found) {

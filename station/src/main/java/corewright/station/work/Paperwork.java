@@ -14,6 +14,7 @@ public record Paperwork(String kind, Writer writer) {
   public static final Paperwork TEST_REPORT = new Paperwork("test report", Documents::testReport);
   public static final Paperwork WARRANTY_REPORT =
       new Paperwork("warranty report", Documents::warrantyReport);
+  public static final Paperwork CERTIFICATE = new Paperwork("certificate", Documents::certificate);
   public static final Paperwork LETTER = new Paperwork("letter", Documents::letter);
   public static final Paperwork INSTALL_SHEET =
       new Paperwork("install sheet", Documents::installSheet);

@@ -7,6 +7,7 @@ import corewright.reports.chart.Charts;
 import corewright.reports.document.Documents;
 import corewright.reports.ledger.Ledger;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Optional;
 
 /** Writes what is handed out, and notes in the ledger that it was. */
@@ -24,12 +25,17 @@ public final class Publishing {
   }
 
   /**
-   * Writes one kind of paper about a unit.
+   * Writes one kind of paper about a unit; a copy has the date of the first.
    *
    * @throws corewright.reports.document.Refusal if the record does not support it
    */
   public Path write(Paperwork paper, String tag, String who) {
-    Path file = paper.writer().write(documents, ledger.dossier(tag), folders.documents());
+    Dossier dossier = ledger.dossier(tag);
+    Optional<Instant> first =
+        dossier.runs().stream()
+            .reduce((a, b) -> b)
+            .flatMap(last -> ledger.firstDocumented(tag, paper.kind(), last.ended()));
+    Path file = paper.writer().write(documents.issued(first), dossier, folders.documents());
     ledger.documented(tag, paper.kind(), file, CaptureFile.sha256(file), who);
     return file;
   }

@@ -11,9 +11,9 @@ import corewright.profiles.Family;
 import corewright.reports.chart.Charts;
 import corewright.reports.document.Documents;
 import corewright.reports.document.Shop;
-import corewright.reports.ledger.Head;
 import corewright.reports.ledger.KeyFolder;
 import corewright.reports.ledger.Ledger;
+import corewright.reports.ledger.SigningKey;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -27,7 +27,8 @@ public final class Workshop implements AutoCloseable {
   private final Ledger ledger;
   private final Publishing publishing;
 
-  private Workshop(Catalogue catalogue, Folders folders, Shop shop, Clock clock, Ledger ledger) {
+  private Workshop(
+      Catalogue catalogue, Folders folders, Shop shop, Clock clock, Ledger ledger, SigningKey key) {
     this.catalogue = catalogue;
     this.folders = folders;
     this.shop = shop;
@@ -42,7 +43,8 @@ public final class Workshop implements AutoCloseable {
                 shop,
                 evidence,
                 WallClock.here(clock),
-                () -> ledger.head().map(Head::printed).orElse("")),
+                new RecordOfShop(ledger),
+                Optional.of(new ShopSigner(key))),
             new Charts(evidence));
   }
 
@@ -54,13 +56,14 @@ public final class Workshop implements AutoCloseable {
   public static Workshop open(
       Catalogue catalogue, Path folder, Shop shop, String chain, Clock clock) {
     Folders folders = Folders.at(folder);
+    SigningKey key = new KeyFolder(folders.root()).key();
     return new Workshop(
         catalogue,
         folders,
         shop,
         clock,
-        Ledger.open(
-            folders.ledger(), chain, WallClock.here(clock), new KeyFolder(folders.root()).key()));
+        Ledger.open(folders.ledger(), chain, WallClock.here(clock), key),
+        key);
   }
 
   public Catalogue catalogue() {

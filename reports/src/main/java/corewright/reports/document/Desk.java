@@ -1,0 +1,75 @@
+package corewright.reports.document;
+
+import corewright.bench.record.Dossier;
+import corewright.bench.record.RunRecord;
+import corewright.reports.chart.Evidence;
+import corewright.reports.chart.Pictures;
+import corewright.reports.chart.Type;
+import corewright.reports.chart.Words;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * What every document of a shop is made with.
+ *
+ * @param clock what the date of issue is read from, where {@code issued} gives none
+ * @param record what documents are made from
+ * @param issued when the document was given out first, if it was before
+ */
+record Desk(
+    Shop shop, Evidence evidence, Clock clock, KeptRecord record, Optional<Instant> issued) {
+
+  /** When the document was given out first: a copy made later says the same. */
+  Instant issue() {
+    return issued.orElseGet(clock::instant);
+  }
+
+  Paper paper() {
+    return Paper.of(shop.region());
+  }
+
+  Pictures pictures() {
+    return new Pictures(evidence, shop.region());
+  }
+
+  String title(String kind, Dossier dossier) {
+    return Words.of(Documents.class, shop.region()).get(kind) + " " + dossier.core().tag();
+  }
+
+  static Path file(String kind, Dossier dossier, Path folder) {
+    String name = dossier.core().tag().replaceAll("[^0-9A-Za-z-]", "_");
+    return folder.resolve(name + "-visit-" + dossier.visit() + "-" + kind + ".pdf");
+  }
+
+  /**
+   * What the parts of a page share.
+   *
+   * @param room how much of its usual length foreign text gets, 0 to 1
+   */
+  Page page(
+      Optional<RunRecord> run,
+      Optional<RunRecord> arrived,
+      boolean pictured,
+      Optional<Issue> issue,
+      double room) {
+    return new Page(
+        new Markup(),
+        Words.of(Documents.class, shop.region()),
+        shop.region(),
+        new Clean(Type::canPrint),
+        shop,
+        LocalDate.ofInstant(issue(), clock.getZone()),
+        clock.getZone(),
+        run,
+        arrived,
+        run.flatMap(evidence::family),
+        run.flatMap(evidence::profile),
+        pictured,
+        record.head(),
+        issue,
+        room);
+  }
+}
