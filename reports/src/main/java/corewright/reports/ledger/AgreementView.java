@@ -53,6 +53,9 @@ final class AgreementView {
               body.get("settled").asText(),
               body.get("tag").asText(),
               event.tag());
+      case FORGOTTEN -> {
+        // the name is gone; that it was removed stands in the events
+      }
       default -> throw new IllegalArgumentException(kind + " is no agreement");
     }
   }

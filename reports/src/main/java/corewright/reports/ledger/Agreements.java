@@ -100,7 +100,12 @@ public final class Agreements {
               known,
               Json.tree(
                   Map.of(
-                      "state", approved ? "approved" : "declined", "by", by, "channel", channel)));
+                      "state",
+                      approved ? "approved" : "declined",
+                      "by",
+                      Customers.code(handle, by),
+                      "channel",
+                      channel)));
           return get(handle, known);
         });
   }
@@ -157,7 +162,7 @@ public final class Agreements {
         new Money(row.getLong("fee"), currency),
         row.getString("until"),
         row.getString("state"),
-        row.getString("answered"),
+        Customers.named(handle, row.getString("answered")),
         row.getString("tag"));
   }
 }

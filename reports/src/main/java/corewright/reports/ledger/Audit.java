@@ -34,7 +34,10 @@ final class Audit {
         .map((row, context) -> List.of(row.getString("sha256"), row.getString("body")))
         .useStream(all -> all.forEach(text -> audit.text(text.get(0), text.get(1))));
     handle
-        .createQuery("SELECT * FROM event ORDER BY chain, position")
+        .createQuery(
+            Signers.exist(handle)
+                ? "SELECT * FROM event ORDER BY chain, position"
+                : "SELECT e.*, '' AS key_id, '' AS signature FROM event e ORDER BY chain, position")
         .map((row, context) -> Events.event(row))
         .useStream(all -> all.forEach(audit::see));
     audit.last.ifPresent(audit::head);

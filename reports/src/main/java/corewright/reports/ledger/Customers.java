@@ -31,6 +31,30 @@ final class Customers {
         .orElse(code);
   }
 
+  /** A text that may begin with a person's code, with the name in its place. */
+  static String named(Handle handle, String text) {
+    int comma = text.indexOf(", ");
+    return text.startsWith("K-") && comma > 0
+        ? name(handle, text.substring(0, comma)) + text.substring(comma)
+        : text;
+  }
+
+  /**
+   * Removes a person's name for good; what happened to their units stays, under their code.
+   *
+   * @return the documents on disk that still print the name
+   */
+  static List<String> forget(Handle handle, String code) {
+    handle.execute("UPDATE customer SET name = ? WHERE code = ?", "(removed) " + code, code);
+    return handle
+        .select(
+            "SELECT DISTINCT d.path FROM document d JOIN visit v ON v.tag = d.tag AND v.number ="
+                + " d.visit WHERE v.customer = ? ORDER BY d.path",
+            code)
+        .mapTo(String.class)
+        .list();
+  }
+
   /**
    * The code of a customer who is known by this name or code.
    *

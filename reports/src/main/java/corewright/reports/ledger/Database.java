@@ -97,6 +97,11 @@ final class Database implements AutoCloseable {
     }
   }
 
+  /** Takes what was removed out of the write-ahead log too. */
+  void wipe() {
+    read(handle -> handle.execute("PRAGMA wal_checkpoint(TRUNCATE)"));
+  }
+
   <T> T read(Function<Handle, T> question) {
     try {
       return jdbi.withHandle(question::apply);
@@ -135,6 +140,7 @@ final class Database implements AutoCloseable {
     config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
     config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
     config.enforceForeignKeys(true);
+    config.setPragma(SQLiteConfig.Pragma.SECURE_DELETE, "true"); // a removed name is overwritten
     config.setBusyTimeout(BUSY_MS);
     SQLiteDataSource source = new SQLiteDataSource(config);
     source.setUrl(url);

@@ -113,6 +113,18 @@ public final class Deposits {
                 .list());
   }
 
+  static void refuseOwed(Handle handle, String code) {
+    handle
+        .select("SELECT number FROM deposit WHERE customer = ? AND outcome = ''", code)
+        .mapTo(String.class)
+        .findFirst()
+        .ifPresent(
+            number -> {
+              throw new LedgerFault(
+                  "Deposit " + number + " of " + code + " is still owed", "Settle it first");
+            });
+  }
+
   private static void check(Deposit open, Settlement settlement, LocalDate today) {
     int percent = settlement.credit_percent();
     if (percent < 0 || percent > 100) {

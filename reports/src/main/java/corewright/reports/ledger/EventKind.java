@@ -43,7 +43,8 @@ enum EventKind {
   ANSWERED_QUOTE("quote answered"),
   ARRIVED("arrived"),
   DEPOSIT_TAKEN("deposit taken"),
-  DEPOSIT_SETTLED("deposit settled");
+  DEPOSIT_SETTLED("deposit settled"),
+  FORGOTTEN("forgotten");
 
   private final String id;
   private final Optional<Act> act;
@@ -70,7 +71,14 @@ enum EventKind {
   /** Whether it is about a lot, a quote or a deposit, and not about a unit. */
   boolean isOfNoUnit() {
     return switch (this) {
-      case LOT_RECEIVED, QUOTED, ANSWERED_QUOTE, ARRIVED, DEPOSIT_TAKEN, DEPOSIT_SETTLED -> true;
+      case LOT_RECEIVED,
+          QUOTED,
+          ANSWERED_QUOTE,
+          ARRIVED,
+          DEPOSIT_TAKEN,
+          DEPOSIT_SETTLED,
+          FORGOTTEN ->
+          true;
       default -> false;
     };
   }

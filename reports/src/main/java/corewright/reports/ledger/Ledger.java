@@ -266,6 +266,27 @@ public final class Ledger implements AutoCloseable {
         });
   }
 
+  /**
+   * Removes a customer's name from the ledger for good. The technical history stays whole, under
+   * the customer's code; that the name was removed, when and by whom is an event.
+   *
+   * @return paths of documents that still print the name, to be removed by hand
+   * @throws LedgerFault if there is no such customer, or if a deposit of theirs is still owed
+   */
+  public List<String> forget(String customer, String reason, String who) {
+    List<String> documents =
+        database.write(
+            handle -> {
+              String code = Customers.known(handle, customer);
+              Deposits.refuseOwed(handle, code);
+              appender.append(
+                  handle, who, EventKind.FORGOTTEN, code, Json.tree(Map.of("reason", reason)));
+              return Customers.forget(handle, code);
+            });
+    database.wipe();
+    return documents;
+  }
+
   /** Paths of the captures, and hashes of the files, that belong to a customer, or all. */
   public List<String> evidence(Optional<String> customer) {
     return database.read(

@@ -1,6 +1,8 @@
 package corewright.reports.ledger;
 
 import java.security.PublicKey;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,13 +25,23 @@ final class Signers {
   static Signers of(Handle handle, List<PublicKey> given) {
     Signers signers = new Signers(!given.isEmpty());
     given.forEach(key -> signers.known.put(PublicKeys.id(key), key));
-    if (given.isEmpty()) {
+    if (given.isEmpty() && exist(handle)) {
       handle
           .createQuery("SELECT public_key FROM signer")
           .mapTo(String.class)
           .forEach(signers::addStored);
     }
     return signers;
+  }
+
+  /** Whether this ledger's schema has signatures; one that nobody has opened since has not. */
+  static boolean exist(Handle handle) {
+    try (ResultSet column =
+        handle.getConnection().getMetaData().getColumns(null, null, "event", "signature")) {
+      return column.next();
+    } catch (SQLException e) {
+      throw Faults.of("read the ledger's schema", e);
+    }
   }
 
   /** Makes a key known to the ledger, once. */

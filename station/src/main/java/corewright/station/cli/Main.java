@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
       ExportCommand.class,
       FiguresCommand.class,
       FindCommand.class,
+      ForgetCommand.class,
       HistoryCommand.class,
       HoldCommand.class,
       IdentifyCommand.class,

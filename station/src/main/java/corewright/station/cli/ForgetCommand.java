@@ -1,0 +1,56 @@
+package corewright.station.cli;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import corewright.station.work.Workshop;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Removes a person's name. */
+@Command(
+    name = "forget",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Removes a customer's name from the ledger for good. What happened to their units stays,"
+          + " under a code; 'verify' finds the record whole.",
+      "Documents that print the name, and older backups, are listed or left to you."
+    },
+    footer = {
+      "",
+      "Example:",
+      "  corewright forget 'Orrel Plant Hire' --reason 'asked for it by mail'"
+    })
+final class ForgetCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private StepOptions step;
+
+  @Parameters(paramLabel = "CUSTOMER", description = "Name or code.")
+  private String customer;
+
+  @Option(names = "--reason", required = true, description = "Why; without names.")
+  private String reason = "";
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    try (Workshop workshop = step.open()) {
+      List<String> documents = workshop.ledger().forget(customer, reason, step.by);
+      if (step.json) {
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        documents.forEach(json.putArray("documents")::add);
+        out.println(RecordJson.text(json));
+      } else {
+        out.println("Removed. These documents still print the name, and so do older backups:");
+        documents.forEach(out::println);
+      }
+      return ExitCodes.DONE;
+    }
+  }
+}
