@@ -3,6 +3,7 @@ package corewright.measures.meter;
 import corewright.measures.Capture;
 import corewright.measures.ChannelDoubt;
 import corewright.measures.FeedReadings;
+import corewright.measures.HoldBudget;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
 import corewright.measures.MeterSettings;
@@ -11,6 +12,7 @@ import corewright.measures.Reading;
 import corewright.measures.Waveform;
 import corewright.measures.hold.Hold;
 import corewright.measures.hold.HoldFinder;
+import corewright.measures.uncertainty.Budget;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -75,6 +77,45 @@ public final class RunMeter {
       throw new IllegalArgumentException("the capture has no samples");
     }
     return new RunMeter(capture, settings).run();
+  }
+
+  /**
+   * Budgets of the steady levels and droops of every hold that can be read, in order.
+   *
+   * @throws IllegalArgumentException if the capture is empty
+   */
+  public static List<HoldBudget> budgets(Capture capture, MeterSettings settings) {
+    if (capture.size() == 0) {
+      throw new IllegalArgumentException("the capture has no samples");
+    }
+    return new RunMeter(capture, settings).budgets();
+  }
+
+  private List<HoldBudget> budgets() {
+    List<Optional<Level>> outputs = windows.stream().map(w -> level(output, w)).toList();
+    List<Optional<Level>> loads =
+        windows.stream().map(w -> load.flatMap(channel -> level(channel, w))).toList();
+    Optional<Droop> droop = Droop.against(outputs, loads);
+    List<HoldBudget> budgets = new ArrayList<>();
+    for (int i = 0; i < windows.size(); i++) {
+      if (outputs.get(i).isPresent()) {
+        budget(i, Quantity.OUTPUT, output, budgets);
+        if (droop.isPresent() && droop.get().index() != i) {
+          Budget made = BudgetOf.droop(output, droop.get().reference(), outputs.get(i).get());
+          budgets.add(new HoldBudget(i, Quantity.DROOP, made));
+        }
+        int hold = i;
+        load.ifPresent(channel -> budget(hold, Quantity.LOAD, channel, budgets));
+        budget(i, Quantity.INPUT, feeds.get(0).channel(), budgets);
+        inputCurrent.ifPresent(channel -> budget(hold, Quantity.INPUT_CURRENT, channel, budgets));
+      }
+    }
+    return budgets;
+  }
+
+  private void budget(int hold, Quantity quantity, Channel channel, List<HoldBudget> into) {
+    Budget made = BudgetOf.level(channel, channel.level(windows.get(hold)));
+    into.add(new HoldBudget(hold, quantity, made));
   }
 
   private MeasuredRun run() {

@@ -13,6 +13,9 @@ import org.apache.commons.math3.distribution.TDistribution;
  * @see "JCGM 100:2008, 5.1 and 5.2 (combined standard uncertainty), 6.2 and annex G (coverage)"
  */
 public final class Budget {
+  /** Student's t is the normal's to a millionth here, and its series loses digits further on. */
+  private static final double AS_GOOD_AS_KNOWN = 1e6;
+
   private final Inputs inputs;
   private final double[] sensitivities;
   private final Measurement result;
@@ -154,7 +157,7 @@ public final class Budget {
   public double coverageFactor(double level) {
     double freedom = effectiveFreedom();
     double tail = (1 + level) / 2;
-    if (Double.isInfinite(freedom)) {
+    if (freedom > AS_GOOD_AS_KNOWN) {
       return new NormalDistribution(null, 0, 1).inverseCumulativeProbability(tail);
     }
     return new TDistribution(null, Math.max(1, Math.floor(freedom)))

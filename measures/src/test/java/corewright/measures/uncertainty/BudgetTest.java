@@ -89,7 +89,8 @@ class BudgetTest {
         scatter        47.31 V         0.002 V         normal          40              1               0.002 V         9.18 %
         resolution     0 V             0.00577 V       rectangular     ∞               1               0.00577 V       76.5 %
         sense contact  0.004 Ω         0.001 Ω         normal          ∞               2.5 V/Ω         0.0025 V        14.3 %
-        result 47.31 V, u = 0.0066 V, ν = 4750, k = 1.96, U = 0.0129 V (95 %)""",
+        result 47.31 V, u = 0.0066 V, ν = 4750, k = 1.96, U = 0.0129 V (95 %)\
+        """,
         String.join("\n", BudgetText.lines(budget, 0.95)));
   }
 
@@ -108,5 +109,16 @@ class BudgetTest {
     Budget here = Budget.of(0, Unit.VOLT, one, 1);
     Budget elsewhere = Budget.of(0, Unit.VOLT, Inputs.independent(B), 1);
     assertThrows(IllegalArgumentException.class, () -> here.covariance(elsewhere));
+  }
+
+  /** t = z + (z³ + z)/(4ν) for large ν (Abramowitz and Stegun 26.7.5). */
+  @Test
+  void manyDegreesOfFreedomComeToTheNormalDistribution() {
+    double z = 1.959963984540054;
+    for (double freedom : new double[] {1e3, 1e4, 1e5, 1e6, 1e7, 1e9, 1e13}) {
+      Inputs inputs = Inputs.independent(Input.known("x", 1, 0.1, Unit.VOLT).withFreedom(freedom));
+      double k = Budget.of(1, Unit.VOLT, inputs, 1).coverageFactor(0.95);
+      assertEquals(z + (z * z * z + z) / 4 / freedom, k, 3e-6, "ν = " + freedom);
+    }
   }
 }

@@ -30,8 +30,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Finds the holds of a recorded file in its load current and takes every reading, with its"
-          + " uncertainty. Reads CSV (also .gz) with a header such as time_s,input_V,output_V,load_A,"
-          + " and captures that a run has left.",
+          + " uncertainty. Reads CSV (also .gz) with a header such as"
+          + " time_s,input_V,output_V,load_A, and captures that a run has left.",
       "Readings go to stdout; what was guessed about the file goes to stderr.",
     },
     footerHeading = "%nExamples:%n",
@@ -39,6 +39,7 @@ import picocli.CommandLine.Spec;
       "  corewright measure record.csv.gz",
       "  corewright measure record.csv --nominal 48 --settle 0.005 --guard 0.0001 --json",
       "  corewright measure record.csv --family sd48",
+      "  corewright measure record.csv --bench bench.json --budget",
       "  corewright measure record.csv --answers core.json      keeps it as a run of that core",
     })
 final class MeasureCommand implements Callable<Integer> {
@@ -81,6 +82,7 @@ final class MeasureCommand implements Callable<Integer> {
               + " of the shortest hold).")
   private @Nullable Double guard_s;
 
+  @Mixin private ReadingOptions readings;
   @Mixin private UnitOptions unit;
   @Mixin private ShopFolder shop;
 
@@ -96,7 +98,12 @@ final class MeasureCommand implements Callable<Integer> {
             Optional.ofNullable(profile),
             above(nominal_V, "--nominal", Double.MIN_VALUE),
             above(settle_s, "--settle", 0),
-            above(guard_s, "--guard", 0));
+            above(guard_s, "--guard", 0),
+            readings.known());
+    if (json && readings.budget()) {
+      throw new ParameterException(
+          spec.commandLine(), "--budget is for reading: leave out --json, or --budget.");
+    }
     if (unit.isNamed()) {
       return record(request);
     }
@@ -107,6 +114,9 @@ final class MeasureCommand implements Callable<Integer> {
       out.println(new MeasureJson(result).text());
     } else {
       new MeasureTable(result).print(out);
+      if (readings.budget()) {
+        BudgetTable.print(result, out);
+      }
     }
     out.flush();
     return ExitCodes.DONE;

@@ -25,17 +25,21 @@ public final class Assessing {
       Optional<BenchDescription> bench,
       Optional<Double> settle_s,
       Optional<Double> guard_s) {
-    Map<String, ChannelDoubt> doubts = new HashMap<>();
-    bench.ifPresent(
-        b ->
-            b.channels()
-                .forEach(c -> doubts.put(c.channel(), new ChannelDoubt(c.gain_rel(), c.offset()))));
     return new MeterSettings(
             settle_s.or(profile::settle_s),
             guard_s.or(profile::guard_s),
             Optional.of(family.output_V()),
-            doubts)
+            bench.map(Assessing::doubts).orElse(Map.of()))
         .withCircuit(Optional.of(family.switching_Hz()), Optional.empty());
+  }
+
+  /** What a bench's channels are known to. */
+  static Map<String, ChannelDoubt> doubts(BenchDescription bench) {
+    Map<String, ChannelDoubt> doubts = new HashMap<>();
+    bench
+        .channels()
+        .forEach(c -> doubts.put(c.channel(), new ChannelDoubt(c.gain_rel(), c.offset())));
+    return doubts;
   }
 
   /** Judges what was measured; where nothing was, how the run ended still says something. */

@@ -8,6 +8,7 @@ import corewright.bench.judge.Judge;
 import corewright.bench.record.Diagnosis;
 import corewright.bench.record.Judgement;
 import corewright.bench.record.RunEnd;
+import corewright.fixtures.describe.Descriptions;
 import corewright.measures.MeasuredRun;
 import corewright.measures.MeterSettings;
 import corewright.measures.meter.RunMeter;
@@ -35,6 +36,7 @@ public final class MeasureFile {
    * @param nominal_V nominal output where no family says it, or against what it says
    * @param settle_s not judged after each load edge, s; the profile's or the meter's where empty
    * @param guard_s not judged before the next edge, s; likewise
+   * @param known what else is known of the record
    */
   public record Request(
       Path file,
@@ -42,16 +44,35 @@ public final class MeasureFile {
       Optional<Path> profile,
       Optional<Double> nominal_V,
       Optional<Double> settle_s,
-      Optional<Double> guard_s) {}
+      Optional<Double> guard_s,
+      Known known) {}
+
+  /**
+   * What some readings need beside the record.
+   *
+   * @param bench description of the bench that recorded it
+   * @param band_V recovery band of the reader's own, V
+   * @param bandwidth_Hz bandwidth that ripple is stated in as well
+   * @param switching_Hz the converter's frequency; the family's where empty
+   * @param discharge_ohm what the output is discharged through while nothing feeds it
+   */
+  public record Known(
+      Optional<Path> bench,
+      Optional<Double> band_V,
+      Optional<Double> bandwidth_Hz,
+      Optional<Double> switching_Hz,
+      Optional<Double> discharge_ohm) {}
 
   /**
    * What came of it.
    *
+   * @param settings as it was measured with
    * @param judgement empty where no family says what is good
    * @param diagnosis what the readings are consistent with; empty likewise
    */
   public record Result(
       Recording recording,
+      MeterSettings settings,
       MeasuredRun run,
       Optional<Family> family,
       Optional<Profile> profile,
@@ -86,13 +107,18 @@ public final class MeasureFile {
           "Name a profile of the unit's own family, or leave --family out.");
     }
     Recording recording = Recording.read(request.file());
+    Known known = request.known();
     MeterSettings settings =
         new MeterSettings(
                 request.settle_s().or(() -> profile.flatMap(Profile::settle_s)),
                 request.guard_s().or(() -> profile.flatMap(Profile::guard_s)),
                 request.nominal_V().or(() -> family.map(Family::output_V)),
-                Map.of())
-            .withCircuit(family.map(Family::switching_Hz), Optional.empty());
+                known.bench().map(Descriptions::bench).map(Assessing::doubts).orElse(Map.of()))
+            .withCircuit(
+                known.switching_Hz().or(() -> family.map(Family::switching_Hz)),
+                known.discharge_ohm())
+            .withBand(known.band_V())
+            .withBandwidth(known.bandwidth_Hz());
     MeasuredRun run = RunMeter.read(recording.capture(), settings);
     double length_s = recording.capture().size() / recording.capture().sampleRate_Hz();
     RunEnd end = recording.end().orElse(RunEnd.completed(length_s));
@@ -100,6 +126,7 @@ public final class MeasureFile {
         family.map(f -> Judge.judge(run, f, profile.orElseThrow(), end));
     return new Result(
         recording,
+        settings,
         run,
         family,
         profile,

@@ -129,6 +129,51 @@ class MeasureCommandTest {
   }
 
   @Test
+  void aBudgetNamesEverySourceOfEveryLevel() {
+    String bench =
+        Path.of(System.getProperty("corewright.home"), "fixtures", "benches", "emulated-sd48.json")
+            .toString();
+    assertEquals(
+        0, run("measure", capture("healthy_avg"), "--nominal=48", "--bench=" + bench, "--budget"));
+    String text = out.toString();
+    assertTrue(text.contains("gain and offset of"), text.substring(0, 200));
+    for (String words :
+        List.of(
+            "Budget of Droop, hold 4",
+            "mean of samples, loaded",
+            "resolution, no load",
+            "rectangular",
+            "sensitivity",
+            "k = ",
+            "(95 %)")) {
+      assertTrue(text.contains(words), words);
+    }
+    assertEquals(2, run("measure", capture("healthy_avg"), "--budget", "--json"));
+  }
+
+  @Test
+  void whatElseIsKnownOfTheRecordGivesFurtherReadings() throws IOException {
+    assertEquals(
+        0,
+        run(
+            "measure",
+            capture("healthy_sw"),
+            "--settle=0.005",
+            "--guard=0.0001",
+            "--nominal=48",
+            "--discharge=2200",
+            "--band=0.3",
+            "--bandwidth=50000",
+            "--json"));
+    JsonNode holds = new ObjectMapper().readTree(out.toString()).get("holds");
+    assertEquals(472.2e-6, holds.get(6).at("/capacitanceFromDecay/value").asDouble(), 10e-6, "C");
+    assertEquals(0.030, holds.get(1).at("/esr/value").asDouble(), 0.006, "ESR");
+    assertTrue(holds.get(4).at("/rippleRmsInBand/value").asDouble() > 0);
+    assertTrue(holds.get(1).at("/recoveryStatedBand/value").asDouble() > 0);
+    assertTrue(holds.get(4).at("/notMeasured/esr").asText().contains("light load"));
+  }
+
+  @Test
   void valuesThatMakeNoSenseAreRefusedByTheCommandLine() {
     assertEquals(ExitCodes.USAGE, run("measure", capture("dead_avg"), "--settle=-1"));
     assertEquals(ExitCodes.USAGE, run("measure", capture("dead_avg"), "--nominal=0"));

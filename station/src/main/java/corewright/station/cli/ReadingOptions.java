@@ -1,0 +1,74 @@
+package corewright.station.cli;
+
+import corewright.station.work.MeasureFile.Known;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** What else is known of a record, for the readings that need it. */
+final class ReadingOptions {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
+  @Option(
+      names = "--bench",
+      paramLabel = "FILE",
+      description = "Description of the bench that recorded it: gain and offset count into U.")
+  private @Nullable Path bench;
+
+  @Option(
+      names = "--band",
+      paramLabel = "V",
+      description = "Times the recovery into ± this many V as well.")
+  private @Nullable Double band_V;
+
+  @Option(
+      names = "--bandwidth",
+      paramLabel = "HZ",
+      description = "Reads the ripple in this bandwidth as well.")
+  private @Nullable Double bandwidth_Hz;
+
+  @Option(
+      names = "--switching",
+      paramLabel = "HZ",
+      description = "The converter's switching frequency (default: the family's).")
+  private @Nullable Double switching_Hz;
+
+  @Option(
+      names = "--discharge",
+      paramLabel = "OHM",
+      description = "What the output is discharged through: a decay then tells its capacitance.")
+  private @Nullable Double discharge_ohm;
+
+  @Option(
+      names = "--budget",
+      description =
+          "Prints what each uncertainty is made of: source, estimate, u, distribution, degrees of"
+              + " freedom, sensitivity, contribution, and k (JCGM 100).")
+  private boolean budget;
+
+  boolean budget() {
+    return budget;
+  }
+
+  Known known() {
+    return new Known(
+        Optional.ofNullable(bench),
+        above0(band_V, "--band"),
+        above0(bandwidth_Hz, "--bandwidth"),
+        above0(switching_Hz, "--switching"),
+        above0(discharge_ohm, "--discharge"));
+  }
+
+  private Optional<Double> above0(@Nullable Double value, String option) {
+    if (value != null && !(value > 0 && value <= Double.MAX_VALUE)) {
+      throw new ParameterException(
+          spec.commandLine(), option + " is " + value + ", and must be above 0.");
+    }
+    return Optional.ofNullable(value);
+  }
+}
