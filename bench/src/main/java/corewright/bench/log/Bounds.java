@@ -23,6 +23,9 @@ record Bounds(double start_s, double end_s, Optional<Window> judged) {
   /** A rise above rest that only a generator makes, V at 12 V. */
   private static final double CHARGED_V = 0.4;
 
+  /** Share of its fall that the supply has made good once the starter is let go. */
+  private static final double BACK = 0.6;
+
   static Bounds of(Attempt attempt, Optional<Series> nearestSupply) {
     boolean bySpeed = attempt.foundBy() == Attempt.FoundBy.SPEED;
     double start_s =
@@ -37,7 +40,9 @@ record Bounds(double start_s, double end_s, Optional<Window> judged) {
                 start_s + LogRule.INRUSH_S,
                 Math.min(
                     Math.min(attempt.end_s() - LogRule.RELEASE_S, middle_s(attempt)),
-                    nearestSupply.map(s -> charges_s(s, start_s)).orElse(Double.MAX_VALUE)));
+                    nearestSupply
+                        .map(s -> Math.min(charges_s(s, start_s), letGo_s(s, start_s, attempt)))
+                        .orElse(Double.MAX_VALUE)));
     boolean longEnough =
         person
             || (attempt.length_s() >= LogRule.SHORTEST_S && attempt.end() != Attempt.End.TOO_LONG);
@@ -62,6 +67,25 @@ record Bounds(double start_s, double end_s, Optional<Window> judged) {
       }
     }
     return Double.MAX_VALUE;
+  }
+
+  /**
+   * The supply comes back when the starter is let go, the engine turns on for a moment: what lies
+   * after that is no crank any more.
+   */
+  private static double letGo_s(Series supply, double start_s, Attempt attempt) {
+    double rest_V = Stats.median(supply.within(start_s - REST_S, start_s - 1e-9).sorted());
+    Series crank = supply.within(start_s + LogRule.INRUSH_S, attempt.last_s());
+    double level_V = Stats.median(crank.sorted());
+    double deep_V = rest_V - level_V;
+    if (!(deep_V >= 2 * FALL_V * (rest_V > 18 ? 2 : 1))) {
+      return Double.MAX_VALUE; // too shallow to tell, or not known
+    }
+    int i = crank.size();
+    while (i > 0 && crank.value(i - 1) > level_V + BACK * deep_V) {
+      i--;
+    }
+    return i < crank.size() ? crank.t_s(i) - 1e-9 : Double.MAX_VALUE;
   }
 
   private static double firstFall_s(Series supply, double begin_s) {

@@ -14,6 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Where the cranks are, and whether the output was loaded in them. Each log made by us with the
@@ -114,6 +115,23 @@ class LogCrankTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"255", "1023", "65535", "16383.75"})
+  void aCodeForNoSpeedIsNoTurningEngine(String code) {
+    int[] row = {0};
+    isTheFailingOne(
+        Logs.read(
+            Logs.lines(
+                "Time (s),RPM,Battery Voltage (V),Boost V",
+                FAILING,
+                s ->
+                    Logs.line(
+                        s.t_s(),
+                        row[0]++ % 7 < 2 ? code : s.speed(),
+                        s.supply_V(),
+                        s.output_V()))));
+  }
+
+  @ParameterizedTest
   @CsvSource({
     "Injection enabled,NO,INHIBITED",
     "Injection status,OFF,INHIBITED",
@@ -135,5 +153,24 @@ class LogCrankTest {
     assertEquals(
         load == Crank.Load.INHIBITED ? Conclusion.INCONCLUSIVE : Conclusion.SUPPORTS_GOOD,
         reading.conclusion());
+  }
+
+  @Test
+  void anEngineThatTurnsOnForAMomentAfterTheStarterIsNotJudged() {
+    int[] row = {0};
+    LogReading reading =
+        Logs.read(
+            Logs.lines(
+                "Time (s),RPM,Battery Voltage (V),Boost V",
+                FAILING,
+                s -> {
+                  boolean on = s.speed() < 1 && row[0] > 0;
+                  row[0] = s.speed() > 0 ? 3 : row[0] - 1;
+                  return Logs.line(
+                      s.t_s(), on ? 100 : s.speed(), s.supply_V(), on ? 47.9 : s.output_V());
+                }));
+    Output output = reading.cranks().get(0).outputs().get(0);
+    assertTrue(output.last().orElseThrow().value() < 43.5, output.toString());
+    assertEquals(-1.1 * 60, output.drift().orElseThrow().value(), 5);
   }
 }

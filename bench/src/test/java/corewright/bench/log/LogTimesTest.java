@@ -189,4 +189,18 @@ class LogTimesTest {
                         + String.format(Locale.ROOT, "00:00:%06.3f,", Math.abs(s.t_s() - 5))
                         + Logs.line(s.speed(), s.supply_V(), s.output_V()))));
   }
+
+  @Test
+  void extremesUnderTheRowsDoNotHideDaysOfASpreadsheet() {
+    isTheFailingOne(
+        Logs.read(
+            Logs.lines(
+                    "Time,RPM,Battery Voltage (V),Boost V",
+                    FAILING,
+                    s ->
+                        String.format(Locale.ROOT, "%.9f", 45_964.5 + s.t_s() / 86_400)
+                            + ","
+                            + Logs.line(s.speed(), s.supply_V(), s.output_V()))
+                + "\n\nMin,0,9.8,42.1\n0,0,0,0\n180,180,180,180\n"));
+  }
 }

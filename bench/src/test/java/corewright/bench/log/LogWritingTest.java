@@ -15,6 +15,7 @@ import corewright.bench.log.made.Stamp;
 import corewright.bench.log.made.Vehicles;
 import corewright.bench.log.table.Role;
 import corewright.files.BadFile;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -146,5 +147,21 @@ class LogWritingTest {
                     Logs.line(s.t_s(), s.speed(), s.supply_V(), s.output_V())
                         + (row[0]++ % 10 == 4 ? "\n5.0,KEY ON,," : "")));
     isTheFailingOne(reading);
+  }
+
+  @Test
+  void unitsUnderAHeaderThatComesAgainAreNoHeaderOfTheirOwn() {
+    List<String> lines =
+        new java.util.ArrayList<>(
+            Logs.lines(
+                    "Time,RPM,Battery,Boost\nms,1/min,V,V",
+                    FAILING,
+                    s ->
+                        Logs.line(
+                            Math.round(1000 * s.t_s()), s.speed(), s.supply_V(), s.output_V()))
+                .lines()
+                .toList());
+    lines.addAll(12, lines.subList(0, 2));
+    isTheFailingOne(Logs.read(String.join("\n", lines)));
   }
 }

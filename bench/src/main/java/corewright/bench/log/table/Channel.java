@@ -1,5 +1,6 @@
 package corewright.bench.log.table;
 
+import java.util.Arrays;
 import java.util.Map;
 
 /** A kept column while its cells are read. */
@@ -40,12 +41,15 @@ final class Channel {
   private final double quantum;
   private final double rest;
 
+  /** What this column of engine speed prints where it has none, ascending. */
+  private final double[] speedCodes;
+
   Channel(Column column, ColumnFacts facts) {
     this.column = column;
     this.facts = facts;
     this.typical = typicalOf(facts);
-    double[] measured =
-        java.util.Arrays.stream(facts.sorted()).filter(v -> !NoData.is(v, typical)).toArray();
+    this.speedCodes = column.role() == Role.SPEED ? NoData.ofSpeed(facts) : new double[0];
+    double[] measured = Arrays.stream(facts.sorted()).filter(v -> !NoData.is(v, typical)).toArray();
     this.quantum = column.scale() * Steps.of(measured);
     this.rest =
         measured.length == 0
@@ -64,7 +68,7 @@ final class Channel {
 
   /** The middle of what is not zero, as printed. */
   private static double typicalOf(ColumnFacts facts) {
-    double[] positive = java.util.Arrays.stream(facts.sorted()).filter(v -> v > 0).toArray();
+    double[] positive = Arrays.stream(facts.sorted()).filter(v -> v > 0).toArray();
     return positive.length == 0 ? 0 : positive[positive.length / 2];
   }
 
@@ -80,6 +84,10 @@ final class Channel {
     double printed = NumberCell.value(cells.line(), cells.from(i), cells.to(i), column.decimal());
     if (Double.isNaN(printed) && column.role() == Role.SYNC) {
       return WORDS.getOrDefault(Folded.of(cells.text(i)), Double.NaN);
+    }
+    if (column.role() == Role.SPEED && Arrays.binarySearch(speedCodes, printed) >= 0) {
+      dropped.cellWithoutData();
+      return Double.NaN;
     }
     boolean voltage = column.role() == Role.SUPPLY || column.role() == Role.OUTPUT;
     if (Double.isNaN(printed) || (voltage && NoData.is(printed, typical))) {

@@ -94,7 +94,8 @@ record Head(List<String> names, List<String> units, int headerLine, int firstDat
         .orElse(0);
   }
 
-  private static boolean areUnits(List<String> texts) {
+  /** A row of units: most of what stands in it is one. */
+  static boolean areUnits(List<String> texts) {
     long filled = texts.stream().filter(t -> !t.isEmpty()).count();
     long units = texts.stream().filter(t -> LogUnit.of(t).isPresent()).count();
     return units >= 2 && 2 * units > filled;

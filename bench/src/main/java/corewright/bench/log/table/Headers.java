@@ -26,7 +26,7 @@ final class Headers {
       return Optional.empty();
     }
     List<String> names = cells.texts();
-    return known(names) >= 2 ? Optional.of(names) : Optional.empty();
+    return known(names) >= 2 && !Head.areUnits(names) ? Optional.of(names) : Optional.empty();
   }
 
   /** How many of the names are known. */

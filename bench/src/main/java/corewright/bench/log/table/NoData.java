@@ -16,7 +16,27 @@ final class NoData {
   /** A channel that is near a code's number may well measure it. */
   private static final double NEAR = 0.3;
 
+  /** Codes that an engine could turn at. */
+  private static final double[] SPEEDS = {255, 511, 999, 1023, 2047, 4095, 4095.75};
+
+  /** How near to a code an engine would turn as well, if it turned at it; as a share. */
+  private static final double ABOUT = 0.08;
+
   private NoData() {}
+
+  /**
+   * Codes for no engine speed that this column uses, ascending: an engine that really turns at 255
+   * a minute turns at 251 and 258 too, so a number that stands alone is none.
+   */
+  static double[] ofSpeed(ColumnFacts facts) {
+    return Arrays.stream(SPEEDS).filter(code -> standsAlone(facts.sorted(), code)).toArray();
+  }
+
+  private static boolean standsAlone(double[] values, double code) {
+    long exactly = Arrays.stream(values).filter(v -> v == code).count();
+    long about = Arrays.stream(values).filter(v -> Math.abs(v - code) < ABOUT * code).count();
+    return exactly >= 1 && 2 * exactly > about;
+  }
 
   /**
    * Whether a printed voltage is none. Zero is: a module without supply cannot report it.

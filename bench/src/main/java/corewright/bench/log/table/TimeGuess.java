@@ -15,6 +15,9 @@ final class TimeGuess {
   /** No tool that talks to a vehicle logs faster, s. */
   private static final double FINEST_LOG_S = 1e-3;
 
+  /** Share of the values at either end that may be none: some tools write extremes below. */
+  private static final double EDGE = 0.05;
+
   /** A time that falls back more often than this is a part of one, milliseconds say. */
   private static final double RISES = 0.9;
 
@@ -157,14 +160,17 @@ final class TimeGuess {
           : Optional.empty();
     }
     Inferred inferred = inferred(rise.median());
-    return of(TimeColumn.Kind.NUMBER, inferred.scale, rise, confidence, inferred.words);
+    double step = rise.median() * inferred.scale;
+    return step < SHORTEST_STEP_S
+        ? Optional.empty()
+        : of(TimeColumn.Kind.NUMBER, inferred.scale, rise, confidence, inferred.words);
   }
 
   private record Inferred(double scale, String words) {}
 
   /** The unit under which the step from row to row is one that loggers have. */
   private Inferred inferred(double step) {
-    boolean partOfDay = facts.least() >= 0 && facts.greatest() <= 1 && step < 1e-4;
+    boolean partOfDay = facts.quantile(EDGE) >= 0 && facts.quantile(1 - EDGE) <= 1 && step < 1e-4;
     if (dayNumbers(step) || partOfDay) {
       return new Inferred(86_400, "days as a spreadsheet counts them, by its range");
     }
@@ -178,7 +184,7 @@ final class TimeGuess {
   }
 
   private boolean dayNumbers(double step) {
-    return facts.least() > 20_000 && facts.greatest() < 80_000 && step < 2e-3;
+    return facts.quantile(EDGE) > 20_000 && facts.quantile(1 - EDGE) < 80_000 && step < 2e-3;
   }
 
   private Optional<TimeColumn> of(
