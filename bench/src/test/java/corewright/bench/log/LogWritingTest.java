@@ -154,7 +154,7 @@ class LogWritingTest {
     List<String> lines =
         new java.util.ArrayList<>(
             Logs.lines(
-                    "Time,RPM,Battery,Boost\nms,1/min,V,V",
+                    "Time,RPM,Battery,Boost\nms,rpm,V,V",
                     FAILING,
                     s ->
                         Logs.line(
