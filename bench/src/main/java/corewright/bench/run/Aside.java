@@ -20,7 +20,7 @@ final class Aside implements AutoCloseable {
   /** An instrument that needs longer than this for an answer counts as silent. */
   static final Duration SILENCE = Duration.ofSeconds(2);
 
-  private static final long ALIVE_MS = 100;
+  private static final long ALIVE_MS = 200;
 
   private final Digitizer digitizer;
   private final ExecutorService thread;

@@ -2,6 +2,7 @@ package corewright.bench.run;
 
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import corewright.bench.port.Links;
 import corewright.bench.port.serial.SerialLinks;
 import corewright.bench.port.socket.SocketLinks;
 import corewright.bench.wire.BenchOpener;
@@ -52,9 +53,17 @@ final class OnPty implements AutoCloseable {
     this(setup, Optional.of(missing));
   }
 
+  /** The links that a station would open, for whoever stands between. */
+  static Links links() {
+    return new SocketLinks(CLOCK, new SerialLinks(CLOCK));
+  }
+
   BenchInstruments open() {
-    return new BenchOpener(new SocketLinks(CLOCK, new SerialLinks(CLOCK)), OnPty::impatient, CLOCK)
-        .open(description);
+    return open(links(), CLOCK);
+  }
+
+  BenchInstruments open(Links links, Clock clock) {
+    return new BenchOpener(links, OnPty::impatient, clock).open(description);
   }
 
   /** Emulated instruments answer at once: a test need not wait a second for those that do not. */
@@ -94,7 +103,12 @@ final class OnPty implements AutoCloseable {
   }
 
   RunResult run(BenchInstruments bench, Path folder, Profile profile, RunListener listener) {
-    return new RunEngine(CLOCK).run(plan(folder, profile), bench, listener, new Stop());
+    return run(bench, folder, profile, listener, CLOCK);
+  }
+
+  RunResult run(
+      BenchInstruments bench, Path folder, Profile profile, RunListener listener, Clock clock) {
+    return new RunEngine(clock).run(plan(folder, profile), bench, listener, new Stop());
   }
 
   @Override

@@ -9,6 +9,7 @@ import corewright.bench.wire.BenchOpener;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.Descriptions;
 import corewright.profiles.Family;
+import corewright.station.work.KeptWire;
 import corewright.station.work.Outcome;
 import corewright.station.work.RunIds;
 import corewright.station.work.Testing;
@@ -66,6 +67,13 @@ final class RunCommand implements Callable<Integer> {
       description = "Who else is there. Demanded above 60 V DC.")
   private @Nullable String second;
 
+  @Option(
+      names = "--wire-log",
+      description =
+          "Keep every byte on every wire with its time, beside the capture: for whoever has to find"
+              + " out what went wrong.")
+  private boolean wireLog;
+
   @Option(names = "--json", description = "Report as JSON on stdout.")
   private boolean json;
 
@@ -75,19 +83,22 @@ final class RunCommand implements Callable<Integer> {
     Clock clock = Clock.system();
     BenchDescription description = Descriptions.bench(bench);
     try (StopKeys keys = new StopKeys();
-        Workshop workshop = shop.open(description.id(), clock)) {
+        Workshop workshop = shop.open(description.id(), clock);
+        KeptWire wire = KeptWire.begin(wireLog, workshop.folders(), clock)) {
       workshop.catalogue().profile(profile);
       String tag = unit.tag(workshop);
       Family family = workshop.catalogue().family(workshop.ledger().dossier(tag).core().family());
       String operator = new Confirming(err).ask(family, Optional.ofNullable(confirmedBy));
       BenchOpener opener =
           new BenchOpener(
-              new SocketLinks(clock, new SerialLinks(clock)), Descriptions::shippedDialect, clock);
+              wire.over(new SocketLinks(clock, new SerialLinks(clock))),
+              Descriptions::shippedDialect,
+              wire.clock());
       try (BenchInstruments instruments = opener.open(description)) {
         left(workshop.recovery().settle(instruments, description.id()), err);
         RunRecord run =
             workshop
-                .testing()
+                .testing(wire.clock())
                 .run(
                     new Testing.Request(
                         tag, profile, description, operator, true, Optional.ofNullable(second)),
@@ -95,6 +106,7 @@ final class RunCommand implements Callable<Integer> {
                     new RunIds(description.id(), new SecureRandom()),
                     new RunProgress(err, Terminal.here(), tag),
                     keys.stop());
+        wire.keepFor(run).ifPresent(kept -> err.println("Wire log    " + kept));
         return report(workshop.conclude(run, operator));
       }
     }

@@ -1,0 +1,140 @@
+package corewright.bench.wirelog;
+
+import corewright.bench.port.InstrumentFault;
+import corewright.bench.port.Link;
+import corewright.bench.port.Links;
+import corewright.bench.run.Clock;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A wire log played back: opens links that answer what was answered then, in the order of then. A
+ * station that does something else than it did is told so.
+ */
+public final class PlayedLog implements Links {
+  private static final long PATIENCE_MS = 5000;
+
+  private final List<WireEvent> wire = new ArrayList<>();
+  private final Map<String, Deque<Long>> clocks = new HashMap<>();
+  private int next;
+
+  private PlayedLog() {}
+
+  /**
+   * Reads a log.
+   *
+   * @throws IllegalArgumentException with the line, if it is no wire log
+   */
+  public static PlayedLog of(Path file) {
+    try {
+      List<String> lines = Files.readAllLines(file, StandardCharsets.US_ASCII);
+      if (lines.size() < 2 || !lines.get(0).equals(WireLog.HEAD)) {
+        throw new IllegalArgumentException(file + ":1: this is no wire log");
+      }
+      PlayedLog log = new PlayedLog();
+      for (int i = 2; i < lines.size(); i++) {
+        log.take(lines.get(i), file + ":" + (i + 1));
+      }
+      return log;
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
+  private void take(String line, String where) {
+    try {
+      WireEvent event = WireEvent.of(line);
+      if (event.kind() == WireEvent.Kind.CLOCK) {
+        clocks.computeIfAbsent(event.who(), w -> new ArrayDeque<>()).add(event.nanos());
+      } else {
+        wire.add(event);
+      }
+    } catch (IllegalArgumentException bad) {
+      throw new IllegalArgumentException(where + ": " + bad.getMessage(), bad);
+    }
+  }
+
+  @Override
+  public Link open(String role, String port, int baud) {
+    return new PlayedLink(this, role, port);
+  }
+
+  /** What the clock said then; it goes on from the last it said. */
+  public Clock clock(Clock wall) {
+    return new PlayedClock(this, wall);
+  }
+
+  /** What has not been played yet. */
+  public synchronized int left() {
+    return wire.size() - next;
+  }
+
+  synchronized long nanos(String who) {
+    Deque<Long> readings = clocks.get(who);
+    if (readings == null || readings.isEmpty()) {
+      throw new IllegalStateException("the clock was not read so often in the log");
+    }
+    return readings.size() == 1 ? readings.element() : readings.remove();
+  }
+
+  /**
+   * The next event of the whole bench, once it is this instrument's.
+   *
+   * @throws InstrumentFault if it does not become so: the station does something else
+   */
+  synchronized WireEvent turn(String role, String doing) {
+    long waited_ms = 0;
+    while (next < wire.size() && !wire.get(next).who().equals(role) && waited_ms < PATIENCE_MS) {
+      waited_ms += 10;
+      pause();
+    }
+    if (next >= wire.size()) {
+      throw other(role, doing, "the log ends here");
+    }
+    WireEvent event = wire.get(next);
+    if (!event.who().equals(role)) {
+      throw other(role, doing, "in the log it is the turn of the " + event.who());
+    }
+    return event;
+  }
+
+  private void pause() {
+    try {
+      wait(10);
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  synchronized void played() {
+    next++;
+    notifyAll();
+  }
+
+  /** Whether the next event is this one of this instrument. */
+  synchronized boolean follows(String role, WireEvent.Kind kind) {
+    for (int i = next; i < wire.size(); i++) {
+      if (wire.get(i).who().equals(role)) {
+        return wire.get(i).kind() == kind;
+      }
+    }
+    return false;
+  }
+
+  InstrumentFault other(String role, String doing, String found) {
+    return new InstrumentFault(
+        role,
+        doing + " in a wire log that is played back",
+        found,
+        "Play it with the program, bench and profile that it was written with.");
+  }
+}

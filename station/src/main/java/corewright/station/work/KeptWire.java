@@ -1,0 +1,61 @@
+package corewright.station.work;
+
+import corewright.bench.port.Links;
+import corewright.bench.record.RunRecord;
+import corewright.bench.run.Clock;
+import corewright.bench.wirelog.WireLog;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** The wire log of one run, where it was asked for: beside the run's capture, under its name. */
+public final class KeptWire implements AutoCloseable {
+  private static final String ENDING = ".wire";
+
+  private final Path file;
+  private final Optional<WireLog> log;
+  private final Clock clock;
+
+  private KeptWire(Path file, Optional<WireLog> log, Clock clock) {
+    this.file = file;
+    this.log = log;
+    this.clock = clock;
+  }
+
+  /** Begins one, if it is asked for; until the run has a name it is called by the time of day. */
+  public static KeptWire begin(boolean asked, Folders folders, Clock clock) {
+    Path file = folders.captures().resolve("begun-" + clock.wall().toEpochMilli() + ENDING);
+    return new KeptWire(
+        file, asked ? Optional.of(WireLog.begin(file, clock)) : Optional.empty(), clock);
+  }
+
+  /** The same links, written down where that was asked for. */
+  public Links over(Links links) {
+    return log.map(l -> l.over(links)).orElse(links);
+  }
+
+  /** The clock that drivers and engine must go by. */
+  public Clock clock() {
+    return log.map(l -> l.over(clock)).orElse(clock);
+  }
+
+  /** Ends the log and gives it the run's name. */
+  public Optional<Path> keepFor(RunRecord run) {
+    return log.map(
+        l -> {
+          l.close();
+          try {
+            return Files.move(file, file.resolveSibling(run.id() + ENDING));
+          } catch (IOException refused) {
+            throw new UncheckedIOException(refused);
+          }
+        });
+  }
+
+  @Override
+  public void close() {
+    log.ifPresent(WireLog::close);
+  }
+}
