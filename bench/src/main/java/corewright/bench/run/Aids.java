@@ -1,6 +1,9 @@
 package corewright.bench.run;
 
 import corewright.bench.port.Meter;
+import corewright.measures.Quantity;
+import corewright.measures.Reading;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +14,8 @@ final class Aids implements AutoCloseable {
   private final Optional<Aside> meterAside;
   private final Optional<BeforePower> beforePower;
   private final Optional<Agreement> agreement;
+  private final Witness witness;
+  private final Decay decay;
   private double holdsFrom_s = Double.NaN;
 
   Aids(RunPlan plan, BenchInstruments bench) {
@@ -22,6 +27,8 @@ final class Aids implements AutoCloseable {
     String feed = plan.profile().feeds().get(0).name();
     Optional<Meter> meter = bench.meter();
     beforePower = meterAside.map(a -> new BeforePower(meter.orElseThrow(), a));
+    witness = new Witness(meter, meterAside);
+    decay = new Decay(plan.family(), plan.bench().fixture().discharge_ohm());
     agreement = meterAside.map(a -> new Agreement(meter.orElseThrow(), a, plan.bench(), feed));
   }
 
@@ -38,6 +45,15 @@ final class Aids implements AutoCloseable {
     return agreement;
   }
 
+  Witness witness() {
+    return witness;
+  }
+
+  /** Follows the fall of the output; of a charge that was there before the run, too. */
+  Decay decay() {
+    return decay;
+  }
+
   /** A hold begins; the capture's time begins with the first. */
   void holdBegins(double at_s) {
     if (Double.isNaN(holdsFrom_s)) {
@@ -52,8 +68,15 @@ final class Aids implements AutoCloseable {
             ? "the run ended before the thermometer was asked."
             : "the bench has no thermometer.",
         holdsFrom_s,
-        beforePower.map(BeforePower::readings).orElse(Map.of()),
+        ofRun(),
         agreement.map(Agreement::notes).orElse(List.of()));
+  }
+
+  private Map<Quantity, Reading> ofRun() {
+    Map<Quantity, Reading> all = new EnumMap<>(Quantity.class);
+    beforePower.ifPresent(b -> all.putAll(b.readings()));
+    all.put(Quantity.CAPACITANCE_FROM_DECAY, decay.capacitance());
+    return all;
   }
 
   @Override

@@ -40,6 +40,18 @@ final class BeforePower {
     RunContext context = station.context();
     context.bench().discharge().discharge(false);
     station.sampler().next();
+    station
+        .aids()
+        .witness()
+        .contradicts(station)
+        .ifPresent(
+            saw -> {
+              throw refuse(
+                  saw,
+                  "Treat the unit as charged: check the digitizer's leads, then discharge it by"
+                      + " hand.",
+                  station);
+            });
     double output_ohm = context.plan().family().dead().output_ohm();
     double input_ohm = context.plan().family().dead().input_ohm();
     resistance(Terminals.OUTPUT, Quantity.DEAD_OUTPUT, output_ohm, station);

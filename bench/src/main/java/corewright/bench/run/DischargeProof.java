@@ -17,18 +17,31 @@ final class DischargeProof {
   private final Sampler sampler;
   private final BenchInstruments bench;
   private final Discharge discharge;
+  private final Optional<Decay> decay;
 
   DischargeProof(Sampler sampler, BenchInstruments bench, Discharge discharge) {
+    this(sampler, bench, discharge, Optional.empty());
+  }
+
+  /**
+   * @param decay follows the fall
+   */
+  DischargeProof(
+      Sampler sampler, BenchInstruments bench, Discharge discharge, Optional<Decay> decay) {
     this.sampler = sampler;
     this.bench = bench;
     this.discharge = discharge;
+    this.decay = decay;
   }
 
   /** Watches the fall with the resistor connected; a sentence if it was not seen. */
   Optional<String> falls() {
+    decay.ifPresent(Decay::begin);
     FrameView view = sampler.next();
     double deadline_s = view.at_s(0) + discharge.within_s();
     while (highest_V(view) >= discharge.safe_V()) {
+      FrameView falling = view;
+      decay.ifPresent(d -> d.add(falling));
       if (view.at_s(0) >= deadline_s) {
         return Optional.of(
             "The output still holds "

@@ -31,6 +31,9 @@ final class DischargeStep implements StepKind {
     troubles.stream()
         .findFirst()
         .or(() -> charged)
+        .or(() -> station.aids().decay().tooSlow())
+        .or(() -> station.aids().witness().contradicts(station))
+        .or(() -> station.aids().witness().lacks(station))
         .or(() -> SourceLeft.on(station.context().bench().source(), station.levels().most_V()))
         .ifPresent(
             saw -> {

@@ -37,6 +37,7 @@ final class Sampler {
   private double before_s;
   private boolean relayClosed;
   private boolean wayOut;
+  private double highestOutput_V;
   private Optional<Digitizer.Frame> unkept = Optional.empty();
 
   Sampler(RunContext context, RawWriter raw, DoubleSupplier load_A, List<Trip> more) {
@@ -83,6 +84,11 @@ final class Sampler {
     digitizer.start(framing.rate_Hz(), framing.samples());
   }
 
+  /** The highest that the output has read while the profile ran, V. */
+  double highestOutput_V() {
+    return highestOutput_V;
+  }
+
   /** End of the last frame, samples since the start. */
   long end() {
     return end;
@@ -121,6 +127,10 @@ final class Sampler {
     if (seen.isPresent()) {
       unkept = Optional.of(frame); // first the safe state, then the disk
       throw new EndOfRun(seen.get().end(view, step));
+    }
+    int output = view.channel("output");
+    if (!wayOut && output >= 0 && view.samples() > 0) {
+      highestOutput_V = Math.max(highestOutput_V, view.value(output, 0));
     }
     keep(frame);
     listener.frame(frame);

@@ -2,6 +2,7 @@ package corewright.bench.run;
 
 import corewright.profiles.Step;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the engine does in one kind of step. To add one: its class, its line here. */
 interface StepKind {
@@ -48,7 +49,8 @@ interface StepKind {
   record Station(RunContext context, Sampler sampler, Levels levels, Aids aids, String step) {
 
     DischargeProof proof() {
-      return new DischargeProof(sampler, context.bench(), context.plan().family().discharge());
+      return new DischargeProof(
+          sampler, context.bench(), context.plan().family().discharge(), Optional.of(aids.decay()));
     }
   }
 }

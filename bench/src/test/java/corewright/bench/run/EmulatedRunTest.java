@@ -16,6 +16,7 @@ import corewright.fixtures.emulate.unit.UnitParameters;
 import corewright.measures.Capture;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
+import corewright.measures.Measurement;
 import corewright.measures.MeterSettings;
 import corewright.measures.Quantity;
 import corewright.measures.meter.RunMeter;
@@ -182,6 +183,8 @@ class EmulatedRunTest {
     assertTrue(end_C - start_C < most_K, end_C - start_C + " K, at most " + most_K);
     assertTrue(end_C - start_C > least_K, end_C - start_C + " K, at least " + least_K);
     assertEquals(end_C, full.value(Quantity.CASE_HIGHEST).orElseThrow().value());
+    Measurement held = with.reading(Quantity.CAPACITANCE_FROM_DECAY).measurement().orElseThrow();
+    assertEquals(2000e-6, held.value(), 2 * held.u(), "the unit's own bleed makes it less");
     assertTrue(with.reading(Quantity.DEAD_OUTPUT).measurement().isPresent());
   }
 

@@ -18,6 +18,7 @@ final class FakeUnit {
   boolean shorted;
   boolean sourceSticks;
   boolean dischargeBroken;
+  double resistance_factor = 1;
   double regulates_V = 48;
   double hidden_A; // charge that flows in from nowhere, for a capacitor behind a diode
 
@@ -43,7 +44,11 @@ final class FakeUnit {
       input_A = 0.1 + capacitor_V * drawn_A / (0.85 * input_V);
     } else {
       double leaving_A =
-          drawn_A + (discharging && !dischargeBroken ? capacitor_V / DISCHARGE_OHM : 0) - hidden_A;
+          drawn_A
+              + (discharging && !dischargeBroken
+                  ? capacitor_V / (resistance_factor * DISCHARGE_OHM)
+                  : 0)
+              - hidden_A;
       capacitor_V = Math.max(0, capacitor_V - leaving_A * seconds / CAPACITANCE_F);
     }
   }

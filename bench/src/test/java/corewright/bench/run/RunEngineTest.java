@@ -13,6 +13,9 @@ import corewright.bench.record.EquipmentUsed;
 import corewright.bench.record.RunEnd;
 import corewright.bench.record.Source;
 import corewright.measures.Capture;
+import corewright.measures.Measurement;
+import corewright.measures.Quantity;
+import corewright.profiles.Profile;
 import corewright.profiles.Step;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -310,5 +313,58 @@ class RunEngineTest {
     int closed = bench.told.indexOf("digitizer relay true");
     assertEquals("digitizer relay false", bench.told.get(closed + 1));
     assertFalse(bench.told.contains("source output true"));
+  }
+
+  @Test
+  void aMeterThatFindsVoltageWhereTheDigitizerFindsNoneIsBelieved() {
+    bench.unit.capacitor_V = 30;
+    bench.unit.dischargeBroken = true;
+    bench.frames =
+        f -> {
+          java.util.Arrays.fill(f.codes()[1], (short) 0); // its lead is off
+          return f;
+        };
+    RunResult result = run(Plans.plan(folder));
+    assertEquals(RunEnd.Kind.REFUSED_TO_POWER, result.end().kind());
+    assertTrue(result.end().saw().startsWith("The meter finds 30.0"), result.end().saw());
+    assertFalse(bench.told.contains("source output true"));
+  }
+
+  @Test
+  void withoutAMeterAnOutputThatWasNeverSeenLiveProvesNothing() {
+    bench.hasMeter = false;
+    bench.unit.regulates_V = 3;
+    Profile rest = Plans.profile(Plans.DEAD, Plans.FIRST, Plans.REST, Plans.AWAY);
+    RunResult result = run(Plans.plan(folder, rest));
+    assertEquals(RunEnd.Kind.BENCH_FAULT, result.end().kind());
+    assertTrue(result.end().saw().contains("is not proved"), result.end().saw());
+  }
+
+  @Test
+  void aFallThatIsMuchSlowerThanTheResistorMakesItIsNoDischarge() {
+    bench.unit.regulates_V = 20; // from here within_s alone would allow three times as long
+    RunListener weak =
+        new RunListener() {
+          @Override
+          public void step(Step step, int index, int count) {
+            // 2.7 times the resistance: what the resistor takes, less what comes back
+            bench.unit.resistance_factor = step.kind() == Step.Kind.DISCHARGE ? 2.7 : 1;
+          }
+        };
+    Profile rest = Plans.profile(Plans.DEAD, Plans.FIRST, Plans.REST, Plans.AWAY);
+    RunResult result = run(Plans.plan(folder, rest), weak, new Stop());
+    assertEquals(RunEnd.Kind.BENCH_FAULT, result.end().kind(), result.end().saw());
+    assertTrue(
+        result.end().saw().startsWith("The output fell with a time constant of 2.53"),
+        result.end().saw());
+  }
+
+  @Test
+  void theFallTellsTheCapacitance() {
+    RunResult result = run(Plans.plan(folder));
+    Measurement found =
+        result.beside().readings().get(Quantity.CAPACITANCE_FROM_DECAY).measurement().orElseThrow();
+    assertEquals(FakeUnit.CAPACITANCE_F, found.value(), 0.01 * FakeUnit.CAPACITANCE_F, "τ / 470 Ω");
+    assertEquals(0.07, found.u() / found.value(), 0.005);
   }
 }
