@@ -11,6 +11,11 @@ public interface Load extends Instrument {
   /** Connects or disconnects the load's input. */
   void input(boolean on);
 
+  /** A person sets it when asked, and the measured current proves it. */
+  default boolean isSetByHand() {
+    return false;
+  }
+
   /** Current at the load's own terminals. */
   Measurement current();
 

@@ -10,6 +10,8 @@ import java.util.Optional;
 
 /** The instruments that a bench may have beside the digitizer, for the length of one run. */
 final class Aids implements AutoCloseable {
+  private static final String NO_METER = "the bench has no meter.";
+
   private final Optional<CaseWatch> caseWatch;
   private final Optional<Aside> meterAside;
   private final Optional<BeforePower> beforePower;
@@ -74,7 +76,12 @@ final class Aids implements AutoCloseable {
 
   private Map<Quantity, Reading> ofRun() {
     Map<Quantity, Reading> all = new EnumMap<>(Quantity.class);
-    beforePower.ifPresent(b -> all.putAll(b.readings()));
+    beforePower.ifPresentOrElse(
+        b -> all.putAll(b.readings()),
+        () -> {
+          all.put(Quantity.DEAD_INPUT, Reading.none(NO_METER));
+          all.put(Quantity.DEAD_OUTPUT, Reading.none(NO_METER));
+        });
     all.put(Quantity.CAPACITANCE_FROM_DECAY, decay.capacitance());
     return all;
   }

@@ -64,6 +64,11 @@ final class Sampler {
   void step(String id, String kind, double most_s) {
     step = id;
     raw.segment(id, kind, framing.rate_Hz());
+    deadline(most_s);
+  }
+
+  /** From now on the step may take so long on the host's clock. */
+  void deadline(double most_s) {
     stepEnds = clock.nanos() + (long) (most_s * 1e9);
   }
 

@@ -1,9 +1,12 @@
 package corewright.bench.wire;
 
+import corewright.bench.hand.HandLoad;
+import corewright.bench.hand.Hands;
 import corewright.bench.port.Digitizer;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.port.Links;
+import corewright.bench.port.Load;
 import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.Clock;
 import corewright.fixtures.describe.BenchDescription;
@@ -24,6 +27,7 @@ public final class BenchOpener {
   private final Links links;
   private final Function<String, Dialect> dialects;
   private final Clock clock;
+  private final Optional<Hands> hands;
 
   /**
    * @param links what opens the ports
@@ -31,6 +35,15 @@ public final class BenchOpener {
    * @param clock what deadlines are held against
    */
   public BenchOpener(Links links, Function<String, Dialect> dialects, Clock clock) {
+    this(links, dialects, clock, Optional.empty());
+  }
+
+  /**
+   * @param hands whoever sets a load that the description says is set by hand
+   */
+  public BenchOpener(
+      Links links, Function<String, Dialect> dialects, Clock clock, Optional<Hands> hands) {
+    this.hands = hands;
     this.links = links;
     this.dialects = dialects;
     this.clock = clock;
@@ -46,7 +59,9 @@ public final class BenchOpener {
   public BenchInstruments open(BenchDescription bench) {
     Deque<Link> opened = new ArrayDeque<>();
     try {
-      ScpiSession load = session(bench, "load", opened);
+      boolean byHand = connection(bench, "load").isByHand();
+      Optional<ScpiSession> load =
+          byHand ? Optional.empty() : sessionIfThere(bench, "load", opened);
       ScpiSession source = session(bench, "source", opened);
       ScpiSession discharge = session(bench, "switch", opened);
       ScpiSession interlock = session(bench, "interlock", opened);
@@ -55,11 +70,11 @@ public final class BenchOpener {
       Optional<ScpiSession> thermometer = sessionIfThere(bench, "thermometer", opened);
       Optional<ScpiSession> meter = sessionIfThere(bench, "meter", opened);
       Stream.concat(
-              Stream.of(load, source, discharge, interlock),
-              Stream.of(thermometer, meter).flatMap(Optional::stream))
+              Stream.of(source, discharge, interlock),
+              Stream.of(load, thermometer, meter).flatMap(Optional::stream))
           .forEach(s -> s.act("prepare", Map.of()));
       return new BenchInstruments(
-          new ScpiLoad("load", load),
+          load.<Load>map(s -> new ScpiLoad("load", s)).orElseGet(() -> byHand(bench)),
           new ScpiSource("source", source),
           digitizer,
           new ScpiSwitch("switch", discharge),
@@ -75,6 +90,17 @@ public final class BenchOpener {
   private Optional<ScpiSession> sessionIfThere(
       BenchDescription bench, String role, Deque<Link> opened) {
     return bench.instrument(role).map(there -> session(bench, role, opened));
+  }
+
+  private Load byHand(BenchDescription bench) {
+    return new HandLoad(
+        hands.orElseThrow(
+            () ->
+                new InstrumentFault(
+                    "load",
+                    "opening bench " + bench.id(),
+                    "its load is set by hand, and nobody is there to be asked",
+                    "Run it where a person can be asked.")));
   }
 
   private ScpiSession session(BenchDescription bench, String role, Deque<Link> opened) {

@@ -22,6 +22,7 @@ import java.util.Map;
  */
 public final class PlayedLog implements Links {
   private static final long PATIENCE_MS = 5000;
+  private static final long LOOK_MS = 10;
 
   private final List<WireEvent> wire = new ArrayList<>();
   private final Map<String, Deque<Long>> clocks = new HashMap<>();
@@ -92,10 +93,12 @@ public final class PlayedLog implements Links {
    * @throws InstrumentFault if it does not become so: the station does something else
    */
   synchronized WireEvent turn(String role, String doing) {
-    long waited_ms = 0;
-    while (next < wire.size() && !wire.get(next).who().equals(role) && waited_ms < PATIENCE_MS) {
-      waited_ms += 10;
-      pause();
+    try {
+      for (long ms = 0; isAnothersTurn(role) && ms < PATIENCE_MS; ms += LOOK_MS) {
+        wait(LOOK_MS);
+      }
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
     }
     if (next >= wire.size()) {
       throw other(role, doing, "the log ends here");
@@ -107,12 +110,8 @@ public final class PlayedLog implements Links {
     return event;
   }
 
-  private void pause() {
-    try {
-      wait(10);
-    } catch (InterruptedException stopped) {
-      Thread.currentThread().interrupt();
-    }
+  private boolean isAnothersTurn(String role) {
+    return next < wire.size() && !wire.get(next).who().equals(role);
   }
 
   synchronized void played() {

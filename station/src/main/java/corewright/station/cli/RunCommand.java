@@ -93,7 +93,8 @@ final class RunCommand implements Callable<Integer> {
           new BenchOpener(
               wire.over(new SocketLinks(clock, new SerialLinks(clock))),
               Descriptions::shippedDialect,
-              wire.clock());
+              wire.clock(),
+              Optional.of(new AskedAtTerminal(operator, err)));
       try (BenchInstruments instruments = opener.open(description)) {
         left(workshop.recovery().settle(instruments, description.id()), err);
         RunRecord run =

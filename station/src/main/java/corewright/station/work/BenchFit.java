@@ -48,7 +48,7 @@ final class BenchFit {
       Connection instrument = bench.instruments().get(i);
       String where = "/instruments/" + i + "/dialect";
       Optional<Dialect> dialect = dialects.apply(instrument.dialect());
-      if (!instrument.dialect().isEmpty() && dialect.isEmpty()) {
+      if (!instrument.dialect().isEmpty() && !instrument.isByHand() && dialect.isEmpty()) {
         found.add(
             file.mistake(
                 where,

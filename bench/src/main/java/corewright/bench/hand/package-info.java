@@ -1,0 +1,2 @@
+/** What a person does where a shop has no instrument for it. */
+package corewright.bench.hand;
