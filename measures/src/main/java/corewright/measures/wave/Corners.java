@@ -36,10 +36,11 @@ public final class Corners {
     if (far < 0 || far >= wave.size()) {
       return 0;
     }
-    double near = wave.at(at + side);
-    double step = sign * (wave.at(far) - near) / 2;
-    double off = sign * (near - wave.at(at)) - step;
-    return step > 0 && Math.abs(off) <= step ? step : 0;
+    // In codes: what lies just at the bound must not depend on the scale of the channel.
+    long near = wave.codeAt(at + side);
+    long twoSteps = sign * (wave.codeAt(far) - near);
+    long twiceOff = 2L * sign * (near - wave.codeAt(at)) - twoSteps;
+    return twoSteps > 0 && Math.abs(twiceOff) <= twoSteps ? wave.lsb() * twoSteps / 2 : 0;
   }
 
   /**
