@@ -39,8 +39,12 @@ final class BlockMeans {
   static BlockMeans of(IntToDoubleFunction series, int count, int most) {
     int size = Math.max(1, count / most);
     double[] means = new double[count / size];
-    for (int i = 0; i < means.length * size; i++) {
-      means[i / size] += series.applyAsDouble(i) / size;
+    for (int block = 0; block < means.length; block++) {
+      double total = 0;
+      for (int i = block * size; i < (block + 1) * size; i++) {
+        total += series.applyAsDouble(i);
+      }
+      means[block] = total / size;
     }
     return new BlockMeans(means);
   }

@@ -1,7 +1,6 @@
 package corewright.measures.wave;
 
 import corewright.measures.Waveform;
-import java.util.Arrays;
 
 /**
  * What the extremes of a waveform may have been between its samples. A smooth bottom is hardly
@@ -17,6 +16,9 @@ public final class Corners {
    * has its bottom 0.477 c lower in the root of the mean square (integral of δ²/(1−δ)²).
    */
   private static final double OF_A_V = 0.477;
+
+  /** Bends are told apart to so many bits of the sharpest. */
+  private static final int COUNTED_BITS = 20;
 
   private Corners() {}
 
@@ -62,14 +64,32 @@ public final class Corners {
     return lowest - deepest;
   }
 
-  /** Twice the bend that one in a hundred exceeds: of white noise, more than any in a record. */
+  /**
+   * Twice the bend that one in a hundred exceeds: of white noise, more than any in a record. Bends
+   * are whole numbers of half codes, so they are counted; very large ones in coarser steps.
+   */
   private static double usualBend(Waveform wave, int from, int to) {
-    double[] bends = new double[to - from];
+    long sharpest = 0;
     for (int i = from; i < to; i++) {
-      bends[i - from] = bend(wave, i);
+      sharpest = Math.max(sharpest, halfCodes(wave, i));
     }
-    Arrays.sort(bends);
-    return bends.length == 0 ? 0 : 2 * Math.max(0, bends[(int) (0.99 * (bends.length - 1))]);
+    int coarser = Math.max(0, Long.SIZE - Long.numberOfLeadingZeros(sharpest) - COUNTED_BITS);
+    int[] counts = new int[(int) (sharpest >> coarser) + 1];
+    for (int i = from; i < to; i++) {
+      counts[(int) (Math.max(0, halfCodes(wave, i)) >> coarser)]++;
+    }
+    int exceeded = (int) (0.99 * (to - from - 1));
+    int step = 0;
+    for (int seen = counts[0]; seen <= exceeded && step + 1 < counts.length; seen += counts[step]) {
+      step++;
+    }
+    return wave.lsb() * ((long) step << coarser);
+  }
+
+  private static long halfCodes(Waveform wave, int i) {
+    return i == 0 || i + 1 >= wave.size()
+        ? 0
+        : (long) wave.codeAt(i - 1) + wave.codeAt(i + 1) - 2L * wave.codeAt(i);
   }
 
   private static double bend(Waveform wave, int i) {

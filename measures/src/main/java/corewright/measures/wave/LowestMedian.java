@@ -6,6 +6,9 @@ import java.util.Arrays;
 /**
  * The lowest median of any stretch of a given length: how low a level was held, whatever single
  * spikes did. The median of an even number of samples is the lower of the two middle ones.
+ *
+ * <p>No other median need be known: a stretch has a lower one than the lowest so far only when more
+ * than half of its samples lie below that, and these are counted as the stretch moves on.
  */
 public final class LowestMedian {
   private LowestMedian() {}
@@ -17,34 +20,43 @@ public final class LowestMedian {
   public static double of(Waveform wave, int from, int to, int length) {
     Stretch.require(wave, from, to, 1);
     int n = Math.max(1, Math.min(length, to - from));
+    int middle = (n - 1) / 2;
+    int lowest = median(wave, from, n);
+    int below = countBelow(wave, from, from + n, lowest);
+    for (int i = from + n; i < to; i++) {
+      below += (wave.codeAt(i) < lowest ? 1 : 0) - (wave.codeAt(i - n) < lowest ? 1 : 0);
+      if (below > middle) {
+        // One more than before: the middle one is the highest of those below.
+        lowest = highestBelow(wave, i + 1 - n, i + 1, lowest);
+        below = countBelow(wave, i + 1 - n, i + 1, lowest);
+      }
+    }
+    return wave.offset() + wave.lsb() * lowest;
+  }
+
+  private static int median(Waveform wave, int from, int n) {
     int[] sorted = new int[n];
     for (int i = 0; i < n; i++) {
       sorted[i] = wave.codeAt(from + i);
     }
     Arrays.sort(sorted);
-    int middle = (n - 1) / 2;
-    int lowest = sorted[middle];
-    for (int i = from + n; i < to; i++) {
-      replace(sorted, wave.codeAt(i - n), wave.codeAt(i));
-      lowest = Math.min(lowest, sorted[middle]);
-    }
-    return wave.offset() + wave.lsb() * lowest;
+    return sorted[(n - 1) / 2];
   }
 
-  /** Takes one value out of a sorted array and puts another in, moving only what lies between. */
-  private static void replace(int[] sorted, int out, int in) {
-    if (out == in) {
-      return;
+  private static int countBelow(Waveform wave, int from, int to, int limit) {
+    int count = 0;
+    for (int i = from; i < to; i++) {
+      count += wave.codeAt(i) < limit ? 1 : 0;
     }
-    int at = Arrays.binarySearch(sorted, out);
-    int place = Arrays.binarySearch(sorted, in);
-    int target = place >= 0 ? place : -place - 1;
-    if (in > out) {
-      System.arraycopy(sorted, at + 1, sorted, at, target - 1 - at);
-      sorted[target - 1] = in;
-    } else {
-      System.arraycopy(sorted, target, sorted, target + 1, at - target);
-      sorted[target] = in;
+    return count;
+  }
+
+  private static int highestBelow(Waveform wave, int from, int to, int limit) {
+    int highest = Integer.MIN_VALUE;
+    for (int i = from; i < to; i++) {
+      int code = wave.codeAt(i);
+      highest = code < limit && code > highest ? code : highest;
     }
+    return highest;
   }
 }

@@ -77,11 +77,11 @@ final class LongFiles {
   }
 
   private static void scan(Path folder) throws IOException {
-    long start = System.nanoTime();
+    Stopwatch watch = Stopwatch.ofThisThread();
     double settle_s = Files.size(folder.resolve("output.i2")) / 2 / 200 / 5 / 1e6;
     RawScan.Result found =
         RawScan.of(folder.resolve("long.raw"), new RawScan.Settings(0.2, 100, settle_s, 0.48));
-    double time_s = (System.nanoTime() - start) * 1e-9;
+    double time_s = watch.seconds();
     System.out.printf(
         Locale.ROOT,
         "scan %.3f samples %d holds %d%n",
@@ -120,9 +120,9 @@ final class LongFiles {
     Path path = folder.resolve("record.csv");
     double[] times_s = new double[5];
     for (int i = -2; i < times_s.length; i++) {
-      long start = System.nanoTime();
+      Stopwatch watch = Stopwatch.ofThisThread();
       Capture capture = TextRecord.read(path).capture();
-      times_s[Math.max(0, i)] = (System.nanoTime() - start) * 1e-9;
+      times_s[Math.max(0, i)] = watch.seconds();
       if (i == -2) {
         System.out.printf(
             Locale.ROOT,
