@@ -93,6 +93,7 @@ class ArrowsTest {
         "corewright.bench.diagnose..",
         "corewright.bench.identify..",
         "corewright.bench.triage..",
+        "corewright.bench.inspect..",
         "corewright.bench.life..",
         "corewright.bench.log.."
       })
@@ -128,6 +129,7 @@ class ArrowsTest {
                 "corewright.bench.diagnose..",
                 "corewright.bench.identify..",
                 "corewright.bench.triage..",
+                "corewright.bench.inspect..",
                 "corewright.bench.life..",
                 "corewright.bench.log..")
             .should()

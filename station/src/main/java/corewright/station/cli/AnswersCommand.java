@@ -2,9 +2,13 @@ package corewright.station.cli;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import corewright.bench.inspect.Symptom.Kind;
+import corewright.bench.inspect.Symptoms;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
 import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -29,7 +33,15 @@ final class AnswersCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     of.cues().forEach(c -> err.println(c.id() + ": " + c.question() + "  " + c.answers()));
     of.checklist().forEach(c -> err.println(c.id() + ": " + c.question() + "  " + c.answers()));
-    err.println("Leave out a cue that was not looked at.");
+    err.println(
+        "symptoms: \"codes\" [{\"code\": as given, \"where\": an output's number or one of "
+            + Symptoms.PLACES
+            + "}]");
+    for (Kind kind : List.of(Kind.WHEN, Kind.AFTER)) {
+      err.println("symptoms: \"" + kind.name().toLowerCase(Locale.ROOT) + "\"  " + kind.answers());
+    }
+    err.println("A number or a date may be given as it was read, as 437 or \"1431\".");
+    err.println("Leave out what was not looked at: it counts as not answered, not as fine.");
     err.flush();
     spec.commandLine().getOut().println(RecordJson.text(template(of)));
     return ExitCodes.DONE;
@@ -46,10 +58,8 @@ final class AnswersCommand implements Callable<Integer> {
     received.put("mode", "repair");
     received.put("complaint", "");
     json.putObject("cues");
-    ObjectNode checklist = json.putObject("checklist");
-    family.checklist().stream()
-        .filter(c -> c.askedIf().isEmpty())
-        .forEach(c -> checklist.put(c.id(), c.unremarkable()));
+    json.putObject("checklist");
+    json.putObject("symptoms");
     json.putObject("agreed").put("approval", "not asked");
     return json;
   }

@@ -60,6 +60,7 @@ final class DossierWords {
             + id.band()
             + ")");
     id.conflicts().forEach(c -> lines.add("  against it: " + c));
+    IdentifyText.history(id).forEach(h -> lines.add("  " + h));
     return lines;
   }
 

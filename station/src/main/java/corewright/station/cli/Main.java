@@ -35,6 +35,7 @@ import picocli.CommandLine.Spec;
       HistoryCommand.class,
       HoldCommand.class,
       IdentifyCommand.class,
+      InspectCommand.class,
       KeyCommand.class,
       LabelCommand.class,
       LetterCommand.class,

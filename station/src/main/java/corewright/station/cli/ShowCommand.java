@@ -67,6 +67,7 @@ final class ShowCommand implements Callable<Integer> {
         out.println(RecordJson.text(RecordJson.dossier(dossier, amendments)));
       } else {
         DossierWords.of(dossier, amendments).forEach(out::println);
+        InspectText.brief(workshop.inspecting().of(dossier.core().tag())).forEach(out::println);
       }
       return ExitCodes.DONE;
     }

@@ -28,11 +28,9 @@ import java.util.Map;
 record Agreed(Map<String, String> words) {
   private static final String FOREIGN = "foreign";
 
-  Custody custody(Safety safety) {
+  Custody custody(Safety safety, Condition seen) {
     return new Custody(
-        word("lock", Lock.FREE, Lock.class),
-        safety,
-        word("condition", Condition.SOUND, Condition.class));
+        word("lock", Lock.FREE, Lock.class), safety, word("condition", seen, Condition.class));
   }
 
   Terms terms(String mode) {

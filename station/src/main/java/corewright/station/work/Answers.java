@@ -11,6 +11,7 @@ import java.util.Map;
  * @param who who looked and answers for it
  * @param cues answer by cue id of the family's key
  * @param checklist answer by checklist id, by id and pin as {@code pins/3}
+ * @param symptoms what the customer reported, by id of the record; codes with their text as read
  * @param agreed what was agreed with the customer and what the shop has, by name; see the schema
  */
 public record Answers(
@@ -18,12 +19,24 @@ public record Answers(
     Received received,
     Map<String, Given> cues,
     Map<String, Given> checklist,
+    Map<String, Given> symptoms,
     Map<String, String> agreed) {
 
   public Answers {
     cues = inOrder(cues);
     checklist = inOrder(checklist);
+    symptoms = inOrder(symptoms);
     agreed = inOrder(agreed);
+  }
+
+  /** Without anything that the customer reported. */
+  public Answers(
+      String who,
+      Received received,
+      Map<String, Given> cues,
+      Map<String, Given> checklist,
+      Map<String, String> agreed) {
+    this(who, received, cues, checklist, Map.of(), agreed);
   }
 
   /** The record keeps answers in the order in which they were given. */

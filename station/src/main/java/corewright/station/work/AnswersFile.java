@@ -1,6 +1,9 @@
 package corewright.station.work;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import corewright.bench.inspect.Symptom;
+import corewright.bench.inspect.Symptom.Kind;
+import corewright.bench.inspect.Symptoms;
 import corewright.files.JsonFile;
 import corewright.files.JsonSchema;
 import corewright.profiles.Cue;
@@ -8,6 +11,8 @@ import corewright.profiles.Family;
 import corewright.station.work.Answers.Received;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -36,6 +41,7 @@ public final class AnswersFile {
             received(root.path("received")),
             given(family, root.path("cues"), path),
             given(family, root.path("checklist"), path),
+            symptoms(root.path("symptoms")),
             words(root.path("agreed")));
     JsonFile.refuse(new AnswersRules(family, file).check(answers));
     return answers;
@@ -67,6 +73,28 @@ public final class AnswersFile {
                   family.cues().stream().filter(c -> c.id().equals(e.getKey())).findFirst();
               given.put(e.getKey(), Given.of(cue, said.asText(), photo));
             });
+    return given;
+  }
+
+  /** Codes one by one with where they belong, then when it happens and after what it began. */
+  private static Map<String, Given> symptoms(JsonNode node) {
+    Map<String, Given> given = new LinkedHashMap<>();
+    int count = 0;
+    for (JsonNode code : node.path("codes")) {
+      count++;
+      given.put(
+          Symptoms.CODE + count,
+          new Given(code.path("where").asText(), code.path("code").asText(), Optional.empty()));
+    }
+    if (node.path("codes").isArray() && count == 0) {
+      given.put(Kind.CODES.id(), new Given(Symptom.NO_CODES.words(), "", Optional.empty()));
+    }
+    for (Kind kind : List.of(Kind.WHEN, Kind.AFTER)) {
+      String said = node.path(kind.name().toLowerCase(Locale.ROOT)).asText();
+      if (!said.isEmpty()) {
+        given.put(kind.id(), new Given(said, "", Optional.empty()));
+      }
+    }
     return given;
   }
 

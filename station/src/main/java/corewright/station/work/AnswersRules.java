@@ -2,6 +2,7 @@ package corewright.station.work;
 
 import corewright.bench.identify.Identifier;
 import corewright.bench.identify.Quantified;
+import corewright.bench.inspect.Symptoms;
 import corewright.files.JsonFile;
 import corewright.files.Mistake;
 import corewright.files.Nearest;
@@ -39,7 +40,25 @@ final class AnswersRules {
     }
     known("/cues/", answers.cues(), cues, mistakes);
     known("/checklist/", answers.checklist(), checks, mistakes);
+    answers.symptoms().forEach((id, said) -> places(id, said, mistakes));
     return mistakes;
+  }
+
+  /** A code belongs to an output that there is, or to one of the other places. */
+  private void places(String id, Given said, List<Mistake> mistakes) {
+    if (!id.startsWith(Symptoms.CODE) || Symptoms.PLACES.contains(said.answer())) {
+      return;
+    }
+    boolean output =
+        said.answer().matches("[1-9][0-9]?") && Integer.parseInt(said.answer()) <= family.outputs();
+    if (!output) {
+      int index = Integer.parseInt(id.substring(Symptoms.CODE.length())) - 1;
+      mistakes.add(
+          file.mistake(
+              "/symptoms/codes/" + index + "/where",
+              "'" + said.answer() + "' is no output of " + family.id(),
+              "Write 1 to " + family.outputs() + ", or " + String.join(", ", Symptoms.PLACES)));
+    }
   }
 
   private void known(

@@ -48,6 +48,11 @@ public final class Arrival {
     Map<String, String> agreed = new HashMap<>(answers.agreed());
     agreed.put(CLAIM, foundNothingBefore ? "repeated" : "first");
     return new Answers(
-        answers.who(), answers.received(), answers.cues(), answers.checklist(), agreed);
+        answers.who(),
+        answers.received(),
+        answers.cues(),
+        answers.checklist(),
+        answers.symptoms(),
+        agreed);
   }
 }

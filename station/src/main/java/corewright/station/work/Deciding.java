@@ -5,20 +5,28 @@ import static corewright.bench.triage.Proof.Coverage.SOAK_OPEN;
 
 import corewright.bench.diagnose.Group;
 import corewright.bench.diagnose.Priors;
+import corewright.bench.inspect.Checklist;
+import corewright.bench.inspect.Inspector;
+import corewright.bench.inspect.Symptom;
+import corewright.bench.inspect.Symptoms;
 import corewright.bench.record.Decision;
 import corewright.bench.record.Diagnosis;
 import corewright.bench.record.Dossier;
+import corewright.bench.record.Hypothesis;
 import corewright.bench.record.Identification;
 import corewright.bench.record.Judgement;
 import corewright.bench.triage.Build;
 import corewright.bench.triage.Case;
 import corewright.bench.triage.Cases;
 import corewright.bench.triage.Cases.FaultPlace;
+import corewright.bench.triage.Custody.Condition;
 import corewright.bench.triage.Custody.Safety;
+import corewright.bench.triage.Proof.Coverage;
 import corewright.bench.triage.Sums;
 import corewright.bench.triage.Triage;
 import corewright.profiles.CheckItem;
 import corewright.profiles.Family;
+import corewright.profiles.Grade;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -35,37 +43,81 @@ final class Deciding {
   /** What may as well be a driver channel, which hangs on the converter's output. */
   private static final Set<Group> OUTSIDE_PERHAPS = Set.of(Group.OUTPUT_LEAKAGE, Group.SHORT);
 
+  /** By so much less often a rebuild succeeds on a unit that was rebuilt before: 0.15 to 0.25. */
+  private static final double REBUILT_BEFORE = 0.20;
+
   private Deciding() {}
 
   static Decision decide(Family family, Dossier dossier, LocalDate today) {
-    Map<String, String> answers = new HashMap<>();
-    dossier.answers().forEach(a -> answers.put(a.cue(), a.answer()));
+    Map<String, String> answers = Checklist.worst(family, dossier.answers());
     Agreed agreed = new Agreed(agreed(answers));
+    Optional<Grade> grade =
+        Inspector.of(family, dossier.answers(), dossier.identification()).grade();
+    Symptoms symptoms = Symptoms.of(family, dossier.answers());
     Evidence evidence = new Evidence(dossier);
     Optional<Judgement> judged = evidence.judgement();
     Optional<Diagnosis> diagnosis = evidence.diagnosis(Priors.ofTrade());
-    Sums sums = Sums.of(family.economics());
+    Sums sums = sums(family, dossier.identification());
     Case unit =
         new Case(
-            agreed.custody(safety(family, answers, evidence)),
-            build(family, dossier.identification(), agreed, place(diagnosis)),
+            agreed.custody(safety(family, answers, evidence), condition(grade)),
+            build(family, dossier.identification(), agreed, grade, place(diagnosis)),
             Cases.proof(
                 judged,
                 evidence.marginalAgain(),
-                agreed.coverage(evidence.contradicts() ? SOAK_OPEN : COMPLETE)),
+                agreed.coverage(evidence.contradicts() ? SOAK_OPEN : coverage(symptoms))),
             agreed.terms(dossier.core().mode()),
             agreed.means(sums.economy(), sums.nextTest(diagnosis)));
-    return Triage.decide(
-        unit,
-        Cases.facts(
-                family,
-                dossier.identification(),
-                judged,
-                evidence.finding(diagnosis),
-                diagnosis,
-                Optional.of(sums))
-            .forbidding(blocking(family, answers)),
-        today);
+    Decision decision =
+        Triage.decide(
+            unit,
+            Cases.facts(
+                    family,
+                    dossier.identification(),
+                    judged,
+                    evidence.finding(diagnosis),
+                    diagnosis,
+                    Optional.of(sums))
+                .forbidding(blocking(family, answers)),
+            today);
+    return quoting(decision, symptoms.sentences(judged.flatMap(Judgement::verdict)));
+  }
+
+  /** What was reported stands at the end of the reasons, added when the row is chosen already. */
+  private static Decision quoting(Decision decision, List<String> reported) {
+    return new Decision(
+        decision.row(),
+        decision.tableRevision(),
+        decision.disposition(),
+        decision.destination(),
+        decision.sentence(),
+        Stream.concat(decision.reasons().stream(), reported.stream()).toList(),
+        decision.finding(),
+        decision.diagnosis(),
+        decision.question(),
+        decision.owner(),
+        decision.due(),
+        decision.saw());
+  }
+
+  /** A complaint that names cold or heat is not answered by a pass at room temperature. */
+  private static Coverage coverage(Symptoms symptoms) {
+    if (symptoms.names(Symptom.COLD) || symptoms.names(Symptom.HOT)) {
+      return Coverage.TEMPERATURE_OPEN;
+    }
+    return symptoms.names(Symptom.NOW_AND_THEN) ? SOAK_OPEN : COMPLETE;
+  }
+
+  private static Condition condition(Optional<Grade> grade) {
+    return grade.filter(g -> g == Grade.D).isPresent() ? Condition.DAMAGED : Condition.SOUND;
+  }
+
+  /** A unit that was rebuilt before succeeds less often. */
+  private static Sums sums(Family family, Optional<Identification> identification) {
+    Sums sums = Sums.of(family.economics());
+    return identification.filter(i -> i.probably(Hypothesis.REBUILT_BEFORE)).isPresent()
+        ? sums.with(Math.max(0, sums.p() - REBUILT_BEFORE))
+        : sums;
   }
 
   /** A group of the converter lies in the part that can be rebuilt; a leak or short may not. */
@@ -78,8 +130,12 @@ final class Deciding {
   }
 
   private static Build build(
-      Family family, Optional<Identification> identification, Agreed agreed, FaultPlace place) {
-    if (agreed.foreign()) {
+      Family family,
+      Optional<Identification> identification,
+      Agreed agreed,
+      Optional<Grade> grade,
+      FaultPlace place) {
+    if (agreed.foreign() || grade.filter(g -> g == Grade.X).isPresent()) {
       return Cases.foreign();
     }
     return identification

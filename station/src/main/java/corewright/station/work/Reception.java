@@ -94,6 +94,7 @@ public final class Reception {
     List<CueAnswer> seen = new ArrayList<>();
     seen.addAll(looking.seen(tag, answers.cues(), answers.who(), now));
     seen.addAll(looking.seen(tag, answers.checklist(), answers.who(), now));
+    seen.addAll(looking.seen(tag, answers.symptoms(), answers.who(), now));
     answers
         .agreed()
         .forEach((n, a) -> seen.add(new CueAnswer(Deciding.AGREED + n, a, answers.who(), now)));

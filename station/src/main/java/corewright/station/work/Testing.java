@@ -1,8 +1,8 @@
 package corewright.station.work;
 
 import corewright.bench.capture.OpenRuns;
+import corewright.bench.inspect.Checklist;
 import corewright.bench.port.Identities;
-import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.Identification;
 import corewright.bench.record.Judgement;
@@ -28,7 +28,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Tests a unit on a bench: the ledger knows of the run before anything is energised. */
 public final class Testing {
@@ -148,9 +147,7 @@ public final class Testing {
   }
 
   private static Confirmations confirmations(Family family, Dossier dossier, Request request) {
-    Map<String, String> answers =
-        dossier.answers().stream()
-            .collect(Collectors.toMap(CueAnswer::cue, CueAnswer::answer, (first, later) -> later));
+    Map<String, String> answers = Checklist.worst(family, dossier.answers());
     List<String> blocking = Deciding.blocking(family, answers);
     return new Confirmations(
         request.confirmed(),

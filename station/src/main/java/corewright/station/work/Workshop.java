@@ -86,6 +86,10 @@ public final class Workshop implements AutoCloseable {
     return new Looking(catalogue, ledger, files(), clock);
   }
 
+  public Inspecting inspecting() {
+    return new Inspecting(catalogue, ledger);
+  }
+
   public Rekeying rekeying() {
     return new Rekeying(catalogue, ledger);
   }

@@ -3,6 +3,7 @@ package corewright.station.work;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import corewright.bench.inspect.Symptom;
 import corewright.bench.record.Core;
 import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Decision;
@@ -53,6 +54,42 @@ class DecidingTest {
     Family family = Catalogue.ofHome().family("sd48");
     List<CueAnswer> answers = List.of(seen("pins", "bent"), seen("moisture", "wet"));
     assertTrue(decide(family, answers).question().contains("dried"));
+  }
+
+  /** A bent pin forbids power whatever is said of the connector as a whole. */
+  @Test
+  void onePinForbidsPower() {
+    Family family = Catalogue.ofHome().family("sd48");
+    List<CueAnswer> answers = List.of(seen("pins", "green or black"), seen("pins/3", "bent"));
+    assertTrue(decide(family, answers).sentence().contains("pins: bent"));
+  }
+
+  @Test
+  void anEmptyCaseGoesBackAndNobodyTestsIt() {
+    Family family = Catalogue.ofHome().family("sd48");
+    assertEquals("D15", decide(family, "pieces", "empty case or another part").row());
+  }
+
+  /**
+   * Whatever the customer reports, the row, the disposition and the sentence stay; it stands at the
+   * end of the reasons. Evidence is never a test.
+   */
+  @Test
+  void whatIsReportedDecidesNothing() {
+    Family family = Catalogue.ofHome().family("sd48");
+    for (CueAnswer seen : List.of(seen("moisture", "dry"), seen("pins", "bent"))) {
+      Decision without = decide(family, List.of(seen));
+      for (Symptom symptom : Symptom.values()) {
+        Decision with = decide(family, List.of(seen, seen(symptom.kind().id(), symptom.words())));
+        assertEquals(without.row(), with.row(), symptom.words());
+        assertEquals(without.disposition(), with.disposition());
+        assertEquals(without.destination(), with.destination());
+        assertEquals(without.sentence(), with.sentence());
+        assertEquals(
+            without.reasons(), with.reasons().subList(0, without.reasons().size()), "and before");
+        assertEquals(without.reasons().size() + 2, with.reasons().size(), symptom.words());
+      }
+    }
   }
 
   private static Decision decide(Family family, String line, String answer) {
