@@ -1,6 +1,9 @@
 package corewright.reports.ledger;
 
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.sql.SQLException;
+import java.util.Objects;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
@@ -17,6 +20,9 @@ final class Faults {
         return new LedgerFault(
             "Cannot " + doing + ": " + sqlite.getMessage(), remedy(sqlite.getResultCode()), e);
       }
+      if (cause instanceof FileSystemException file) {
+        return new LedgerFault("Cannot " + doing + ": " + file.getMessage(), remedy(file), e);
+      }
       if (cause instanceof SQLException sql) {
         return new LedgerFault("Cannot " + doing + ": " + sql.getMessage(), UNKNOWN, e);
       }
@@ -24,16 +30,28 @@ final class Faults {
     return new LedgerFault("Cannot " + doing + ": " + e.getMessage(), UNKNOWN, e);
   }
 
+  private static String remedy(FileSystemException file) {
+    String reason = Objects.requireNonNullElse(file.getReason(), "");
+    if (file instanceof AccessDeniedException || reason.contains("Read-only")) {
+      return READ_ONLY;
+    }
+    return reason.contains("No space") ? FULL : UNKNOWN;
+  }
+
+  private static final String READ_ONLY =
+      "Nothing of it was kept. Allow writing to the file and its folder";
+  private static final String FULL = "Nothing of it was kept. Make room on the disk and try again";
   private static final String UNKNOWN =
       "Nothing of it was kept. Check that the path is right and that the disk works";
 
   private static String remedy(SQLiteErrorCode code) {
     int primary = code.code & 0xFF; // extended codes carry the primary one in their low byte
-    if (primary == SQLiteErrorCode.SQLITE_FULL.code) {
-      return "Nothing of it was kept. Make room on the disk and try again";
+    if (primary == SQLiteErrorCode.SQLITE_FULL.code
+        || code == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE) { // no room for what its readers share
+      return FULL;
     }
     if (primary == SQLiteErrorCode.SQLITE_READONLY.code) {
-      return "Nothing of it was kept. Allow writing to the file and its folder";
+      return READ_ONLY;
     }
     if (primary == SQLiteErrorCode.SQLITE_CANTOPEN.code) {
       return "Check that the folder exists and may be written to";

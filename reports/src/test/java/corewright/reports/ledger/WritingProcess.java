@@ -12,18 +12,37 @@ import java.util.List;
 public final class WritingProcess {
   private WritingProcess() {}
 
+  /** What the process is busy with when it dies. */
+  enum Work {
+    /** Decisions about one unit, for ever or as many as told. */
+    WRITE,
+    /** The same, with a whole copy of the ledger after each. */
+    BACKUP,
+    /** Bringing an old ledger up to date, then one decision. */
+    MIGRATE
+  }
+
   /**
-   * Writes decisions about one unit for ever, or as many as told, and prints a line after each.
+   * Prints a line after each write that was acknowledged, and the name of each finished copy.
    *
-   * @param args file, chain, number of writes
+   * @param args file, chain, number of writes, work
    */
   public static void main(String[] args) {
     Clock clock = Clock.fixed(Samples.MORNING, ZoneOffset.UTC);
-    try (Ledger ledger = Ledger.open(Path.of(args[0]), args[1], clock)) {
+    Path file = Path.of(args[0]);
+    Work work = Work.valueOf(args[3]);
+    SigningKey key = new KeyFolder(file.resolveSibling("")).key();
+    System.err.println("begins");
+    try (Ledger ledger = Ledger.open(file, args[1], clock, key)) {
       String tag = Tags.of(1);
       for (int i = 0; i < Integer.parseInt(args[2]); i++) {
         ledger.decided(tag, Samples.pending(), args[1]);
         System.out.println("kept " + i);
+        if (work == Work.BACKUP) {
+          Path copy = file.resolveSibling("copy-" + args[1] + "-" + i + ".db");
+          ledger.copyTo(copy);
+          System.out.println(copy);
+        }
       }
     }
   }
@@ -32,6 +51,11 @@ public final class WritingProcess {
    * @param told file that gets a line for each write that was acknowledged
    */
   static Process start(Path file, String chain, int writes, Path told) throws IOException {
+    return start(file, chain, writes, told, Work.WRITE);
+  }
+
+  static Process start(Path file, String chain, int writes, Path told, Work work)
+      throws IOException {
     return new ProcessBuilder(
             List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -42,15 +66,26 @@ public final class WritingProcess {
                 WritingProcess.class.getName(),
                 file.toString(),
                 chain,
-                Integer.toString(writes)))
-        .redirectError(ProcessBuilder.Redirect.INHERIT)
+                Integer.toString(writes),
+                work.name()))
+        .redirectError(told.resolveSibling(told.getFileName() + ".begun").toFile())
         .redirectOutput(told.toFile())
         .start();
   }
 
-  /** How many writes were acknowledged; a last line that was cut off does not count. */
+  /** Every line that the process got out; a last line that was cut off does not count. */
+  static List<String> lines(Path told) throws IOException {
+    String text = Files.readString(told);
+    return text.substring(0, text.lastIndexOf('\n') + 1).lines().toList();
+  }
+
+  /** How many writes were acknowledged. */
   static int acknowledged(Path told) throws IOException {
-    String lines = Files.readString(told);
-    return (int) lines.chars().filter(c -> c == '\n').count();
+    return (int) lines(told).stream().filter(line -> line.startsWith("kept ")).count();
+  }
+
+  /** Whether the process has come to its ledger. */
+  static boolean hasBegun(Path told) throws IOException {
+    return Files.readString(told.resolveSibling(told.getFileName() + ".begun")).contains("begins");
   }
 }
