@@ -2,6 +2,7 @@ package corewright.station.cli;
 
 import corewright.bench.record.RunRecord;
 import corewright.bench.run.Clock;
+import corewright.fixtures.describe.Descriptions;
 import corewright.profiles.Catalogue;
 import corewright.station.work.Home;
 import corewright.station.work.Importing;
@@ -39,7 +40,7 @@ import picocli.CommandLine.Spec;
       "  corewright measure record.csv.gz",
       "  corewright measure record.csv --nominal 48 --settle 0.005 --guard 0.0001 --json",
       "  corewright measure record.csv --family sd48",
-      "  corewright measure record.csv --bench bench.json --budget",
+      "  corewright measure record.csv --calibration recorder.json --budget",
       "  corewright measure record.csv --answers core.json      keeps it as a run of that core",
     })
 final class MeasureCommand implements Callable<Integer> {
@@ -138,6 +139,7 @@ final class MeasureCommand implements Callable<Integer> {
                       request.profile().map(workshop.catalogue()::readProfile),
                       request.settle_s(),
                       request.guard_s(),
+                      request.known().calibration().map(Descriptions::calibration),
                       who),
                   new RunIds("import", new SecureRandom()));
       OutcomeReport.print(workshop.conclude(run, who), json, spec.commandLine().getOut());

@@ -15,10 +15,13 @@ final class ReadingOptions {
   private CommandSpec spec;
 
   @Option(
-      names = "--bench",
+      names = {"--calibration", "--bench"},
       paramLabel = "FILE",
-      description = "Description of the bench that recorded it: gain and offset count into U.")
-  private @Nullable Path bench;
+      description =
+          "What is known about the channels that recorded it: the \"channels\" of a bench"
+              + " description, or the whole of one. Gain and offset count into U then; without it U"
+              + " holds scatter and resolution only.")
+  private @Nullable Path calibration;
 
   @Option(
       names = "--band",
@@ -57,7 +60,7 @@ final class ReadingOptions {
 
   Known known() {
     return new Known(
-        Optional.ofNullable(bench),
+        Optional.ofNullable(calibration),
         above0(band_V, "--band"),
         above0(bandwidth_Hz, "--bandwidth"),
         above0(switching_Hz, "--switching"),

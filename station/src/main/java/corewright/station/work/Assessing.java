@@ -3,43 +3,46 @@ package corewright.station.work;
 import corewright.bench.judge.Judge;
 import corewright.bench.record.Judgement;
 import corewright.bench.record.RunEnd;
-import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.BenchDescription.ChannelCalibration;
 import corewright.measures.ChannelDoubt;
 import corewright.measures.MeasuredRun;
 import corewright.measures.MeterSettings;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** How a capture is read and judged, the same for a run on the bench and an imported file. */
 public final class Assessing {
   private Assessing() {}
 
-  /** How a capture is read: windows of the profile, doubts of the bench that recorded it. */
+  /**
+   * How a capture is read: windows of the profile, doubts of the channels that recorded it.
+   *
+   * @param channels empty: not calibrated
+   */
   public static MeterSettings settings(
       Family family,
       Profile profile,
-      Optional<BenchDescription> bench,
+      List<ChannelCalibration> channels,
       Optional<Double> settle_s,
       Optional<Double> guard_s) {
     return new MeterSettings(
             settle_s.or(profile::settle_s),
             guard_s.or(profile::guard_s),
             Optional.of(family.output_V()),
-            bench.map(Assessing::doubts).orElse(Map.of()))
+            doubts(channels))
         .withCircuit(Optional.of(family.switching_Hz()), Optional.empty());
   }
 
-  /** What a bench's channels are known to. */
-  static Map<String, ChannelDoubt> doubts(BenchDescription bench) {
-    Map<String, ChannelDoubt> doubts = new HashMap<>();
-    bench
-        .channels()
-        .forEach(c -> doubts.put(c.channel(), new ChannelDoubt(c.gain_rel(), c.offset())));
-    return doubts;
+  /** What the meter takes of a calibration. */
+  static Map<String, ChannelDoubt> doubts(List<ChannelCalibration> channels) {
+    return channels.stream()
+        .collect(
+            Collectors.toMap(
+                ChannelCalibration::channel, c -> new ChannelDoubt(c.gain_rel(), c.offset())));
   }
 
   /** Judges what was measured; where nothing was, how the run ended still says something. */

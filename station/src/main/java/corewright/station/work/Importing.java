@@ -7,20 +7,25 @@ import corewright.bench.record.RunEnd;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
 import corewright.bench.run.Clock;
+import corewright.fixtures.describe.BenchDescription.ChannelCalibration;
+import corewright.fixtures.describe.Calibration;
 import corewright.measures.MeasuredRun;
 import corewright.measures.meter.RunMeter;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
 import corewright.reports.ledger.Ledger;
+import corewright.reports.ledger.RunBegun;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Takes a file that another instrument recorded as a run of a unit. It never certifies. */
 public final class Importing {
@@ -44,6 +49,7 @@ public final class Importing {
    * @param profile file or what it is held against; empty: the family's default profile
    * @param settle_s overrides the profile's; empty: the profile's, else the meter's default
    * @param guard_s likewise
+   * @param calibration of the instrument that recorded the file
    */
   public record Request(
       String tag,
@@ -51,6 +57,7 @@ public final class Importing {
       Optional<Profile> profile,
       Optional<Double> settle_s,
       Optional<Double> guard_s,
+      Optional<Calibration> calibration,
       String who) {}
 
   /** Runs the whole way from file to record. */
@@ -61,48 +68,57 @@ public final class Importing {
     int number = ledger.nextRunNumber(request.tag(), purpose);
     String id = ids.next(request.tag(), purpose, number);
     Recording recording = Recording.read(request.file());
+    List<ChannelCalibration> channels =
+        request.calibration().map(c -> OwnChannels.of(c, recording)).orElse(List.of());
     MeasuredRun measured =
         RunMeter.read(
             recording.capture(),
-            Assessing.settings(
-                family, profile, Optional.empty(), request.settle_s(), request.guard_s()));
-    RunEnd end = RunEnd.completed(recording.capture().size() / measured.sampleRate_Hz());
+            Assessing.settings(family, profile, channels, request.settle_s(), request.guard_s()));
     Path kept = keep(request.file(), id);
-    RunRecord record =
-        new RunRecord(
+    Instant now = clock.wall();
+    RunBegun begun =
+        new RunBegun(
             id,
             request.tag(),
             purpose,
             number,
             Source.IMPORTED,
-            clock.wall(),
-            clock.wall(),
+            now,
             request.who(),
             BENCH,
             "",
             profile.id(),
-            profile.revision(),
-            profile.origin(),
-            family.origin(),
-            Optional.empty(),
-            List.of(
-                new EquipmentUsed(
-                    "file", request.file().getFileName().toString(), "not calibrated")),
-            Software.version(),
-            folders.relative(kept),
-            CaptureFile.sha256(kept),
-            end,
-            List.of(),
-            Optional.of(measured),
-            Assessing.judge(Optional.of(measured), family, profile, end));
+            folders.relative(kept));
+    RunRecord record =
+        new RunOutcome(
+                now,
+                request.calibration().map(Calibration::origin),
+                List.of(new EquipmentUsed("file", name(request.file()), certificates(channels))),
+                begun.capture(),
+                CaptureFile.sha256(kept),
+                RunEnd.completed(recording.capture().size() / measured.sampleRate_Hz()),
+                List.of(),
+                Optional.of(measured))
+            .of(begun, family, profile);
     ledger.runEnded(record);
     return record;
   }
 
+  private static String certificates(List<ChannelCalibration> channels) {
+    return channels.isEmpty()
+        ? "not calibrated"
+        : channels.stream()
+            .map(c -> c.channel() + ": " + c.calibration())
+            .collect(Collectors.joining("; "));
+  }
+
+  private static String name(Path file) {
+    return String.valueOf(file.getFileName());
+  }
+
   /** A copy beside the ledger, under the run's name: the record must not depend on where it lay. */
   private Path keep(Path file, String id) {
-    String name = file.getFileName().toString();
-    Path kept = folders.captures().resolve(id + "-" + name);
+    Path kept = folders.captures().resolve(id + "-" + name(file));
     try {
       return Files.copy(file, kept, StandardCopyOption.COPY_ATTRIBUTES);
     } catch (IOException refused) {

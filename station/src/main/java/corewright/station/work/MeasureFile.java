@@ -50,14 +50,14 @@ public final class MeasureFile {
   /**
    * What some readings need beside the record.
    *
-   * @param bench description of the bench that recorded it
+   * @param calibration what is known of the channels that recorded it, or the whole bench
    * @param band_V recovery band of the reader's own, V
    * @param bandwidth_Hz bandwidth that ripple is stated in as well
    * @param switching_Hz the converter's frequency; the family's where empty
    * @param discharge_ohm what the output is discharged through while nothing feeds it
    */
   public record Known(
-      Optional<Path> bench,
+      Optional<Path> calibration,
       Optional<Double> band_V,
       Optional<Double> bandwidth_Hz,
       Optional<Double> switching_Hz,
@@ -113,7 +113,12 @@ public final class MeasureFile {
                 request.settle_s().or(() -> profile.flatMap(Profile::settle_s)),
                 request.guard_s().or(() -> profile.flatMap(Profile::guard_s)),
                 request.nominal_V().or(() -> family.map(Family::output_V)),
-                known.bench().map(Descriptions::bench).map(Assessing::doubts).orElse(Map.of()))
+                known
+                    .calibration()
+                    .map(Descriptions::calibration)
+                    .map(c -> OwnChannels.of(c, recording))
+                    .map(Assessing::doubts)
+                    .orElse(Map.of()))
             .withCircuit(
                 known.switching_Hz().or(() -> family.map(Family::switching_Hz)),
                 known.discharge_ohm())

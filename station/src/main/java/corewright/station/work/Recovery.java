@@ -66,30 +66,16 @@ public final class Recovery {
     Family family = catalogue.family(core.family());
     Profile profile = catalogue.profile(begun.profileId());
     RunEnd end = found.map(Recovered::end).orElseGet(Recovery::nothingLeft);
-    return new RunRecord(
-        begun.id(),
-        begun.tag(),
-        begun.purpose(),
-        begun.number(),
-        begun.source(),
-        begun.started(),
-        clock.wall(),
-        begun.operator(),
-        begun.bench(),
-        begun.fixture(),
-        profile.id(),
-        profile.revision(),
-        profile.origin(),
-        family.origin(),
-        Optional.empty(),
-        List.of(),
-        Software.version(),
-        found.flatMap(Recovered::file).map(folders::relative).orElse(""),
-        found.map(Recovered::sha256).orElse(""),
-        end,
-        troubles,
-        Optional.empty(),
-        Assessing.judge(Optional.empty(), family, profile, end));
+    return new RunOutcome(
+            clock.wall(),
+            Optional.empty(),
+            List.of(),
+            found.flatMap(Recovered::file).map(folders::relative).orElse(""),
+            found.map(Recovered::sha256).orElse(""),
+            end,
+            troubles,
+            Optional.empty())
+        .of(begun, family, profile);
   }
 
   private static RunEnd nothingLeft() {

@@ -5,7 +5,6 @@ import corewright.bench.inspect.Checklist;
 import corewright.bench.port.Identities;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.Identification;
-import corewright.bench.record.Judgement;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
 import corewright.bench.run.BenchInstruments;
@@ -17,7 +16,7 @@ import corewright.bench.run.RunPlan;
 import corewright.bench.run.RunResult;
 import corewright.bench.run.Stop;
 import corewright.fixtures.describe.BenchDescription;
-import corewright.measures.MeasuredRun;
+import corewright.measures.MeterSettings;
 import corewright.measures.meter.RunMeter;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
@@ -75,7 +74,7 @@ public final class Testing {
             request.operator(),
             folders.captures(),
             confirmations(family, dossier, request));
-    ledger.runBegun(
+    RunBegun begun =
         new RunBegun(
             plan.runId(),
             request.tag(),
@@ -87,57 +86,36 @@ public final class Testing {
             request.bench().id(),
             request.bench().fixture().id(),
             profile.id(),
-            folders.relative(folders.captures().resolve(plan.runId()))));
+            folders.relative(folders.captures().resolve(plan.runId())));
+    ledger.runBegun(begun);
     RunResult result = new RunEngine(clock).run(plan, instruments, listener, stop);
-    RunRecord record = record(plan, purpose, number, result);
+    RunRecord record = outcome(plan, result).of(begun, family, profile);
     ledger.runEnded(record);
     OpenRuns.settled(result.run());
     return record;
   }
 
-  private RunRecord record(RunPlan plan, String purpose, int number, RunResult result) {
-    Family family = plan.family();
-    Profile profile = plan.profile();
-    Optional<MeasuredRun> measured =
-        result
-            .capture()
-            .filter(c -> c.size() > 0)
-            .map(
-                c ->
-                    RunMeter.read(
-                        c,
-                        Assessing.settings(
-                            family,
-                            profile,
-                            Optional.of(plan.bench()),
-                            Optional.empty(),
-                            Optional.empty())))
-            .map(result.beside()::with);
-    Judgement judgement = Assessing.judge(measured, family, profile, result.end());
-    return new RunRecord(
-        plan.runId(),
-        plan.tag(),
-        purpose,
-        number,
-        result.source(),
-        result.started(),
+  private RunOutcome outcome(RunPlan plan, RunResult result) {
+    MeterSettings settings =
+        Assessing.settings(
+            plan.family(),
+            plan.profile(),
+            plan.bench().channels(),
+            Optional.empty(),
+            Optional.empty());
+    return new RunOutcome(
         result.ended(),
-        plan.operator(),
-        plan.bench().id(),
-        plan.bench().fixture().id(),
-        profile.id(),
-        profile.revision(),
-        profile.origin(),
-        family.origin(),
         Optional.of(plan.bench().origin()),
         result.equipment(),
-        Software.version(),
         result.file().map(folders::relative).orElse(""),
         result.sha256(),
         result.end(),
         result.troubles(),
-        measured,
-        judgement);
+        result
+            .capture()
+            .filter(c -> c.size() > 0)
+            .map(c -> RunMeter.read(c, settings))
+            .map(result.beside()::with));
   }
 
   private static Source source(BenchInstruments instruments) {

@@ -75,6 +75,51 @@ class MeasureCommandTest {
     assertEquals("Ω", json.at("/outputResistance/unit").asText());
   }
 
+  /** u² = scatter² + (gain · value)² + offset² (JCGM 100, 5.1.2); of a droop the offset cancels. */
+  @Test
+  void aCalibrationIsInUAndIsNamed() throws IOException {
+    Path calibration =
+        Files.writeString(
+            folder.resolve("recorder.json"),
+            """
+            { "channels": [
+              { "channel": "output", "gain_rel": 0.001, "offset": 0.02, "calibration": "C 17" },
+              { "channel": "elsewhere", "gain_rel": 0.1, "offset": 1, "calibration": "C 18" }
+            ] }
+            """);
+    assertEquals(0, run("measure", capture("ilim_low_avg"), "--json"));
+    JsonNode bare = new ObjectMapper().readTree(out.toString()).at("/holds/4");
+    assertEquals(
+        0, run("measure", capture("ilim_low_avg"), "--calibration=" + calibration, "--json"));
+    JsonNode json = new ObjectMapper().readTree(out.toString());
+    JsonNode hold = json.at("/holds/4");
+    assertEquals("scatter, resolution, gain and offset of output", json.get("uBasis").asText());
+    assertEquals(bare.at("/output/value"), hold.at("/output/value"));
+    assertEquals(
+        Math.hypot(
+            bare.at("/output/u").asDouble(),
+            Math.hypot(0.001 * bare.at("/output/value").asDouble(), 0.02)),
+        hold.at("/output/u").asDouble(),
+        1e-9);
+    assertEquals(
+        Math.hypot(bare.at("/droop/u").asDouble(), 0.001 * bare.at("/droop/value").asDouble()),
+        hold.at("/droop/u").asDouble(),
+        1e-9);
+    assertEquals(bare.at("/load/u"), hold.at("/load/u"));
+  }
+
+  @Test
+  void aCalibrationOfOtherChannelsIsRefused() throws IOException {
+    Path calibration =
+        Files.writeString(
+            folder.resolve("recorder.json"),
+            "{ \"channels\": [ { \"channel\": \"Vout\", \"gain_rel\": 0.001, \"offset\": 0,"
+                + " \"calibration\": \"C 17\" } ] }");
+    int code = run("measure", capture("dead_avg"), "--calibration=" + calibration);
+    assertEquals(ExitCodes.REFUSED, code);
+    assertTrue(err.toString().contains("this record has output, load, input"), err.toString());
+  }
+
   @Test
   void withoutAFamilyThereIsNoVerdictAndTheReasonIsGiven() throws IOException {
     assertEquals(0, run("measure", capture("healthy_sw"), "--json"));

@@ -46,7 +46,7 @@ final class LinelessBench {
         RunMeter.read(
             sampled(unit, seed),
             Assessing.settings(
-                family, profile, Optional.of(bench), Optional.empty(), Optional.empty()));
+                family, profile, bench.channels(), Optional.empty(), Optional.empty()));
     RunEnd end = RunEnd.completed(run.samples() / run.sampleRate_Hz());
     return new Seen(run, Assessing.judge(Optional.of(run), family, profile, end));
   }
