@@ -18,21 +18,27 @@ record ColumnName(String name, Optional<Unit> unit, int decimals) {
       Pattern.compile("(.*?)\\s*[\\[(]\\s*(\\S+?)\\s*[\\])]");
   private static final Pattern AT_END = Pattern.compile("(.*?)[_ /]+([a-zA-Zµμ]+)");
 
+  private static final Pattern AFTER_LINE = Pattern.compile("(.*?)_([a-zA-Zµμ]+)");
+
   private record Written(Unit unit, int decimals) {}
 
   private static final Map<String, Written> UNITS =
       Map.ofEntries(
           Map.entry("s", new Written(Unit.SECOND, 0)),
           Map.entry("sec", new Written(Unit.SECOND, 0)),
+          Map.entry("seconds", new Written(Unit.SECOND, 0)),
           Map.entry("ms", new Written(Unit.SECOND, 3)),
           Map.entry("us", new Written(Unit.SECOND, 6)),
           Map.entry("µs", new Written(Unit.SECOND, 6)),
           Map.entry("ns", new Written(Unit.SECOND, 9)),
           Map.entry("V", new Written(Unit.VOLT, 0)),
           Map.entry("Volt", new Written(Unit.VOLT, 0)),
+          Map.entry("Volts", new Written(Unit.VOLT, 0)),
           Map.entry("mV", new Written(Unit.VOLT, 3)),
           Map.entry("kV", new Written(Unit.VOLT, -3)),
           Map.entry("A", new Written(Unit.AMPERE, 0)),
+          Map.entry("Amp", new Written(Unit.AMPERE, 0)),
+          Map.entry("Amps", new Written(Unit.AMPERE, 0)),
           Map.entry("mA", new Written(Unit.AMPERE, 3)),
           Map.entry("°C", new Written(Unit.CELSIUS, 0)),
           Map.entry("C", new Written(Unit.CELSIUS, 0)),
@@ -49,7 +55,19 @@ record ColumnName(String name, Optional<Unit> unit, int decimals) {
         return named(matcher.group(1), matcher.group(2));
       }
     }
+    // In the wrong case a unit counts only where nothing else can be meant: no "phase a" is 1 A.
+    for (Pattern pattern : new Pattern[] {IN_BRACKETS, AFTER_LINE}) {
+      Matcher matcher = pattern.matcher(text);
+      Optional<String> unit = matcher.matches() ? anyCase(matcher.group(2)) : Optional.empty();
+      if (unit.isPresent()) {
+        return named(matcher.group(1), unit.get());
+      }
+    }
     return new ColumnName(text, Optional.empty(), 0);
+  }
+
+  private static Optional<String> anyCase(String written) {
+    return UNITS.keySet().stream().filter(u -> u.equalsIgnoreCase(written)).findFirst();
   }
 
   private static ColumnName named(String name, String unit) {

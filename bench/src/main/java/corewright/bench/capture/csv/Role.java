@@ -1,17 +1,32 @@
 package corewright.bench.capture.csv;
 
 import corewright.measures.Unit;
+import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** What a column of a record can be, and the words by which its name says so. */
 enum Role {
-  TIME(Unit.SECOND, "time|t|zeit|seconds?|sec|timestamp|elapsed( time)?|x|x ?axis"),
-  OUTPUT(Unit.VOLT, ".*\\b(output|out|vout|v out|uout|u out|boost|vboost|load)\\b.*"),
-  LOAD(Unit.AMPERE, ".*\\b(load|iload|i load|out|output|iout|i out)\\b.*"),
-  INPUT_CURRENT(Unit.AMPERE, ".*\\b(input|in|iin|i in|supply|battery|batt|source)\\b.*"),
-  FEED(Unit.VOLT, ".*\\b(input|in|vin|v in|uin|u in|supply|battery|batt|vbat|feed|line)\\d*\\b.*");
+  TIME(
+      Unit.SECOND,
+      "time|t|zeit|temps|tiempo|tempo|seconds?|sec|timestamp|elapsed( time)?|x|x ?axis"),
+  OUTPUT(
+      Unit.VOLT,
+      ".*\\b(output|out|vout|v out|uout|u"
+          + " out|boost|vboost|load|ausgang|ausgangsspannung|sortie|salida|uscita)\\b.*"),
+  LOAD(
+      Unit.AMPERE,
+      ".*\\b(load|iload|i load|out|output|iout|i out|laststrom|ausgang|ausgangsstrom|sortie|carga"
+          + "|salida|carico|uscita)\\b.*|last|(courant (de )?)?charge"),
+  INPUT_CURRENT(
+      Unit.AMPERE,
+      ".*\\b(input|in|iin|i in|supply|battery|batt|source|eingang|eingangsstrom|entree|entrada"
+          + "|ingresso)\\b.*"),
+  FEED(
+      Unit.VOLT,
+      ".*\\b(input|in|vin|v in|uin|u in|supply|battery|batt|vbat|feed|line|eingang|eingangsspannung"
+          + "|batterie|versorgung|entree|alimentation|entrada|bateria|ingresso|batteria)\\d*\\b.*");
 
   private final Unit unit;
   private final Pattern words;
@@ -33,7 +48,7 @@ enum Role {
    *     or current by themselves decide
    */
   static Optional<Role> of(String name, Optional<Unit> unit) {
-    String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", " ").strip();
+    String plain = plain(name);
     if (unit.isEmpty()) {
       return withoutUnit(plain);
     }
@@ -43,6 +58,16 @@ enum Role {
       }
     }
     return Optional.empty();
+  }
+
+  /** Small letters and digits, words apart, accents left out: {@code inputCurrent} is two words. */
+  private static String plain(String name) {
+    return Normalizer.normalize(name, Normalizer.Form.NFD)
+        .replaceAll("\\p{M}", "")
+        .replaceAll("([a-z])([A-Z])", "$1 $2")
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("[^a-z0-9]+", " ")
+        .strip();
   }
 
   private static Optional<Role> withoutUnit(String plain) {

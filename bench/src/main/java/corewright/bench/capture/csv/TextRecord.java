@@ -76,9 +76,8 @@ public final class TextRecord {
     in.mark(2);
     boolean gzip = (in.read() << 8 | in.read()) == GZIP_MARK;
     in.reset();
-    return gzip
-        ? new BufferedInputStream(new GZIPInputStream(in, PREVIEW_BYTES), PREVIEW_BYTES)
-        : in;
+    return PlainText.of(
+        gzip ? new BufferedInputStream(new GZIPInputStream(in, PREVIEW_BYTES), PREVIEW_BYTES) : in);
   }
 
   /** Complete lines of a preview; the last, cut off, only if it is the only one. */

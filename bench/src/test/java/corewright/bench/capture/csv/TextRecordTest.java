@@ -10,9 +10,12 @@ import corewright.measures.Capture;
 import corewright.measures.Unit;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -172,6 +175,74 @@ class TextRecordTest {
     assertTrue(bad.getMessage().contains("time_s,input_V,output_V,load_A"), "the remedy");
   }
 
+  /** What other programs write: the same three samples, whatever stands around them. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "\"Time\",\"Input voltage (V)\",\"Output voltage (V)\",\"Load current (A)\" |"
+            + " \"%s\",\"%s\",\"%s\",\"%s\"",
+        "TIME_S,INPUT_V,OUTPUT_V,LOAD_A | %s,%s,%s,%s",
+        "Zeit (s),Eingang (V),Ausgang (V),Last (A) | %s,%s,%s,%s",
+        "Temps (s),Entrée (V),Sortie (V),Charge (A) | %s,%s,%s,%s",
+        "time [S],vin [v],vout [v],iload [a] | %s,%s,%s,%s",
+        "time_s,inputVoltage_V,outputVoltage_V,loadCurrent_A | %s,%s,%s,%s",
+        "Time,V in,V out,I load | %s,%s,%s,%s",
+        "s,Supply (Volts),Boost (Volts),Load (Amps) | %s,%s,%s,%s",
+      })
+  void theSameSamplesUnderOtherHeadings(String heading, String row) throws IOException {
+    String head = heading.startsWith("s,") ? "t_" + heading : heading;
+    String text =
+        head
+            + "\n"
+            + row.formatted("0.000", "12.0", "48.0", "0.0")
+            + "\n"
+            + row.formatted("0.001", "12.1", "47.9", "0.5")
+            + "\n";
+    for (String ends : List.of("\n", "\r\n", "\r")) {
+      for (Charset charset : List.of(StandardCharsets.UTF_8, StandardCharsets.UTF_16)) {
+        String which = charset + (ends.equals("\n") ? " LF" : ends.equals("\r") ? " CR" : " CRLF");
+        Capture capture = read(text.replace("\n", ends).getBytes(charset)).capture();
+        assertEquals(1000, capture.sampleRate_Hz(), which);
+        assertEquals(12.1, capture.feeds().get(0).voltage().at(1), 1e-12, which);
+        assertEquals(47.9, capture.output().at(1), 1e-12, which);
+        assertEquals(0.5, capture.load().orElseThrow().at(1), 1e-12, which);
+      }
+    }
+  }
+
+  @Test
+  void aMarkOfOrderOfBytesIsNoPartOfTheHeader() throws IOException {
+    assertEquals(3, read("\uFEFF" + PLAIN).capture().size());
+    assertEquals(List.of(), read("\uFEFF" + PLAIN).guesses());
+  }
+
+  @Test
+  void theInputCurrentOfOurOwnCapturesIsRead() throws IOException {
+    Capture capture =
+        read("time_s,input_V,output_V,load_A,inputCurrent_A\n0,12,48,0,0.1\n1,12,48,0,0.2\n")
+            .capture();
+    assertEquals(0.2, capture.inputCurrent().orElseThrow().at(1));
+  }
+
+  /** Quoted, a comma may part thousands or decimals: nobody says which, so it is no number. */
+  @Test
+  void aCommaInsideQuotesIsRefused() throws IOException {
+    String text = PLAIN + "0.0003,\"12,000\",48,0\n";
+    Mistake mistake = assertThrows(BadFile.class, () -> read(text)).mistakes().get(0);
+    assertEquals(5, mistake.line());
+    assertEquals("column 2 (input_V)", mistake.where());
+  }
+
+  /** A lower-case letter after a space is a name, not an ampere. */
+  @Test
+  void noUnitIsSeenWhereAnotherThingMayBeMeant() {
+    assertEquals(Optional.empty(), ColumnName.of("phase a").unit());
+    assertEquals(Optional.of(Unit.AMPERE), ColumnName.of("phase A").unit());
+    assertEquals(Optional.of(Unit.AMPERE), ColumnName.of("load_a").unit());
+  }
+
   @Test
   void aFileThatIsNotThereSaysSo() {
     BadFile bad = assertThrows(BadFile.class, () -> TextRecord.read(folder.resolve("none.csv")));
@@ -185,8 +256,12 @@ class TextRecordTest {
   }
 
   private TextRecord.Read read(String text) throws IOException {
+    return read(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private TextRecord.Read read(byte[] bytes) throws IOException {
     Path file = folder.resolve("record.csv");
-    Files.writeString(file, text);
+    Files.write(file, bytes);
     return TextRecord.read(file);
   }
 }
