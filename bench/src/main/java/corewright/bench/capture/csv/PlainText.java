@@ -47,9 +47,11 @@ final class PlainText {
   }
 
   private static boolean isUtf16(byte[] start) {
-    return start.length >= 2
-        && (start[0] == (byte) 0xFE && start[1] == (byte) 0xFF
-            || start[0] == (byte) 0xFF && start[1] == (byte) 0xFE);
+    if (start.length < 2) {
+      return false;
+    }
+    int mark = ((start[0] & 0xFF) << 8) | (start[1] & 0xFF);
+    return mark == 0xFEFF || mark == 0xFFFE;
   }
 
   private static boolean has(byte[] bytes, char wanted) {

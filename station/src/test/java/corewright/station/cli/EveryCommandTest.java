@@ -1,0 +1,105 @@
+package corewright.station.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import corewright.bench.port.InstrumentFault;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine;
+
+/** What every command promises, whichever it is. */
+class EveryCommandTest {
+  private static final char ESCAPE = 0x1B;
+  private static final CommandLine LINE = Main.commandLine();
+
+  /** They write a file or hold a bench open, and report nothing. */
+  private static final Set<String> NO_REPORT = Set.of("answers", "key", "practice");
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  static Stream<String> commands() {
+    return LINE.getSubcommands().keySet().stream().filter(c -> !c.equals("help"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("commands")
+  void helpHasExamplesAndExitCodesAndNoColourInAPipe(String command) {
+    assertEquals(ExitCodes.DONE, run(command, "--help"));
+    String help = out.toString().replaceAll("\\s+", " ");
+    assertTrue(help.contains("Usage: corewright " + command), help);
+    assertTrue(help.contains("Example"), help);
+    ExitCodes.list().forEach((code, words) -> assertTrue(help.contains(words), help));
+    assertFalse(help.indexOf(ESCAPE) >= 0, help);
+    assertEquals("", err.toString());
+  }
+
+  /**
+   * What is wrong stands on stderr with what to do; nothing on stdout may be taken for a result.
+   */
+  @ParameterizedTest
+  @MethodSource("commands")
+  void aWrongLineSaysWhatAndHowOnStderr(String command) {
+    assertEquals(ExitCodes.USAGE, run(command, "--no-such-option"));
+    assertEquals("", out.toString());
+    String said = err.toString();
+    assertTrue(said.contains("--no-such-option") || said.startsWith("Missing required"), said);
+    assertTrue(said.contains("Usage: corewright " + command), said);
+    assertFalse(said.indexOf(ESCAPE) >= 0, said);
+  }
+
+  @ParameterizedTest
+  @MethodSource("commands")
+  void whateverReportsDoesSoAsJsonToo(String command) {
+    boolean json = LINE.getSubcommands().get(command).getCommandSpec().findOption("--json") != null;
+    assertEquals(!NO_REPORT.contains(command), json);
+  }
+
+  @Test
+  void withoutACommandTheListIsShown() {
+    assertEquals(ExitCodes.DONE, run());
+    commands().forEach(c -> assertTrue(out.toString().contains("  " + c + " "), c));
+  }
+
+  @Test
+  void aBenchFaultSaysNothingAboutTheUnit() {
+    int code =
+        new FaultWords()
+            .handleExecutionException(
+                new InstrumentFault("load", "*IDN?", "nothing came back", "Is it switched on?"),
+                line(),
+                null);
+    assertEquals(ExitCodes.BENCH_FAULT, code);
+    String said = err.toString();
+    assertTrue(said.contains("load") && said.contains("Is it switched on?"), said);
+    assertTrue(said.contains("Nothing is said about the unit."), said);
+  }
+
+  /** A fault of the program is no refusal: it has its own code and what to send on. */
+  @Test
+  void aFaultOfTheProgramSaysSo() throws Exception {
+    int code =
+        new FaultWords()
+            .handleExecutionException(
+                new IllegalStateException("a thing that cannot be"), line(), null);
+    assertEquals(ExitCodes.PROGRAM_FAULT, code);
+    assertTrue(err.toString().contains("a thing that cannot be"), err.toString());
+  }
+
+  private int run(String... arguments) {
+    return line().execute(arguments);
+  }
+
+  private CommandLine line() {
+    LINE.setOut(new PrintWriter(out, true));
+    LINE.setErr(new PrintWriter(err, true));
+    return LINE;
+  }
+}
