@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Counts the record: yield, first-pass yield, no fault found, suppliers, confirmed faults,"
-          + " returns by ship month, Weibull, turnaround. Each with n and its 95 % interval; --json"
+          + " returns by ship month, Weibull, turnaround. Each with n and its 95 %% interval; --json"
           + " names the tags behind every number."
     },
     footer = {
