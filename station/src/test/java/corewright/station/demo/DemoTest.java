@@ -58,7 +58,7 @@ class DemoTest {
         Family family = catalogue.family(o.core().family());
         Verdict asked =
             Physics.verdict(units.get(i), family, catalogue.profile(family.id() + "-arrival"));
-        String which = "seed " + seed + " core " + (i + 1);
+        String which = "seed " + seed + " core " + (i + 1) + ": " + o.run().end().saw();
         assertEquals(asked, o.run().judgement().verdict().orElseThrow(), which);
         TradeRule.check(o, family, asked, which);
         switching(o, family, units.get(i), workshop.ledger().dossier(o.core().tag()), which);
