@@ -1,5 +1,6 @@
 package corewright.bench.capture;
 
+import corewright.bench.capture.csv.Overrides;
 import corewright.bench.capture.csv.TextRecord;
 import corewright.bench.record.RunEnd;
 import corewright.files.BadFile;
@@ -38,8 +39,17 @@ public record Recording(
    * @throws BadFile if it is damaged, is none of the kinds, or holds no samples to measure
    */
   public static Recording read(Path path, ReadProgress progress) {
+    return read(path, progress, Overrides.NONE);
+  }
+
+  /**
+   * The same with what a person says of a text record; captures describe themselves.
+   *
+   * @param overrides win over the headings
+   */
+  public static Recording read(Path path, ReadProgress progress, Overrides overrides) {
     if (!CaptureFile.isCapture(path)) {
-      TextRecord.Read text = TextRecord.read(path, progress);
+      TextRecord.Read text = TextRecord.read(path, progress, overrides);
       return new Recording(text.capture(), text.guesses(), Optional.empty(), Map.of());
     }
     StoredCapture stored = CaptureFile.read(path);

@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
       "  corewright measure record.csv --nominal 48 --settle 0.005 --guard 0.0001 --json",
       "  corewright measure record.csv --family sd48",
       "  corewright measure record.csv --calibration recorder.json --budget",
+      "  corewright measure export.csv --column output=3 --unit output=mV --rate 10000",
       "  corewright measure record.csv --answers core.json      keeps it as a run of that core",
     })
 final class MeasureCommand implements Callable<Integer> {
@@ -108,7 +109,9 @@ final class MeasureCommand implements Callable<Integer> {
     if (unit.isNamed()) {
       return record(request);
     }
-    Result result = new MeasureFile(Catalogue.in(Home.fromSystem().families())).measure(request);
+    Result result =
+        new MeasureFile(Catalogue.in(Home.fromSystem().families()))
+            .measure(request, new ProgressLine(spec.commandLine().getErr()));
     PrintWriter out = spec.commandLine().getOut();
     result.recording().guesses().forEach(spec.commandLine().getErr()::println);
     if (json) {

@@ -1,7 +1,10 @@
 package corewright.station.cli;
 
+import corewright.bench.capture.csv.Overrides;
 import corewright.station.work.MeasureFile.Known;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,6 +57,26 @@ final class ReadingOptions {
               + " freedom, sensitivity, contribution, and k (JCGM 100).")
   private boolean budget;
 
+  @Option(
+      names = "--column",
+      paramLabel = "WHAT=WHICH",
+      description =
+          "Which column is which, by number from 1 or by heading: time, output, load, input,"
+              + " inputCurrent. Against what the headings say.")
+  private Map<String, String> columns = new LinkedHashMap<>();
+
+  @Option(
+      names = "--unit",
+      paramLabel = "WHAT=UNIT",
+      description = "In what unit a column is, for example output=mV.")
+  private Map<String, String> units = new LinkedHashMap<>();
+
+  @Option(
+      names = "--rate",
+      paramLabel = "HZ",
+      description = "Samples a second; a column of time is then not read.")
+  private @Nullable Double rate_Hz;
+
   boolean budget() {
     return budget;
   }
@@ -64,7 +87,17 @@ final class ReadingOptions {
         above0(band_V, "--band"),
         above0(bandwidth_Hz, "--bandwidth"),
         above0(switching_Hz, "--switching"),
-        above0(discharge_ohm, "--discharge"));
+        above0(discharge_ohm, "--discharge"),
+        overrides());
+  }
+
+  private Overrides overrides() {
+    try {
+      return new Overrides(columns, units, above0(rate_Hz, "--rate"));
+    } catch (IllegalArgumentException wrong) {
+      throw new ParameterException(
+          spec.commandLine(), "--column or --unit: " + wrong.getMessage(), wrong);
+    }
   }
 
   private Optional<Double> above0(@Nullable Double value, String option) {

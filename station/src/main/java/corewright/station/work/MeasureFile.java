@@ -1,6 +1,8 @@
 package corewright.station.work;
 
+import corewright.bench.capture.ReadProgress;
 import corewright.bench.capture.Recording;
+import corewright.bench.capture.csv.Overrides;
 import corewright.bench.diagnose.Diagnostician;
 import corewright.bench.diagnose.Letter;
 import corewright.bench.diagnose.Priors;
@@ -55,13 +57,15 @@ public final class MeasureFile {
    * @param bandwidth_Hz bandwidth that ripple is stated in as well
    * @param switching_Hz the converter's frequency; the family's where empty
    * @param discharge_ohm what the output is discharged through while nothing feeds it
+   * @param overrides what a person says of a text record's columns
    */
   public record Known(
       Optional<Path> calibration,
       Optional<Double> band_V,
       Optional<Double> bandwidth_Hz,
       Optional<Double> switching_Hz,
-      Optional<Double> discharge_ohm) {}
+      Optional<Double> discharge_ohm,
+      Overrides overrides) {}
 
   /**
    * What came of it.
@@ -92,6 +96,15 @@ public final class MeasureFile {
    * @throws Refused if the profile is another family's
    */
   public Result measure(Request request) {
+    return measure(request, ReadProgress.UNSEEN);
+  }
+
+  /**
+   * The same.
+   *
+   * @param progress told how far a long record has been read
+   */
+  public Result measure(Request request, ReadProgress progress) {
     Optional<Profile> named = request.profile().map(catalogue::readProfile);
     Optional<Family> family =
         request.family().or(() -> named.map(Profile::family)).map(catalogue::family);
@@ -106,7 +119,7 @@ public final class MeasureFile {
               + family.get().id(),
           "Name a profile of the unit's own family, or leave --family out.");
     }
-    Recording recording = Recording.read(request.file());
+    Recording recording = Recording.read(request.file(), progress, request.known().overrides());
     Known known = request.known();
     MeterSettings settings =
         new MeterSettings(

@@ -219,6 +219,64 @@ class MeasureCommandTest {
   }
 
   @Test
+  void columnsUnitsAndRateAreTakenAsSaid() throws IOException {
+    StringBuilder text = new StringBuilder("A,B,C,D\n");
+    for (int i = 0; i < 4000; i++) {
+      text.append(i % 7).append(",12.01,").append(48000 + i % 2).append(",500\n");
+    }
+    Path record = folder.resolve("export.csv");
+    Files.writeString(record, text);
+    assertEquals(
+        0,
+        run(
+            "measure",
+            record.toString(),
+            "--column=output=3",
+            "--column=input=B",
+            "--column=load=4",
+            "--unit=output=mV",
+            "--unit=load=mA",
+            "--rate=2000",
+            "--json"));
+    JsonNode json = new ObjectMapper().readTree(out.toString());
+    assertEquals(2000, json.get("sampleRate_Hz").asDouble());
+    JsonNode hold = json.get("holds").get(0);
+    assertEquals(48.0005, hold.at("/output/value").asDouble(), 1e-9);
+    assertEquals(12.01, hold.at("/input/value").asDouble(), 1e-9);
+    assertEquals(0.5, hold.at("/load/value").asDouble(), 1e-9);
+    for (String guess :
+        List.of("Column 3 is taken for the output", "Column 1, 'A', is not used", "2000.0 Hz")) {
+      assertTrue(err.toString().contains(guess), guess + " in " + err);
+    }
+  }
+
+  @Test
+  void columnsAndUnitsThatThereAreNotAreRefused() throws IOException {
+    Path record = folder.resolve("two.csv");
+    Files.writeString(record, "time_s,input_V,output_V\n0,12,48\n0.1,12,48\n0.2,12,48\n");
+    for (String wrong : List.of("--column=outptu=3", "--unit=output=mA", "--rate=-1")) {
+      assertEquals(2, run("measure", record.toString(), wrong), wrong);
+    }
+    assertTrue(run("measure", record.toString(), "--column=output=9") != 0);
+    assertTrue(err.toString().contains("no column '9'"), err.toString());
+    assertTrue(run("measure", record.toString(), "--unit=load=mA") != 0);
+    assertTrue(err.toString().contains("--column as well"), err.toString());
+  }
+
+  @Test
+  void aLongFileShowsHowFarItIs() {
+    StringWriter shown = new StringWriter();
+    ProgressLine line = new ProgressLine(new PrintWriter(shown), 100);
+    line.at(50, 99);
+    assertEquals("", shown.toString());
+    line.at(50, 200);
+    line.at(50, 200);
+    line.at(200, 200);
+    assertEquals(2, shown.toString().split("\r", -1).length - 1);
+    assertTrue(shown.toString().contains("25 %") && shown.toString().contains("100 %"));
+  }
+
+  @Test
   void valuesThatMakeNoSenseAreRefusedByTheCommandLine() {
     assertEquals(ExitCodes.USAGE, run("measure", capture("dead_avg"), "--settle=-1"));
     assertEquals(ExitCodes.USAGE, run("measure", capture("dead_avg"), "--nominal=0"));

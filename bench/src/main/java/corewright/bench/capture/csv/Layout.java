@@ -4,6 +4,7 @@ import corewright.files.BadFile;
 import corewright.files.Mistake;
 import corewright.measures.Unit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -15,6 +16,7 @@ import java.util.regex.Pattern;
  * @param point decimal point or comma
  * @param firstLine number of the first line with values, counted from 1
  * @param columns what each field is, in the file's order; empty for fields that are not used
+ * @param rate_Hz sample rate that was given, where time is not read
  * @param guesses what was taken for granted, each a sentence; empty for the plain header
  */
 record Layout(
@@ -22,6 +24,7 @@ record Layout(
     char point,
     int firstLine,
     List<Optional<Column>> columns,
+    Optional<Double> rate_Hz,
     List<String> guesses) {
   static final String PLAIN = "time_s,input_V,output_V,load_A";
 
@@ -43,6 +46,15 @@ record Layout(
    * @throws BadFile if there is no header, or a column is missing or named twice
    */
   static Layout of(String file, List<String> lines) {
+    return of(file, lines, Overrides.NONE);
+  }
+
+  /**
+   * The same with what a person says of it.
+   *
+   * @param overrides win over the headings
+   */
+  static Layout of(String file, List<String> lines, Overrides overrides) {
     int first = 0;
     while (first < lines.size() && !isData(lines.get(first))) {
       first++;
@@ -59,6 +71,10 @@ record Layout(
       units = fields(lines.get(header), delimiter).stream().map(ColumnName::unitAlone).toList();
       header--;
     }
+    if (header < 0 && overrides.namesColumns()) {
+      return new Assignment(file, 1, Collections.nCopies(count, ""), units, overrides)
+          .layout(delimiter, point, first + 1);
+    }
     if (header < 0) {
       throw bad(file, 1, "header", "the file begins with numbers: which column is which?");
     }
@@ -70,7 +86,8 @@ record Layout(
           "header",
           count + " values under " + headings.size() + " headings in line " + (header + 1));
     }
-    return new Assignment(file, header + 1, headings, units).layout(delimiter, point, first + 1);
+    return new Assignment(file, header + 1, headings, units, overrides)
+        .layout(delimiter, point, first + 1);
   }
 
   private static boolean isData(String line) {
@@ -106,7 +123,11 @@ record Layout(
 
   /** Roles given to headings. */
   private record Assignment(
-      String file, int line, List<String> headings, List<Optional<ColumnName>> units) {
+      String file,
+      int line,
+      List<String> headings,
+      List<Optional<ColumnName>> units,
+      Overrides overrides) {
 
     Layout layout(char delimiter, char point, int firstLine) {
       List<Optional<Column>> columns = new ArrayList<>();
@@ -114,30 +135,39 @@ record Layout(
       if (point == ',') {
         guesses.add("Numbers are read with a decimal comma.");
       }
+      List<String> said = overrides.applied(file, line, headings, guesses);
       for (int i = 0; i < headings.size(); i++) {
-        columns.add(column(i, guesses));
+        columns.add(column(i, said.get(i), guesses));
       }
-      if (String.join(",", headings).strip().equals(PLAIN)) {
+      if (String.join(",", said).strip().equals(PLAIN)) {
         guesses.clear();
       }
-      one(columns, Role.TIME);
+      if (overrides.rate_Hz().isEmpty()) {
+        one(columns, Role.TIME);
+      }
       one(columns, Role.OUTPUT);
       atMostOne(columns, Role.LOAD);
       atMostOne(columns, Role.INPUT_CURRENT);
       if (count(columns, Role.FEED) == 0) {
         throw bad(file, line, "header", "no column is called input, in V");
       }
-      return new Layout(delimiter, point, firstLine, List.copyOf(columns), List.copyOf(guesses));
+      return new Layout(
+          delimiter,
+          point,
+          firstLine,
+          List.copyOf(columns),
+          overrides.rate_Hz(),
+          List.copyOf(guesses));
     }
 
-    private Optional<Column> column(int i, List<String> guesses) {
-      ColumnName parsed = ColumnName.of(headings.get(i));
+    private Optional<Column> column(int i, String said, List<String> guesses) {
+      ColumnName parsed = ColumnName.of(said);
       if (parsed.unit().isEmpty() && i < units.size() && units.get(i).isPresent()) {
         ColumnName unit = units.get(i).get();
         parsed = new ColumnName(parsed.name(), unit.unit(), unit.decimals());
       }
       Optional<Role> role = Role.of(parsed.name(), parsed.unit());
-      String heading = headings.get(i).strip();
+      String heading = said.strip();
       if (role.isEmpty()) {
         if (!heading.isEmpty()) {
           guesses.add("Column " + (i + 1) + ", '" + heading + "', is not used.");

@@ -49,12 +49,21 @@ public final class TextRecord {
    * @throws BadFile naming line and column of the first thing that is wrong
    */
   public static Read read(Path path, ReadProgress progress) {
+    return read(path, progress, Overrides.NONE);
+  }
+
+  /**
+   * The same with what a person says of it.
+   *
+   * @param overrides win over the headings
+   */
+  public static Read read(Path path, ReadProgress progress, Overrides overrides) {
     try (InputStream in = open(path, progress)) {
       in.mark(PREVIEW_BYTES + 1);
       byte[] preview = in.readNBytes(PREVIEW_BYTES);
       List<String> head = lines(preview);
       in.reset();
-      Layout layout = Layout.of(path.toString(), head);
+      Layout layout = Layout.of(path.toString(), head, overrides);
       double lines = (double) Files.size(path) / preview.length * head.size();
       return new Rows(path.toString(), layout, (int) Math.min(MOST_EXPECTED, 1.02 * lines))
           .read(in);
@@ -131,6 +140,9 @@ public final class TextRecord {
     }
 
     private TimeBase timeBase() {
+      if (layout.rate_Hz().isPresent()) {
+        return new TimeBase(file, "", 0); // the rate was given: nothing is asked of it
+      }
       int at = index(Role.TIME).orElseThrow();
       return new TimeBase(file, where(at), layout.columns().get(at).orElseThrow().decimals());
     }
@@ -168,7 +180,7 @@ public final class TextRecord {
     }
 
     private Capture capture(TimeBase time) {
-      double rate = time.sampleRate_Hz();
+      double rate = layout.rate_Hz().orElseGet(time::sampleRate_Hz);
       List<Capture.Feed> feeds = new ArrayList<>();
       int count =
           (int)
