@@ -24,6 +24,7 @@ final class Ink {
 
   static final Stroke OUTPUT = new BasicStroke(2.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
   static final Stroke EARLIER = dashed(2.2f, 8, 5);
+  static final Stroke LATER = dashed(2.2f, 2.2f, 3.4f);
   static final Stroke TEETH = line(1);
   static final Stroke INPUT = new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
   static final Stroke FLOOR = line(2.6f);

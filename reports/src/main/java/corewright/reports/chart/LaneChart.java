@@ -81,9 +81,11 @@ final class LaneChart {
     if (scene.emulated()) {
       below(lane, Backdrop.emulated(words));
     }
-    scene.earlier().ifPresent(t -> below(lane, Backdrop.teeth(t, Ink.EARLIER_COMB)));
+    scene.others().forEach(t -> below(lane, Backdrop.teeth(t, Ink.EARLIER_COMB)));
     below(lane, Backdrop.teeth(scene.output(), Ink.COMB));
-    scene.earlier().ifPresent(trace -> curve(lane, trace, Ink.INK, Ink.EARLIER));
+    for (int i = 0; i < scene.others().size(); i++) {
+      curve(lane, scene.others().get(i), Ink.INK, i == 0 ? Ink.EARLIER : Ink.LATER);
+    }
     curve(lane, scene.output(), Ink.COPPER, Ink.OUTPUT);
     return lane;
   }

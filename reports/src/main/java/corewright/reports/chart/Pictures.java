@@ -1,6 +1,7 @@
 package corewright.reports.chart;
 
 import corewright.bench.record.RunRecord;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -21,8 +22,13 @@ public final class Pictures {
 
   /** The headline hold of one run with that of an earlier run behind it, dashed. */
   public Optional<Picture> of(RunRecord left, RunRecord arrived) {
+    return of(left, List.of(arrived));
+  }
+
+  /** The same with two others: the first dashed, the second dotted. */
+  public Optional<Picture> of(RunRecord front, List<RunRecord> others) {
     return new Scenes(evidence, locale)
-        .overlay(left, arrived)
+        .overlay(front, others)
         .map(scene -> new Picture(scene, locale));
   }
 }

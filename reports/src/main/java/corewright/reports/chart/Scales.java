@@ -17,7 +17,7 @@ final class Scales {
   static Span output(Scene scene) {
     DoubleStream.Builder seen = DoubleStream.builder();
     seen.add(scene.output().lowest()).add(scene.output().highest());
-    scene.earlier().ifPresent(t -> seen.add(t.lowest()).add(t.highest()));
+    scene.others().forEach(t -> seen.add(t.lowest()).add(t.highest()));
     scene.nominal_V().ifPresent(seen::add);
     scene.headline().map(Scene.Headline::limit_V).ifPresent(seen::add);
     return padded(seen.build(), 1);

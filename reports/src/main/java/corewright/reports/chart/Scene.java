@@ -9,7 +9,8 @@ import java.util.Optional;
  * Everything that the picture of a run shows, ready to be drawn.
  *
  * @param time_s the time axis
- * @param earlier an earlier run of the same unit on the same axis, for comparison
+ * @param others other runs of the same unit on the same axis, for comparison: the first dashed, the
+ *     second dotted
  * @param nominal_V stays in view, whatever the output did
  * @param judged every window in which something was judged
  * @param headline the window that the one sentence speaks of
@@ -20,7 +21,7 @@ import java.util.Optional;
 record Scene(
     Span time_s,
     Trace output,
-    Optional<Trace> earlier,
+    List<Trace> others,
     List<Trace> inputs,
     Optional<Trace> load,
     Optional<InputZones> zones,
@@ -32,24 +33,15 @@ record Scene(
     boolean emulated) {
 
   Scene {
+    others = List.copyOf(others);
     inputs = List.copyOf(inputs);
     judged = List.copyOf(judged);
   }
 
-  /** The same scene with an earlier run behind it. */
-  Scene behind(Trace before) {
+  /** The same scene with other runs behind it. */
+  Scene behind(List<Trace> before) {
     return new Scene(
-        time_s,
-        output,
-        Optional.of(before),
-        inputs,
-        load,
-        zones,
-        nominal_V,
-        judged,
-        headline,
-        lowPoint,
-        silent,
+        time_s, output, before, inputs, load, zones, nominal_V, judged, headline, lowPoint, silent,
         emulated);
   }
 

@@ -14,6 +14,7 @@ import corewright.measures.Waveform;
 import corewright.profiles.Family;
 import corewright.profiles.InputZones;
 import corewright.profiles.Profile;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -44,23 +45,28 @@ final class Scenes {
   }
 
   /**
-   * The headline hold of one run with the same hold of an earlier one behind it, both counted from
-   * the load edge that begins it; empty where either has no such hold or no curves.
+   * The headline hold of one run with the same hold of others behind it, all counted from the load
+   * edge that begins it; empty where one of them has no such hold or no curves.
    */
-  Optional<Scene> overlay(RunRecord left, RunRecord arrived) {
-    Optional<MeasuredHold> hold = Headlines.hold(left);
-    Optional<MeasuredHold> before = Headlines.hold(arrived);
-    Optional<Capture> capture = evidence.capture(left);
-    Optional<Capture> earlier = evidence.capture(arrived);
-    if (hold.isEmpty() || before.isEmpty() || capture.isEmpty() || earlier.isEmpty()) {
+  Optional<Scene> overlay(RunRecord front, List<RunRecord> others) {
+    Optional<MeasuredHold> hold = Headlines.hold(front);
+    Optional<Capture> capture = evidence.capture(front);
+    if (hold.isEmpty() || capture.isEmpty()) {
       return Optional.empty();
     }
     double edge_s = hold.get().start_s();
     double length_s = hold.get().end_s() - edge_s;
     Span around = new Span(-LEAD * length_s, length_s * (1 + LEAD));
-    Scene scene = scene(left, capture.get(), around, edge_s);
-    Trace dashed = trace(earlier.get(), earlier.get().output(), around, before.get().start_s());
-    return Optional.of(scene.behind(dashed));
+    List<Trace> behind = new ArrayList<>();
+    for (RunRecord other : others) {
+      Optional<MeasuredHold> before = Headlines.hold(other);
+      Optional<Capture> curves = evidence.capture(other);
+      if (before.isEmpty() || curves.isEmpty()) {
+        return Optional.empty();
+      }
+      behind.add(trace(curves.get(), curves.get().output(), around, before.get().start_s()));
+    }
+    return Optional.of(scene(front, capture.get(), around, edge_s).behind(behind));
   }
 
   private Scene scene(RunRecord run, Capture capture) {
@@ -78,7 +84,7 @@ final class Scenes {
     return new Scene(
         shown,
         trace(capture, capture.output(), shown, zero_s),
-        Optional.empty(),
+        List.of(),
         capture.feeds().stream()
             .map(feed -> trace(capture, feed.voltage(), shown, zero_s))
             .toList(),

@@ -10,8 +10,10 @@ import corewright.reports.document.genuine.Signer;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -91,6 +93,20 @@ public final class Documents {
    */
   public Path certificate(Dossier dossier, Path folder) {
     return new Certifying(desk, signer).write(dossier, folder);
+  }
+
+  /** Writes the report of a claim, open or closed. */
+  public Path claimReport(ClaimCase claim, Path folder) {
+    List<RunRecord> others =
+        Stream.of(claim.received(), claim.returned()).flatMap(Optional::stream).toList();
+    Optional<Picture> picture = desk.pictures().of(claim.shipped(), others);
+    Optional<RunRecord> run = claim.returned().or(() -> Optional.of(claim.shipped()));
+    return new Sheet(desk.paper(), picture)
+        .write(
+            room -> desk.page(run, Optional.empty(), picture.isPresent(), Optional.empty(), room),
+            page -> new ClaimReport(page).body(claim),
+            desk.title("claim-report", claim.now()),
+            Desk.file("claim-report-" + claim.number(), claim.now(), folder));
   }
 
   /**

@@ -17,17 +17,20 @@ final class FigurePart {
   }
 
   Element figure(RunRecord run) {
+    return figure(run, page.say(page.arrived().isPresent() ? "caption.both" : "caption"));
+  }
+
+  /**
+   * @param words below the picture, what its lines are
+   */
+  Element figure(RunRecord run, String words) {
     if (!page.pictured()) {
       return m.tag(
           "div.fig", m.tag("p.none", page.say("picture.none", page.foreign(run.end().saw(), 200))));
     }
     Element picture = m.drawing("pic", "picture", description(run));
     picture.setAttribute("id", ID);
-    Element caption = m.tag("p.caption", page.say("caption"));
-    if (page.arrived().isPresent()) {
-      caption = m.tag("p.caption", page.say("caption.both"));
-    }
-    return m.tag("div.fig", picture, caption);
+    return m.tag("div.fig", picture, m.tag("p.caption", words));
   }
 
   private String description(RunRecord run) {

@@ -68,6 +68,49 @@ final class ReadingTable {
     return table;
   }
 
+  /** What the unit left with, beside how it came before and how it came back. */
+  Element three(RunRecord left, RunRecord arrived, RunRecord returned) {
+    List<Row> before = Row.rows(page, arrived);
+    List<Row> after = Row.rows(page, returned);
+    Element body = m.tag("tbody");
+    for (Row row : Row.rows(page, left)) {
+      body.appendChild(
+          m.tag(
+              "tr",
+              rowHead(row),
+              m.tag("td.o", value(before, row)),
+              m.tag("td.o", row.value()),
+              m.tag("td.n", value(after, row)),
+              m.tag("td.u", unit(after, row)),
+              m.tag("td.limit", row.limit())));
+    }
+    return m.tag(
+        "table.readings",
+        m.tag(
+            "thead",
+            m.tag(
+                "tr",
+                head("what"),
+                verdictHead("arrived", arrived),
+                verdictHead("left", left),
+                verdictHead("returned", returned),
+                head("u"),
+                head("limit"))),
+        body);
+  }
+
+  private static String value(List<Row> rows, Row like) {
+    return rows.stream()
+        .filter(r -> r.id().equals(like.id()))
+        .findFirst()
+        .map(Row::value)
+        .orElse("–");
+  }
+
+  private static String unit(List<Row> rows, Row like) {
+    return rows.stream().filter(r -> r.id().equals(like.id())).findFirst().map(Row::u).orElse("");
+  }
+
   private Element row(Row row) {
     Element outcome = m.tag("td.outcome");
     row.form().ifPresent(form -> outcome.appendChild(m.drawing("small", form, form)));

@@ -5,6 +5,7 @@ import corewright.bench.life.ClaimClass.Outcome;
 import corewright.bench.life.Stage;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
 /** Claims under warranty: opened for what has left, closed with a class and its evidence. */
@@ -118,6 +119,17 @@ public final class ClaimDesk {
   /** The claims of a unit, oldest first. */
   public List<Claim> of(String tag) {
     return database.read(handle -> all(handle, Tags.read(tag)));
+  }
+
+  /** What a claim came to; empty while it is open. A unit has one open claim at a time. */
+  public Optional<Closing> closing(Claim claim) {
+    return database.read(
+        handle ->
+            Events.of(handle, claim.tag()).stream()
+                .filter(event -> event.kind().equals(EventKind.CLAIM_CLOSED.id()))
+                .skip(claim.ordinal() - 1L)
+                .findFirst()
+                .map(event -> Json.record(Json.read(event.body()), Closing.class)));
   }
 
   private static Claim last(Handle handle, String tag) {

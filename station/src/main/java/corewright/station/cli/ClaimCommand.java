@@ -8,6 +8,7 @@ import corewright.reports.ledger.ClaimDesk.Claim;
 import corewright.station.work.Claiming;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -27,7 +28,8 @@ import picocli.CommandLine.Spec;
     name = "claim",
     mixinStandardHelpOptions = true,
     description = {
-      "Opens a claim (--symptom), classes it (--close), or lists a unit's claims.",
+      "Opens a claim (--symptom), classes it (--close), writes its report (--report), or lists a"
+          + " unit's claims.",
       "Whether it is in term, and the test as returned, come from the record. A class is refused"
           + " while something that it rests on is unknown."
     },
@@ -37,7 +39,8 @@ import picocli.CommandLine.Spec;
       "  corewright claim U-00004V --symptom 'dies when hot' --asked hours=120 --asked"
           + " installer=yes",
       "  corewright claim U-00004V --close --identity ours --seal intact --cause none --group same"
-          + " --evidence 'photo 3f2a…: seal'"
+          + " --evidence 'photo 3f2a…: seal'",
+      "  corewright claim U-00004V --report"
     })
 final class ClaimCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -82,6 +85,12 @@ final class ClaimCommand implements Callable<Integer> {
   @Option(names = "--reason", paramLabel = "TEXT", description = "Why it is not the usual one.")
   private String reason = "";
 
+  @Option(
+      names = "--report",
+      description =
+          "Write the report of the latest claim: came, left and came back on one picture.")
+  private boolean report;
+
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
@@ -98,6 +107,11 @@ final class ClaimCommand implements Callable<Integer> {
                 step.by);
       }
       List<Claim> claims = workshop.ledger().claims().of(tag);
+      Optional<Path> paper =
+          report
+              ? Optional.of(
+                  workshop.publishing().claimReport(workshop.claiming().latest(tag), step.by))
+              : Optional.empty();
       if (step.json) {
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
         claims.forEach(
@@ -114,6 +128,7 @@ final class ClaimCommand implements Callable<Integer> {
         out.println(RecordJson.text(list));
       } else {
         claims.forEach(c -> out.println(line(c)));
+        paper.ifPresent(out::println);
       }
       return ExitCodes.DONE;
     }

@@ -14,8 +14,10 @@ import corewright.bench.life.Claims;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Verdict;
+import corewright.reports.document.ClaimCase;
 import corewright.reports.ledger.ClaimDesk;
 import corewright.reports.ledger.ClaimDesk.Claim;
+import corewright.reports.ledger.ClaimDesk.Closing;
 import corewright.reports.ledger.Ledger;
 import java.util.List;
 import java.util.Optional;
@@ -89,6 +91,53 @@ public final class Claiming {
                 ending.evidence(),
                 ending.reason()),
             who);
+  }
+
+  /**
+   * What the report of a unit's latest claim is made from.
+   *
+   * @throws Refused if there is no claim, or no test from when the unit left
+   */
+  public ClaimCase latest(String tag) {
+    Claim claim =
+        ledger.claims().of(tag).stream()
+            .reduce((a, b) -> b)
+            .orElseThrow(
+                () ->
+                    new Refused(
+                        "No claim was ever opened for " + tag,
+                        "Open one: 'claim TAG --symptom …'."));
+    Dossier now = ledger.dossier(tag);
+    Dossier then = ledger.dossier(tag, claim.shippedVisit());
+    RunRecord shipped =
+        last(then, "ship")
+            .orElseThrow(
+                () ->
+                    new Refused(
+                        "The record has no test from when " + tag + " left",
+                        "A claim report compares with it; write a letter instead."));
+    Optional<Closing> closing = ledger.claims().closing(claim);
+    Optional<RunRecord> returned =
+        now.visit() == claim.shippedVisit()
+            ? Optional.empty()
+            : now.runs().stream().filter(run -> !run.purpose().equals("ship")).reduce((a, b) -> b);
+    return new ClaimCase(
+        now,
+        claim.ordinal(),
+        claim.symptom(),
+        claim.warrantyUntil(),
+        last(then, "arrival"),
+        shipped,
+        returned,
+        closing.map(Closing::claimClass),
+        closing.map(Closing::outcome),
+        closing.map(Closing::row).orElse(""),
+        closing.map(Closing::evidence).orElse(List.of()),
+        closing.map(Closing::reason).orElse(""));
+  }
+
+  private static Optional<RunRecord> last(Dossier dossier, String purpose) {
+    return dossier.runs().stream().filter(run -> run.purpose().equals(purpose)).reduce((a, b) -> b);
   }
 
   private static Term term(Claim claim) {

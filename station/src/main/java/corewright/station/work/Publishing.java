@@ -4,6 +4,7 @@ import corewright.bench.capture.CaptureFile;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.RunRecord;
 import corewright.reports.chart.Charts;
+import corewright.reports.document.ClaimCase;
 import corewright.reports.document.Documents;
 import corewright.reports.ledger.Ledger;
 import java.nio.file.Path;
@@ -37,6 +38,14 @@ public final class Publishing {
             .flatMap(last -> ledger.firstDocumented(tag, paper.kind(), last.ended()));
     Path file = paper.writer().write(documents.issued(first), dossier, folders.documents());
     ledger.documented(tag, paper.kind(), file, CaptureFile.sha256(file), who);
+    return file;
+  }
+
+  /** Writes the report of a claim. */
+  public Path claimReport(ClaimCase claim, String who) {
+    String tag = claim.now().core().tag();
+    Path file = documents.claimReport(claim, folders.documents());
+    ledger.documented(tag, "claim report", file, CaptureFile.sha256(file), who);
     return file;
   }
 

@@ -96,6 +96,9 @@ class LifeCommandsTest {
     JsonNode history = json("history", tag);
     assertEquals("received", history.at("/0/kind").asText());
     assertEquals("claim closed", history.get(history.size() - 1).get("kind").asText());
+    assertEquals(0, run("claim", tag, "--report"), err.toString());
+    String paper = out.toString().lines().reduce((a, b) -> b).orElseThrow();
+    assertTrue(Files.size(Path.of(paper)) > 20_000, paper);
     assertEquals(0, run("verify", folder.resolve("shop").toString()), out.toString());
   }
 
