@@ -161,7 +161,7 @@ class LogWritingTest {
                             Math.round(1000 * s.t_s()), s.speed(), s.supply_V(), s.output_V()))
                 .lines()
                 .toList());
-    lines.addAll(12, lines.subList(0, 2));
+    lines.addAll(lines.size() - 6, List.copyOf(lines.subList(0, 2)));
     isTheFailingOne(Logs.read(String.join("\n", lines)));
   }
 }
