@@ -10,7 +10,9 @@ import corewright.bench.log.made.Poll;
 import corewright.bench.log.made.Story;
 import corewright.bench.log.made.Vehicle;
 import corewright.bench.log.made.Vehicles;
+import corewright.bench.log.table.Choices;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -154,5 +156,14 @@ class LogOutputTest {
                       n % 9 == 3 ? code : s.supply_V(),
                       n % 8 == 2 ? code : s.output_V());
                 })));
+  }
+
+  @Test
+  void theOutputOfAnotherFamilyIsNeverScaledDownToTheNamedOne() {
+    String text =
+        String.join("\n", Export.plain().lines(Logs.shots(Vehicles.ofFamily(110, Story.GOOD))));
+    LogReading reading = Logs.read(text, Choices.none(), Optional.of(MadeFamilies.SD48));
+    assertEquals(Conclusion.INCONCLUSIVE, reading.conclusion(), reading.reasons().toString());
+    assertTrue(reading.cranks().stream().allMatch(c -> c.outputs().isEmpty()));
   }
 }

@@ -185,7 +185,7 @@ final class VoltageColumns {
     }
     if (name.outputRatherThanSupply()) {
       // Half as sure as a guess: taken only if no other column is the output.
-      return name.volts()
+      return name.volts() && scale.natural() // 110 V of another family are never read as 11 V
           ? Optional.of(scaled(f, Role.OUTPUT, GUESS / 2, scale, true))
           : Optional.empty();
     }
