@@ -20,7 +20,7 @@ record RuleWords(String message, String suggestion) {
    */
   static RuleWords broken(Error error, JsonNode rule, JsonNode value) {
     return switch (String.valueOf(error.getKeyword())) {
-      case "type" -> wrongType(rule.path("type").asText("another type"), value);
+      case "type" -> wrongType(types(rule.path("type")), value);
       case "enum" -> notListed(words(rule.path("enum")), value);
       case "const" -> notListed(List.of(rule.path("const").asText()), value);
       case "minimum", "maximum", "exclusiveMinimum", "exclusiveMaximum" ->
@@ -44,17 +44,23 @@ record RuleWords(String message, String suggestion) {
     };
   }
 
-  private static RuleWords wrongType(String wanted, JsonNode value) {
+  /** The types that a schema allows: it names one, or a list of them. */
+  private static List<String> types(JsonNode rule) {
+    return rule.isArray() ? words(rule) : List.of(rule.asText("another type"));
+  }
+
+  private static RuleWords wrongType(List<String> wanted, JsonNode value) {
+    String names = String.join(" or ", wanted.stream().map(RuleWords::typeName).toList());
     String found = value.isContainerNode() ? typeOf(value) : value.toString();
-    String message = found + " stands here, and " + typeName(wanted) + " is needed";
-    boolean number = wanted.equals("number") || wanted.equals("integer");
+    String message = found + " stands here, and " + names + " is needed";
+    boolean number = wanted.contains("number") || wanted.contains("integer");
     if (number && value.isTextual()) {
       String meant = value.asText().strip().replace(',', '.');
       if (meant.matches("[-+]?\\d+(\\.\\d+)?([eE][-+]?\\d+)?")) {
         return new RuleWords(message, "Write " + meant + ", without quotes");
       }
     }
-    return new RuleWords(message, "Write " + typeName(wanted));
+    return new RuleWords(message, "Write " + names);
   }
 
   private static RuleWords notListed(List<String> allowed, JsonNode value) {

@@ -1,6 +1,8 @@
 package corewright.bench.identify;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Identification;
@@ -33,6 +35,24 @@ class FastenersTest {
     Identification seen = identify(answer("fasteners", "4"), answer("stand", "in line"));
     assertEquals(Serviceable.YES, family().variant(seen.variant()).orElseThrow().serviceable());
     assertEquals(Band.IDENTIFIED, seen.band());
+  }
+
+  /** Four that do not stand in line are not the build that can be rebuilt: nobody may open it. */
+  @Test
+  void fourThatAreStaggeredAreNoSuchBuild() {
+    Identification seen = identify(answer("fasteners", "4"), answer("stand", "staggered"));
+    assertNotEquals(Band.IDENTIFIED, seen.band());
+    assertTrue(
+        seen.conflicts().get(0).contains("'stand' was read as staggered"),
+        seen.conflicts().toString());
+  }
+
+  /** Seven is seven, however they stand; and without a count nothing is said. */
+  @Test
+  void theCountDecidesAndAMissingCountDoesNot() {
+    Identification seven = identify(answer("fasteners", "7"), answer("stand", "in line"));
+    assertEquals("SEVEN", seven.variant());
+    assertNotEquals(Band.IDENTIFIED, identify().band());
   }
 
   private static Identification identify(CueAnswer... answers) {

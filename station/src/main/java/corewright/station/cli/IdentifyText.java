@@ -55,7 +55,7 @@ final class IdentifyText {
     for (Hypothesis h : id.history()) {
       if (!h.handling().isEmpty() && h.probability() >= WORTH_SAYING) {
         lines.add(
-            "Perhaps "
+            (h.probability() >= 0.5 ? "Probably " : "Perhaps ")
                 + h.id()
                 + ", "
                 + Figures.number(h.probability(), 2)

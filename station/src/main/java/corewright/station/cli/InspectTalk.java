@@ -162,8 +162,9 @@ final class InspectTalk {
   private static List<String> why(CheckItem item) {
     List<String> lines = new ArrayList<>();
     lines.add(item.meaning());
-    item.grades()
-        .forEach((answer, grade) -> lines.add("'" + answer + "' makes it grade " + grade + "."));
+    item.answers().stream()
+        .filter(item.grades()::containsKey)
+        .forEach(a -> lines.add("'" + a + "' makes it grade " + item.grades().get(a) + "."));
     item.blocks().forEach(answer -> lines.add("With '" + answer + "' nothing is energised."));
     lines.add("A photo for this answer: p, a blank, and the name of the file.");
     return lines;

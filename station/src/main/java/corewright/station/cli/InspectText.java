@@ -3,6 +3,7 @@ package corewright.station.cli;
 import corewright.bench.inspect.Inspection;
 import corewright.bench.inspect.Inspection.Line;
 import corewright.bench.inspect.MassCheck;
+import corewright.bench.inspect.Symptoms;
 import corewright.bench.record.Core;
 import corewright.bench.record.CueAnswer;
 import corewright.profiles.Grade;
@@ -23,7 +24,7 @@ final class InspectText {
     result
         .symptoms()
         .codes()
-        .forEach(code -> lines.add("complaint      " + code.text() + ", " + code.where()));
+        .forEach(c -> lines.add("complaint      " + c.text() + " (" + where(c.where()) + ")"));
     result.reported().forEach(s -> lines.add("complaint      " + s));
     String group = "";
     for (Line line : seen.lines()) {
@@ -66,6 +67,10 @@ final class InspectText {
       lines.add("Nothing may be energised: " + String.join(", ", seen.blocking()) + ".");
     }
     return lines;
+  }
+
+  private static String where(String place) {
+    return Symptoms.PLACES.contains(place) ? place : "output " + place;
   }
 
   private static String pin(CueAnswer answer) {

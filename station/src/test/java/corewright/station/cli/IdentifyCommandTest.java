@@ -69,6 +69,18 @@ class IdentifyCommandTest {
     assertEquals(1, identify("", "4417-0887", "--json").code(), "nothing was received");
   }
 
+  @Test
+  void whatIsOfNoTypeThatMayStandThereIsRefusedWithThoseThatMay() throws IOException {
+    Typing refused = fromFile(SWAPPED.replace("492", "[492]"));
+    assertTrue(
+        refused
+            .err()
+            .contains(
+                "answers.json:4: /cues/mass: a list stands here, and text in double quotes or a"
+                    + " number or an object, { … } is needed"),
+        refused.err());
+  }
+
   /** Somebody with one digit at a time: a new sd48, its connector, a step back, its bosses. */
   @Test
   void questionsAreAnsweredWithOneDigitAndNothingIsLostWhenTheyStop() {
