@@ -53,8 +53,8 @@ final class AgreementView {
               body.get("settled").asText(),
               body.get("tag").asText(),
               event.tag());
-      case FORGOTTEN -> {
-        // the name is gone; that it was removed stands in the events
+      case FORGOTTEN, ACCOUNT_MADE -> {
+        // persons are kept outside of what is told from events
       }
       default -> throw new IllegalArgumentException(kind + " is no agreement");
     }

@@ -44,7 +44,8 @@ enum EventKind {
   ARRIVED("arrived"),
   DEPOSIT_TAKEN("deposit taken"),
   DEPOSIT_SETTLED("deposit settled"),
-  FORGOTTEN("forgotten");
+  FORGOTTEN("forgotten"),
+  ACCOUNT_MADE("account made");
 
   private final String id;
   private final Optional<Act> act;
@@ -77,7 +78,8 @@ enum EventKind {
           ARRIVED,
           DEPOSIT_TAKEN,
           DEPOSIT_SETTLED,
-          FORGOTTEN ->
+          FORGOTTEN,
+          ACCOUNT_MADE ->
           true;
       default -> false;
     };

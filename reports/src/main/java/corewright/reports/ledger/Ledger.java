@@ -277,6 +277,7 @@ public final class Ledger implements AutoCloseable {
     List<String> documents =
         database.write(
             handle -> {
+              Accounts.requireOwner(handle, who, "remove names");
               String code = Customers.known(handle, customer);
               Deposits.refuseOwed(handle, code);
               appender.append(
@@ -349,6 +350,11 @@ public final class Ledger implements AutoCloseable {
   /** Claims under warranty. */
   public ClaimDesk claims() {
     return new ClaimDesk(database, appender);
+  }
+
+  /** Who may do what. */
+  public Accounts accounts() {
+    return new Accounts(database, appender);
   }
 
   /** What figures about many units are counted from. */

@@ -64,6 +64,7 @@ public final class Lives {
           if (who.isBlank()) {
             throw new LedgerFault(known + ": nobody answers for this step", "Say who does it");
           }
+          Accounts.require(handle, who, step.act());
           StepChecks.check(handle, known, step);
           appender.append(handle, who, EventKind.of(step.act()), known, Json.tree(step));
           return standing(handle, known);

@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
     versionProvider = Main.Version.class,
     mixinStandardHelpOptions = true,
     subcommands = {
+      AccountCommand.class,
       AmendCommand.class,
       AnswersCommand.class,
       AttachCommand.class,

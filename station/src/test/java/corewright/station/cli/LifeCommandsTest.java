@@ -153,6 +153,18 @@ class LifeCommandsTest {
   }
 
   @Test
+  void inAShopWithAccountsAStepNeedsItsPersonsPassword() throws Exception {
+    String tag = json("receive", "--family=ref48", "--serial=R-78").get("tag").asText();
+    Path password = Files.writeString(folder.resolve("owner.txt"), "seven red boats\n");
+    String[] owner = {"--by=H. Oduya", "--password-file=" + password};
+    json("account", "H. Oduya", "--role=owner", "--new-password-file=" + password, owner[0]);
+    refused("do not fit", "safe", tag, "--volts=1");
+    refused("do not fit", "safe", tag, "--volts=1", owner[0]);
+    json("safe", tag, "--volts=1", owner[0], owner[1]);
+    assertEquals("owner", json("account", owner[0], owner[1]).at("/0/role").asText());
+  }
+
+  @Test
   void filesAreKeptOnceUnderTheirHash() throws Exception {
     String tag = json("receive", "--family=ref48", "--serial=R-78").get("tag").asText();
     Path photo = Files.writeString(folder.resolve("label.jpg"), "picture");
