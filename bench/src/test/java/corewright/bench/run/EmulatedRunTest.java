@@ -200,6 +200,7 @@ class EmulatedRunTest {
     RunResult result = run(weak, profile, "run");
     assertEquals(RunEnd.Kind.TRIPPED, result.end().kind(), result.end().saw());
     assertEquals(RunEnd.Trip.OUTPUT_UNDER, result.end().trip());
+    assertEquals(List.of(), result.troubles(), "it is discharged, and that was seen");
   }
 
   @Test
