@@ -22,7 +22,7 @@ public final class Diagnostician {
   private static final double TELLING = 2;
 
   /** At least one sign that healthy units do not show must be so much likelier with the group. */
-  private static final double SHOWN = 1.5;
+  private static final double SHOWN = 2;
 
   /**
    * Signs are not as independent as the product of their shares takes them for; this power on the

@@ -51,6 +51,10 @@ public enum Group {
       "a drifted feedback divider or reference",
       0.04,
       "Measure the output at three inputs: the ratio to its set-point stays the same."),
+  WARM_REFERENCE(
+      "a reference or divider that drifts as it warms",
+      0.03,
+      "Hold half load for ten minutes and compare the output at rest before and after."),
   OUTPUT_LEAKAGE(
       "a leak across the output: a cracked ceramic capacitor, a suppressor or a driver channel",
       0.03,

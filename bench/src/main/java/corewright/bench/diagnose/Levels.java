@@ -22,6 +22,7 @@ final class Levels {
   private static final double EARLY = 0.85;
   private static final double FALL_PER_MINUTE = 0.02;
   private static final double AFTER = 0.004;
+  private static final double SLIDE = 0.2;
   private static final double SETTLED_S = 0.2;
 
   private final Look look;
@@ -153,10 +154,13 @@ final class Levels {
                     "within the hold it drifts by " + reading(h, Quantity.DRIFT) + at(h)));
   }
 
-  /** By more than the drift's own uncertainty. */
+  /** By more than the drift's own uncertainty, and as a slide: not one among wider swings. */
   private boolean falls(MeasuredHold h) {
-    return h.value(Quantity.DRIFT)
-        .filter(m -> m.value() + 2 * m.u() < -FALL_PER_MINUTE * look.family().output_V())
-        .isPresent();
+    double slide_V =
+        Math.abs(value(h, Quantity.DRIFT)) / 60 * (h.windowEnd_s() - h.windowStart_s());
+    return slide_V > SLIDE * value(h, Quantity.RIPPLE_PEAK_TO_PEAK)
+        && h.value(Quantity.DRIFT)
+            .filter(m -> m.value() + 2 * m.u() < -FALL_PER_MINUTE * look.family().output_V())
+            .isPresent();
   }
 }

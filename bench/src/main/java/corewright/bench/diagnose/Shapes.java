@@ -15,6 +15,11 @@ import java.util.stream.Stream;
 final class Shapes {
   private static final double JUMPS = 0.012;
   private static final double BACK = 0.015;
+  private static final double SWINGS = 0.25;
+
+  /** A sine's rms is 0.35 of its peak-to-peak; that of rare jumps is much less. */
+  private static final double SINE = 0.28;
+
   private static final double CYCLES = 0.15;
   private static final double RINGS = 0.2;
 
@@ -52,16 +57,28 @@ final class Shapes {
     if (unexplained_V(h) < JUMPS * nominal_V) {
       return Sign.SHAPE_SMOOTH;
     }
-    return comesBack(h) ? Sign.SHAPE_JUMPS : Sign.SHAPE_SLIDES;
+    if (swings(h)) {
+      return Sign.SHAPE_SWINGS;
+    }
+    return highest_V(h) > rest_V() - BACK * nominal_V ? Sign.SHAPE_JUMPS : Sign.SHAPE_SLIDES;
   }
 
-  /** At its highest within the hold it is at the level that it has at rest. */
-  private boolean comesBack(MeasuredHold h) {
+  /** As much above its mean as below, and above the level that it has at rest. */
+  private boolean swings(MeasuredHold h) {
     double swing_V = value(h, Quantity.RIPPLE_PEAK_TO_PEAK);
-    double lowest_V =
-        Math.max(value(h, Quantity.OUTPUT_MINIMUM), value(h, Quantity.OUTPUT) - swing_V);
-    double rest_V = look.rest().map(r -> value(r, Quantity.OUTPUT)).orElse(0.0);
-    return lowest_V + swing_V > rest_V - BACK * look.family().output_V();
+    return value(h, Quantity.RIPPLE_RMS) > SINE * swing_V
+        && value(h, Quantity.OUTPUT) + swing_V / 2 > rest_V() + SWINGS * swing_V;
+  }
+
+  /** Highest level within the window, from its lowest and its swing. */
+  private static double highest_V(MeasuredHold h) {
+    double swing_V = value(h, Quantity.RIPPLE_PEAK_TO_PEAK);
+    return swing_V
+        + Math.max(value(h, Quantity.OUTPUT_MINIMUM), value(h, Quantity.OUTPUT) - swing_V);
+  }
+
+  private double rest_V() {
+    return look.rest().map(r -> value(r, Quantity.OUTPUT)).orElse(0.0);
   }
 
   /** What neither the converter's own ripple nor a steady slide accounts for. */

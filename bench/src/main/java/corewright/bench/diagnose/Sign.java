@@ -28,6 +28,8 @@ enum Sign {
   SHAPE_JUMPS(Trait.SHAPE, false),
   /** Moves more than a steady slide, and does not come back. */
   SHAPE_SLIDES(Trait.SHAPE, false),
+  /** Swings about its level, above it as much as below. */
+  SHAPE_SWINGS(Trait.SHAPE, false),
   /** Collapses and comes back, again and again. */
   SHAPE_CYCLES(Trait.SHAPE, false),
 

@@ -15,7 +15,8 @@ final class Twins {
       List.of(
           new Pair(
               Group.POWER_STAGE_WEAK, Group.POWER_STAGE_LOSSY, List.of(Trait.LOSS, Trait.IDLE)),
-          new Pair(Group.POWER_STAGE_WEAK, Group.DEAD_PHASE, List.of(Trait.FREQUENCY)));
+          new Pair(Group.POWER_STAGE_WEAK, Group.DEAD_PHASE, List.of(Trait.FREQUENCY)),
+          new Pair(Group.OUTPUT_CAPACITANCE, Group.OUTPUT_ESR, List.of(Trait.RIPPLE)));
 
   private Twins() {}
 

@@ -24,6 +24,16 @@ public final class Judge {
    * @throws IllegalArgumentException if the profile is another family's
    */
   public static Judgement judge(MeasuredRun run, Family family, Profile profile, RunEnd end) {
+    return judge(run, family, profile, end, List.of());
+  }
+
+  /**
+   * Judges one run on a bench that may be in doubt.
+   *
+   * @param reference what a reference unit on the same bench showed; see {@link ReferenceCheck}
+   */
+  public static Judgement judge(
+      MeasuredRun run, Family family, Profile profile, RunEnd end, List<String> reference) {
     if (!profile.family().equals(family.id())) {
       throw new IllegalArgumentException(
           "profile "
@@ -34,7 +44,7 @@ public final class Judge {
               + family.id()
               + ". Choose a profile of the unit's own family.");
     }
-    Saw saw = see(run, family, profile, end);
+    Saw saw = see(run, family, profile, end, reference);
     VerdictTable.Row row = row(saw);
     return new Judgement(
         row.verdict(),
@@ -50,6 +60,11 @@ public final class Judge {
   }
 
   static Saw see(MeasuredRun run, Family family, Profile profile, RunEnd end) {
+    return see(run, family, profile, end, List.of());
+  }
+
+  private static Saw see(
+      MeasuredRun run, Family family, Profile profile, RunEnd end, List<String> reference) {
     Plan plan = Plan.of(profile, family.ratedLoad_A(), run);
     InputCheck inputs = new InputCheck(family, profile, plan);
     Rule rule = Rule.of(profile.purpose());
@@ -59,6 +74,15 @@ public final class Judge {
             ? List.of()
             : new LimitCheck(rule).findings(run, judged, profile.limits());
     return new Saw(
-        end, run.holds(), family, profile, plan, inputs, inputs.run(run.holds()), rule, findings);
+        end,
+        run.holds(),
+        family,
+        profile,
+        plan,
+        inputs,
+        inputs.run(run.holds()),
+        rule,
+        findings,
+        new BenchDoubts(family, plan).of(run.holds(), reference));
   }
 }

@@ -57,6 +57,11 @@ final class Plan {
         .toList();
   }
 
+  /** The steps of a hold where the run has as many holds as the profile; else none. */
+  List<Step> inOrder(MeasuredHold hold) {
+    return inStep ? stretches.get(hold.index()) : List.of();
+  }
+
   /** Judged: a step of it says so, or the profile does not know it. */
   boolean judged(MeasuredHold hold) {
     List<Step> steps = steps(hold);

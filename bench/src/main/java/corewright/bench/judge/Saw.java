@@ -28,7 +28,8 @@ record Saw(
     InputCheck inputs,
     InputCheck.Seen input,
     Rule rule,
-    List<Finding> findings) {
+    List<Finding> findings,
+    List<String> doubts) {
 
   /** A load draws nothing from less than this: whatever it draws comes from somewhere else. */
   private static final double NO_SOURCE_V = 1.0;

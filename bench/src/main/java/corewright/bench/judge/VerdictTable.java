@@ -47,6 +47,7 @@ final class VerdictTable {
           row("V30", Verdict.INCOMPLETE, s -> s.ended(Kind.STOPPED), VerdictTable::end),
           row("V31", Verdict.INCOMPLETE, s -> s.ended(Kind.ABANDONED), VerdictTable::end),
           row("V32", Verdict.INCOMPLETE, s -> s.holds().isEmpty(), VerdictTable::noHolds),
+          row("V35", Verdict.VOID, s -> !s.doubts().isEmpty(), Saw::doubts),
           row(
               "V40",
               Verdict.VOID,

@@ -103,7 +103,8 @@ public final class Counting {
           case WEAK_POWER_STAGE -> Group.POWER_STAGE_WEAK;
           case DEAD_PHASE -> Group.DEAD_PHASE;
           case LOSSY_POWER_STAGE -> Group.POWER_STAGE_LOSSY;
-          case FEEDBACK_LOW, FEEDBACK_HIGH, WARM_REFERENCE -> Group.FEEDBACK;
+          case WARM_REFERENCE -> Group.WARM_REFERENCE;
+          case FEEDBACK_LOW, FEEDBACK_HIGH -> Group.FEEDBACK;
           case OUTPUT_LEAKAGE -> Group.OUTPUT_LEAKAGE;
           case LOCK_OUT_HIGH -> Group.LOCK_OUT;
           case INPUT_DRY -> Group.INPUT_SIDE;

@@ -51,6 +51,7 @@ class VerdictTableTest {
     WITNESSES.put("V30", new Witness(end(Kind.STOPPED), rest(), hold(3, 43, 12)));
     WITNESSES.put("V31", new Witness(end(Kind.ABANDONED), rest(), hold(3, 43, 12)));
     WITNESSES.put("V32", new Witness(DONE));
+    WITNESSES.put("V35", new Witness(DONE, rest(), hold(3, -5, 12)));
     WITNESSES.put("V40", new Witness(DONE, rest(), hold(3, 47.5, 8.9)));
     WITNESSES.put("V41", new Witness(DONE, rest(), hold(3, 0.1, 12)));
     WITNESSES.put("V42", new Witness(DONE, rest(), hold(3, 43, 9.9)));
