@@ -28,6 +28,9 @@ public final class PlayedLog implements Links {
   private final Map<String, Deque<Long>> clocks = new HashMap<>();
   private int next;
 
+  /** Once the station has done something else, nothing that it asks for can come any more. */
+  private boolean astray;
+
   private PlayedLog() {}
 
   /**
@@ -94,7 +97,7 @@ public final class PlayedLog implements Links {
    */
   synchronized WireEvent turn(String role, String doing) {
     try {
-      for (long ms = 0; isAnothersTurn(role) && ms < PATIENCE_MS; ms += LOOK_MS) {
+      for (long ms = 0; !astray && isAnothersTurn(role) && ms < PATIENCE_MS; ms += LOOK_MS) {
         wait(LOOK_MS);
       }
     } catch (InterruptedException stopped) {
@@ -129,7 +132,9 @@ public final class PlayedLog implements Links {
     return false;
   }
 
-  InstrumentFault other(String role, String doing, String found) {
+  synchronized InstrumentFault other(String role, String doing, String found) {
+    astray = true;
+    notifyAll();
     return new InstrumentFault(
         role,
         doing + " in a wire log that is played back",
