@@ -32,7 +32,8 @@ final class Certifying {
   Path write(Dossier dossier, Path folder) {
     RunRecord run = Supported.certified(dossier);
     Path file = Desk.file(KIND, dossier, folder);
-    if (desk.page(Optional.of(run), Optional.empty(), false, Optional.empty(), 1).specimen()) {
+    if (desk.page(Optional.of(run), Optional.empty(), false, Optional.empty(), Room.WHOLE)
+        .specimen()) {
       return Pdf.keep(pages(dossier, run, Optional.empty()), file);
     }
     Signer own =

@@ -86,7 +86,7 @@ final class ClaimReport {
   private Element evidence(ClaimCase claim) {
     Element column = m.tag("div.c1", m.tag("h3", page.say("claim.evidence")));
     List<String> lines = claim.evidence();
-    int shown = Math.min((int) Math.ceil(MOST_LINES * page.room()), lines.size());
+    int shown = Math.min((int) Math.ceil(MOST_LINES * page.room().text()), lines.size());
     lines
         .subList(0, shown)
         .forEach(line -> column.appendChild(m.tag("p", page.foreign(line, 110))));

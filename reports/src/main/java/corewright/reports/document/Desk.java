@@ -47,14 +47,14 @@ record Desk(
   /**
    * What the parts of a page share.
    *
-   * @param room how much of its usual length foreign text gets, 0 to 1
+   * @param room what there is room for
    */
   Page page(
       Optional<RunRecord> run,
       Optional<RunRecord> arrived,
       boolean pictured,
       Optional<Issue> issue,
-      double room) {
+      Room room) {
     return new Page(
         new Markup(),
         Words.of(Documents.class, shop.region()),

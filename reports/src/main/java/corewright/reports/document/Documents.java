@@ -187,7 +187,7 @@ public final class Documents {
       Label label,
       Path folder,
       Function<LabelPart, Element> parts) {
-    Page page = desk.page(run, Optional.empty(), false, Optional.empty(), 1);
+    Page page = desk.page(run, Optional.empty(), false, Optional.empty(), Room.WHOLE);
     Document document =
         page.markup()
             .page(

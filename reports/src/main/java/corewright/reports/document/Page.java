@@ -26,7 +26,7 @@ import org.w3c.dom.Element;
  * @param pictured whether the curves of the run are there to be drawn
  * @param head where the record ended when the page was made; may be empty
  * @param issue for a certificate: its number and code
- * @param room how much of its usual length foreign text gets, 0 to 1
+ * @param room what there is room for
  */
 record Page(
     Markup markup,
@@ -43,7 +43,7 @@ record Page(
     boolean pictured,
     String head,
     Optional<Issue> issue,
-    double room) {
+    Room room) {
 
   /** More than any tag or sentence of numbers has, and little enough for a page. */
   private static final int MOST_WHOLE = 340;
@@ -74,7 +74,7 @@ record Page(
 
   /** Foreign text, cut to its place. */
   String foreign(String text, int most) {
-    return Words.tied(clean.text(text, (int) Math.ceil(most * room)));
+    return Words.tied(clean.text(text, (int) Math.ceil(most * room.text())));
   }
 
   /** Foreign text that must stand in full: the unit's tag, and sentences made of the numbers. */

@@ -3,10 +3,14 @@ package corewright.reports.document;
 import corewright.bench.record.RunRecord;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.w3c.dom.Element;
 
 /** What was read, with U, limit and margin: one row a limit, at the hold where it was met worst. */
 final class ReadingTable {
+  private static final int MOST_ROWS = 8;
   private final Page page;
   private final Markup m;
 
@@ -29,9 +33,12 @@ final class ReadingTable {
                 head("margin"),
                 head("outcome"))));
     Element body = m.tag("tbody");
-    for (Row row : Row.rows(page, run)) {
+    List<Row> all = Row.rows(page, run);
+    List<Row> shown = shown(all, List.of());
+    for (Row row : shown) {
       body.appendChild(row(row));
     }
+    more(body, all.size() - shown.size());
     table.appendChild(body);
     return table;
   }
@@ -52,7 +59,9 @@ final class ReadingTable {
                 head("spare"))));
     Element body = m.tag("tbody");
     List<Row> before = Row.rows(page, arrived);
-    for (Row row : Row.rows(page, left)) {
+    List<Row> all = Row.rows(page, left);
+    List<Row> shown = shown(all, before);
+    for (Row row : shown) {
       Optional<Row> earlier = before.stream().filter(r -> r.id().equals(row.id())).findFirst();
       body.appendChild(
           m.tag(
@@ -64,6 +73,7 @@ final class ReadingTable {
               m.tag("td.limit", row.limit()),
               m.tag("td.spare", row.margin())));
     }
+    more(body, all.size() - shown.size());
     table.appendChild(body);
     return table;
   }
@@ -73,7 +83,9 @@ final class ReadingTable {
     List<Row> before = Row.rows(page, arrived);
     List<Row> after = Row.rows(page, returned);
     Element body = m.tag("tbody");
-    for (Row row : Row.rows(page, left)) {
+    List<Row> all = Row.rows(page, left);
+    List<Row> shown = shown(all, Stream.concat(before.stream(), after.stream()).toList());
+    for (Row row : shown) {
       body.appendChild(
           m.tag(
               "tr",
@@ -84,6 +96,7 @@ final class ReadingTable {
               m.tag("td.u", unit(after, row)),
               m.tag("td.limit", row.limit())));
     }
+    more(body, all.size() - shown.size());
     return m.tag(
         "table.readings",
         m.tag(
@@ -97,6 +110,38 @@ final class ReadingTable {
                 head("u"),
                 head("limit"))),
         body);
+  }
+
+  /**
+   * Where there is no room for all: what was not met in this run or in another of the unit, and the
+   * first of the others.
+   */
+  private List<Row> shown(List<Row> rows, List<Row> others) {
+    if (page.room().everyRow() || rows.size() <= MOST_ROWS) {
+      return rows;
+    }
+    Set<String> told =
+        Stream.concat(rows.stream(), others.stream())
+            .filter(row -> !row.minor())
+            .map(Row::id)
+            .collect(Collectors.toSet());
+    List<String> first =
+        rows.stream()
+            .map(Row::id)
+            .filter(id -> !told.contains(id))
+            .limit(Math.max(1, MOST_ROWS - told.size()))
+            .toList();
+    return rows.stream()
+        .filter(row -> told.contains(row.id()) || first.contains(row.id()))
+        .toList();
+  }
+
+  private void more(Element body, int left) {
+    if (left > 0) {
+      Element cell = m.tag("td", page.say("rows.more", left));
+      cell.setAttribute("colspan", "6");
+      body.appendChild(m.tag("tr", cell));
+    }
   }
 
   private static String value(List<Row> rows, Row like) {

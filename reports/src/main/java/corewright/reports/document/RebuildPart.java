@@ -40,7 +40,7 @@ final class RebuildPart {
 
   private Element replaced(List<String> lines) {
     Element column = m.tag("div.r2", m.tag("h3", page.say("replaced")));
-    int shown = Math.min((int) Math.ceil(MOST_LINES * page.room()), lines.size());
+    int shown = Math.min((int) Math.ceil(MOST_LINES * page.room().text()), lines.size());
     for (String line : lines.subList(0, shown)) {
       column.appendChild(m.tag("p", page.foreign(line, 90)));
     }

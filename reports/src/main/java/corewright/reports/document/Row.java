@@ -38,6 +38,13 @@ record Row(
     Optional<String> form,
     String outcome) {
 
+  /** Whether a page that is short of room may leave it to the record. */
+  boolean minor() {
+    return !id.equals(INPUT)
+        && form.filter(f -> f.equals("FAIL") || f.equals("MARGINAL")).isEmpty();
+  }
+
+  private static final String INPUT = "input";
   private static final String NONE = "–";
 
   /** One row for each limit, where it was met worst, and one for the input. */
@@ -130,7 +137,7 @@ record Row(
     Digits volts = Digits.of(lowest.unit(), lowest.value());
     Optional<Qualifier> qualifier = run.judgement().qualifier();
     return new Row(
-        "input",
+        INPUT,
         page.say("quantity.inputLowest"),
         volts.value(lowest),
         volts.u(lowest),

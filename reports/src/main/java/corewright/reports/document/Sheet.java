@@ -4,7 +4,6 @@ import corewright.reports.chart.Picture;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -15,9 +14,6 @@ final class Sheet {
   private static final double TALLEST_MM = 88;
 
   private static final double LOWEST_MM = 58;
-
-  /** How much of its usual length foreign text gets: less only where the page would overflow. */
-  private static final double[] ROOMS = {1, 1, 0.6, 0.3};
 
   private static final String BODY = "body";
 
@@ -35,24 +31,24 @@ final class Sheet {
    * @param pages makes the page for a given room for foreign text
    * @param parts fills it: the body
    */
-  byte[] pdf(DoubleFunction<Page> pages, Function<Page, Element> parts, String title) {
+  byte[] pdf(Function<Room, Page> pages, Function<Page, Element> parts, String title) {
     return Pdf.of(fitting(pages, parts, title), new Drawings(picture));
   }
 
   /** Writes them; nothing is left behind at {@code file} if that fails. */
-  Path write(DoubleFunction<Page> pages, Function<Page, Element> parts, String title, Path file) {
+  Path write(Function<Room, Page> pages, Function<Page, Element> parts, String title, Path file) {
     return Pdf.keep(pdf(pages, parts, title), file);
   }
 
   private Document fitting(
-      DoubleFunction<Page> pages, Function<Page, Element> parts, String title) {
+      Function<Room, Page> pages, Function<Page, Element> parts, String title) {
     for (int attempt = 0; ; attempt++) {
-      Page page = pages.apply(ROOMS[attempt]);
+      Page page = pages.apply(Room.TRIED.get(attempt));
       Element body = parts.apply(page);
       body.setAttribute("id", BODY);
       body.setAttribute("class", attempt == 0 ? "usual" : "tight");
       Document document = page.markup().page(title, page.locale(), paper.css() + css(), body);
-      if (fits(document) || attempt == ROOMS.length - 1) {
+      if (fits(document) || attempt == Room.TRIED.size() - 1) {
         return document;
       }
     }
