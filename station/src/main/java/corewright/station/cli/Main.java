@@ -52,6 +52,7 @@ import picocli.CommandLine.Spec;
       RunCommand.class,
       SafeCommand.class,
       SealCommand.class,
+      ServeCommand.class,
       SheetCommand.class,
       ShowCommand.class,
       SiblingsCommand.class,

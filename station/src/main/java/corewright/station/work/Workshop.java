@@ -74,6 +74,11 @@ public final class Workshop implements AutoCloseable {
     return folders;
   }
 
+  /** Whose paper every document is. */
+  public Shop shop() {
+    return shop;
+  }
+
   public Ledger ledger() {
     return ledger;
   }

@@ -1,0 +1,108 @@
+package corewright.station.web;
+
+import corewright.bench.run.Clock;
+import corewright.station.web.door.Door;
+import corewright.station.web.door.DoorBook;
+import corewright.station.web.door.Hosts;
+import corewright.station.web.live.BenchPlaces;
+import corewright.station.web.live.Glance;
+import corewright.station.web.place.CorePlaces;
+import corewright.station.web.place.OfficePlaces;
+import corewright.station.web.place.Today;
+import corewright.station.work.Workshop;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+
+/** The console: a server on this machine, until it is closed. */
+public final class Console implements AutoCloseable {
+  private static final int MOST_THREADS = 64;
+  private static final int LEAST_THREADS = 4;
+  private static final long MOST_BYTES = 1_000_000;
+  private static final int CODE_BYTES = 6;
+
+  private final Javalin server;
+  private final House house;
+  private final String code;
+
+  private Console(Javalin server, House house, String code) {
+    this.server = server;
+    this.house = house;
+    this.code = code;
+  }
+
+  /**
+   * Opens the console.
+   *
+   * @param opener opens the shop
+   * @param port where; 0 takes a free one
+   */
+  public static Console open(Supplier<Workshop> opener, Clock clock, int port) {
+    House house = new House(opener, clock);
+    byte[] random = new byte[CODE_BYTES];
+    new SecureRandom().nextBytes(random);
+    String code = HexFormat.of().formatHex(random);
+    Javalin server = Javalin.create(config -> wire(config, house, code));
+    try {
+      return new Console(server.start("127.0.0.1", port), house, code);
+    } catch (RuntimeException taken) {
+      house.close();
+      throw taken;
+    }
+  }
+
+  private static void wire(JavalinConfig config, House house, String code) {
+    config.startup.showJavalinBanner = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.jetty.threadPool = new QueuedThreadPool(MOST_THREADS, LEAST_THREADS);
+    config.http.maxRequestSize = MOST_BYTES;
+    DoorBook book = (what, who, from) -> {};
+    Pages pages = new Pages(() -> house.workshop().shop().name(), () -> Glance.NONE);
+    Drafts drafts = new Drafts(house.workshop().folders().root().resolve("drafts"));
+    Door door =
+        new Door(
+            new Hosts(Set.of()),
+            () -> house.workshop().ledger().accounts(),
+            book,
+            house.clock(),
+            false);
+    door.stand(config.routes);
+    new Accident(pages, book).answer(config.routes);
+    List<Place> places =
+        List.of(
+            new Static(),
+            new FirstDay(house, pages, door, code, () -> {}),
+            new SignIn(house, pages, door),
+            new Habits(drafts),
+            new Scans(house, pages),
+            new Today(house, pages));
+    List.of(
+            places,
+            CorePlaces.of(house, pages, drafts),
+            BenchPlaces.of(house, pages, drafts),
+            OfficePlaces.of(house, pages, drafts))
+        .forEach(part -> part.forEach(place -> place.answer(config.routes)));
+  }
+
+  /** Where it is, with the code of the first day while nobody has an account. */
+  public String address() {
+    String at = "http://127.0.0.1:" + server.port() + "/";
+    boolean first = house.workshop().ledger().accounts().all().isEmpty();
+    return first ? at + "first?code=" + code : at;
+  }
+
+  public int port() {
+    return server.port();
+  }
+
+  @Override
+  public void close() {
+    server.stop();
+    house.close();
+  }
+}

@@ -1,0 +1,16 @@
+package corewright.station.web.live;
+
+import corewright.station.web.Drafts;
+import corewright.station.web.House;
+import corewright.station.web.Pages;
+import corewright.station.web.Place;
+import java.util.List;
+
+/** The places at the bench. */
+public final class BenchPlaces {
+  private BenchPlaces() {}
+
+  public static List<Place> of(House house, Pages pages, Drafts drafts) {
+    return List.of();
+  }
+}

@@ -1,0 +1,2 @@
+/** The bench while it runs: one run at a time, watched by anybody, stopped by anybody. */
+package corewright.station.web.live;

@@ -1,0 +1,16 @@
+package corewright.station.web.place;
+
+import corewright.station.web.Drafts;
+import corewright.station.web.House;
+import corewright.station.web.Pages;
+import corewright.station.web.Place;
+import java.util.List;
+
+/** The places of a core's way, from the counter to the door, and back. */
+public final class CorePlaces {
+  private CorePlaces() {}
+
+  public static List<Place> of(House house, Pages pages, Drafts drafts) {
+    return List.of();
+  }
+}

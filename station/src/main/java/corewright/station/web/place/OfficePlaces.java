@@ -1,0 +1,16 @@
+package corewright.station.web.place;
+
+import corewright.station.web.Drafts;
+import corewright.station.web.House;
+import corewright.station.web.Pages;
+import corewright.station.web.Place;
+import java.util.List;
+
+/** The places of the office, what it did, and what a dropped file says. */
+public final class OfficePlaces {
+  private OfficePlaces() {}
+
+  public static List<Place> of(House house, Pages pages, Drafts drafts) {
+    return List.of();
+  }
+}

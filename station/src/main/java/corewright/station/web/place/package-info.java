@@ -1,0 +1,2 @@
+/** The places of the console, one class each. */
+package corewright.station.web.place;

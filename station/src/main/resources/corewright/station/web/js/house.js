@@ -1,0 +1,100 @@
+// What every page does: forms answered without losing what was typed, drafts, scans, STOP. No library.
+'use strict';
+const proof = document.querySelector('meta[name=proof]')?.content ?? '';
+
+function say(what, remedy) {
+  const box = document.getElementById('message');
+  box.replaceChildren();
+  const strong = document.createElement('b');
+  strong.textContent = what;
+  box.append(strong, document.createTextNode(remedy));
+  box.hidden = false;
+  box.focus();
+}
+
+// A refused form stays as it was typed: the answer is shown above it.
+async function send(form, submitter) {
+  const body = new FormData(form, submitter);
+  const multipart = form.enctype === 'multipart/form-data';
+  try {
+    const answer = await fetch(submitter?.getAttribute('formaction') ?? form.action, {
+      method: 'POST',
+      body: multipart ? body : new URLSearchParams(body),
+      headers: { 'X-Form': 'yes' },
+    });
+    if (answer.headers.get('X-Refused') === 'yes') {
+      const told = await answer.json();
+      say(told.what, told.remedy);
+      return;
+    }
+    const to = answer.headers.get('X-Go');
+    if (to) location.assign(to);
+    else if (!answer.ok) location.assign(answer.url);
+  } catch (lost) {
+    say('The station does not answer.', 'Nothing typed here is lost. Look whether it still runs, then try again.');
+  }
+}
+
+document.addEventListener('submit', (event) => {
+  const form = event.target;
+  if (form.method !== 'post' || form.dataset.plain !== undefined) return;
+  event.preventDefault();
+  if (form.dataset.busy) return;
+  form.dataset.busy = 'yes';
+  send(form, event.submitter).finally(() => delete form.dataset.busy);
+});
+
+// Drafts: what is typed into a form with data-draft is kept by the station and put back after a crash.
+const waiting = new Map();
+document.addEventListener('input', (event) => {
+  const form = event.target.closest?.('form[data-draft]');
+  if (!form) return;
+  clearTimeout(waiting.get(form));
+  waiting.set(form, setTimeout(() => {
+    const body = new URLSearchParams();
+    for (const [name, value] of new FormData(form)) {
+      if (typeof value === 'string' && name !== 'proof' && name !== 'password') body.append(name, value);
+    }
+    body.append('proof', proof);
+    fetch('/draft/' + encodeURIComponent(form.dataset.draft), { method: 'POST', body }).catch(() => {});
+  }, 400));
+});
+
+// A scanner types faster than any hand and ends with Enter: wherever the cursor stands, the scan goes to the station.
+const QUICK_MS = 40;
+let typed = '';
+let last = 0;
+let before = null;
+document.addEventListener('keydown', (event) => {
+  const now = event.timeStamp;
+  const field = event.target.matches?.('input, textarea') ? event.target : null;
+  if (event.key === 'Enter' && typed.length >= 4 && now - last < 3 * QUICK_MS) {
+    if (field?.dataset.scan === 'here') { typed = ''; return; }
+    event.preventDefault();
+    event.stopPropagation();
+    if (field && before !== null) field.value = before;
+    const code = typed;
+    typed = '';
+    location.assign('/scan?code=' + encodeURIComponent(code) + '&from=' + encodeURIComponent(location.pathname + location.search));
+    return;
+  }
+  if (event.key.length !== 1 || event.ctrlKey || event.metaKey || event.altKey) return;
+  if (now - last > QUICK_MS) {
+    typed = '';
+    before = field ? field.value : null;
+  }
+  typed += event.key;
+  last = now;
+}, true);
+
+// STOP: Esc anywhere, Space outside text fields and controls. No question is asked.
+document.addEventListener('keydown', (event) => {
+  const form = document.getElementById('stopform');
+  if (!form) return;
+  const typing = event.target.matches?.('input, textarea, select, button, a, summary');
+  const scanning = typed.length > 1 && event.timeStamp - last < QUICK_MS; // a blank within a scan is no wish to stop
+  if (event.key === 'Escape' || (event.key === ' ' && !typing && !scanning)) {
+    event.preventDefault();
+    fetch(form.action, { method: 'POST', body: new URLSearchParams({ proof }), headers: { 'X-Form': 'yes' } });
+  }
+}, true);
