@@ -13,9 +13,14 @@ public final class Charts {
   private static final int HEIGHT = 320;
 
   private final Pictures pictures;
+  private final Words words;
 
-  public Charts(Evidence evidence) {
-    this.pictures = new Pictures(evidence, Locale.ENGLISH);
+  /**
+   * @param region whose language and decimal mark they take
+   */
+  public Charts(Evidence evidence, Locale region) {
+    this.pictures = new Pictures(evidence, region);
+    this.words = Words.of(Charts.class, region);
   }
 
   /**
@@ -28,16 +33,22 @@ public final class Charts {
     return pictures.of(run).map(picture -> write(picture, run, folder));
   }
 
-  private static Path write(Picture picture, RunRecord run, Path folder) {
+  private Path write(Picture picture, RunRecord run, Path folder) {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
       throw new UncheckedIOException("the folder " + folder + " cannot be made", e);
     }
     Path file = folder.resolve(run.id() + ".svg");
-    String words =
-        run.tag() + ": " + run.judgement().reasons().stream().findFirst().orElse("no verdict");
-    Svg.write(picture, HEIGHT, words, file);
+    String alt =
+        words.get(
+            "alt.run",
+            run.tag(),
+            run.judgement().reasons().stream()
+                .findFirst()
+                .map(words.numerals()::sentence)
+                .orElse(words.get("alt.none")));
+    Svg.write(picture, HEIGHT, alt, file);
     return file;
   }
 }

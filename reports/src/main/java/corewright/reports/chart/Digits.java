@@ -13,38 +13,42 @@ import java.util.Optional;
 public final class Digits {
   private final double factor;
   private final String symbol;
+  private final Numerals numerals;
 
-  private Digits(double factor, String symbol) {
+  private Digits(double factor, String symbol, Numerals numerals) {
     this.factor = factor;
     this.symbol = symbol;
+    this.numerals = numerals;
   }
 
   /** For everything that is said about one limit: its own size chooses the unit. */
-  public static Digits of(Limit limit) {
-    return of(limit.quantity().unit(), Math.max(Math.abs(limit.pass()), Math.abs(limit.fail())));
+  public static Digits of(Limit limit, Numerals numerals) {
+    return of(
+        limit.quantity().unit(),
+        Math.max(Math.abs(limit.pass()), Math.abs(limit.fail())),
+        numerals);
   }
 
   /** For readings of about the size of {@code size}, in {@code unit}. */
-  public static Digits of(Unit unit, double size) {
+  public static Digits of(Unit unit, double size, Numerals numerals) {
     boolean small = size > 0 && size < 0.1;
     return switch (unit) {
-      case SECOND -> small ? new Digits(1e3, "ms") : new Digits(1, "s");
-      case OHM -> small ? new Digits(1e3, "mΩ") : new Digits(1, "Ω");
-      case FARAD -> size < 0.1 ? new Digits(1e6, "µF") : new Digits(1, "F");
-      case ONE -> new Digits(1, "");
-      default -> new Digits(1, unit.symbol());
+      case SECOND -> small ? new Digits(1e3, "ms", numerals) : new Digits(1, "s", numerals);
+      case OHM -> small ? new Digits(1e3, "mΩ", numerals) : new Digits(1, "Ω", numerals);
+      case FARAD -> size < 0.1 ? new Digits(1e6, "µF", numerals) : new Digits(1, "F", numerals);
+      case ONE -> new Digits(1, "", numerals);
+      default -> new Digits(1, unit.symbol(), numerals);
     };
   }
 
   /** The value alone, as {@code 47.62}. */
   public String value(Measurement m) {
-    String words = Figures.withU(scaled(m));
-    return words.substring(0, words.indexOf(' '));
+    return numerals.set(plain(m));
   }
 
   /** U with its unit, as {@code ± 0.10 V}; the unit alone where there is no U. */
   public String u(Measurement m) {
-    String words = Figures.withU(scaled(m));
+    String words = numerals.withU(scaled(m));
     int from = words.indexOf('±');
     int unit = words.lastIndexOf(' ');
     return Words.tied(from < 0 ? symbol : words.substring(from, unit) + " " + symbol);
@@ -52,9 +56,9 @@ public final class Digits {
 
   /** The distance to a limit, without a unit, with the digits of the reading. */
   public String margin(double margin, Measurement m) {
-    String value = value(m);
+    String value = plain(m);
     int point = value.indexOf('.');
-    return Figures.number(margin * factor, point < 0 ? 0 : value.length() - point - 1);
+    return numerals.number(margin * factor, point < 0 ? 0 : value.length() - point - 1);
   }
 
   /** The same with its unit. */
@@ -64,13 +68,19 @@ public final class Digits {
 
   /** The limit with the last digit of the reading, but never rounded: a limit is exact. */
   public String limit(Limit limit, Optional<Measurement> reading) {
-    String exact = Scales.plain(limit.pass() * factor);
+    String exact = numerals.plain(limit.pass() * factor);
     return reading
             .map(m -> margin(limit.pass(), m))
             .filter(like -> like.length() >= exact.length())
             .orElse(exact)
         + " "
         + symbol;
+  }
+
+  /** The value with a point, whatever the region. */
+  private String plain(Measurement m) {
+    String words = Figures.withU(scaled(m));
+    return words.substring(0, words.indexOf(' '));
   }
 
   private Measurement scaled(Measurement m) {

@@ -2,7 +2,6 @@ package corewright.reports.chart;
 
 import corewright.bench.record.Finding;
 import corewright.bench.record.RunRecord;
-import corewright.measures.Figures;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
 import corewright.measures.Measurement;
@@ -80,7 +79,7 @@ public final class Headlines {
             .map(Headlines::window)
             .toList();
     double margin = finding.margin().orElse(0.0);
-    Digits digits = Digits.of(limit);
+    Digits digits = Digits.of(limit, words.numerals());
     return new Scene.Headline(
         window(hold),
         floors,
@@ -88,7 +87,7 @@ public final class Headlines {
         limit.pass(),
         Words.tied(words.get("limit", digits.limit(limit, mean))),
         mean.map(Measurement::value),
-        mean.map(m -> Words.tied(Figures.withU(m))).orElse(""),
+        mean.map(m -> Words.tied(words.numerals().withU(m))).orElse(""),
         mean.map(
                 m ->
                     Words.tied(

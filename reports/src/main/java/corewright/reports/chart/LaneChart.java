@@ -36,7 +36,9 @@ final class LaneChart {
     this.scene = scene;
     this.words = words;
     RuleAxis time =
-        new RuleAxis(scene.time_s(), Scales.timeMarks(scene.time_s(), width - LEFT - RIGHT));
+        new RuleAxis(
+            scene.time_s(),
+            Scales.timeMarks(scene.time_s(), width - LEFT - RIGHT, words.numerals()));
     all = new CombinedDomainXYPlot(time);
     boolean input = !scene.inputs().isEmpty();
     boolean load = scene.load().isPresent();
@@ -75,7 +77,7 @@ final class LaneChart {
 
   private XYPlot outputLane(double height) {
     Span span = Scales.output(scene);
-    XYPlot lane = lane(new RuleAxis(span, Scales.outputMarks(span, height)));
+    XYPlot lane = lane(new RuleAxis(span, Scales.outputMarks(span, height, words.numerals())));
     lane.setRangeGridlinesVisible(true);
     scene.judged().forEach(window -> below(lane, Backdrop.ground(window)));
     if (scene.emulated()) {
@@ -109,10 +111,11 @@ final class LaneChart {
 
   private List<RuleAxis.Mark> inputMarks(Span span) {
     if (scene.zones().isEmpty()) {
-      return RuleAxis.marks(span, 1, Math.max(1, Math.ceil(span.length() / 4)), "V");
+      return RuleAxis.marks(
+          span, 1, Math.max(1, Math.ceil(span.length() / 4)), "V", words.numerals());
     }
     double top = Math.floor(span.to()); // the edges of the zones have their figures from Picture
-    return List.of(new RuleAxis.Mark(top, Scales.plain(top) + "\u00A0V"));
+    return List.of(new RuleAxis.Mark(top, words.numerals().plain(top) + "\u00A0V"));
   }
 
   private void add(XYPlot lane, double height) {

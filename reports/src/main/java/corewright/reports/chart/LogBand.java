@@ -5,7 +5,6 @@ import corewright.bench.log.LogFamily;
 import corewright.bench.log.LogReading;
 import corewright.bench.log.Trace;
 import corewright.bench.log.table.Role;
-import corewright.measures.Figures;
 import corewright.measures.Measurement;
 import corewright.profiles.InputZones;
 import corewright.profiles.Limit;
@@ -138,7 +137,7 @@ final class LogBand {
 
     private void output(Lane lane) {
       strip.judged().ifPresent(w -> Backdrop.ground(g, lane, w));
-      scale(lane, Scales.outputMarks(output, OUTPUT), true);
+      scale(lane, Scales.outputMarks(output, OUTPUT, words.numerals()), true);
       dots(lane, Role.OUTPUT, Ink.COPPER, 2.8);
       boolean silent = strip.low().isPresent();
       if (silent) {
@@ -157,7 +156,8 @@ final class LogBand {
       double y = lane.y(family.faultBelow_V());
       d.floor(lane.x(where.from()), lane.x(where.to()), y, Limit.Side.AT_LEAST);
       if (first) {
-        String limit = words.get("limit", Words.tied(Scales.plain(family.faultBelow_V()) + " V"));
+        String limit =
+            words.get("limit", Words.tied(words.numerals().plain(family.faultBelow_V()) + " V"));
         d.textOnCurves(limit, lane.area().getX() + 3, y + 21, Type.bold(13));
       }
     }
@@ -170,13 +170,13 @@ final class LogBand {
 
     private void quarter(Lane lane, Span window, Measurement quarter) {
       d.witness(lane.x(window.from()), lane.x(window.to()), lane.y(quarter.value()));
-      String reading = words.get("log.quarter", Words.tied(Figures.withU(quarter)));
+      String reading = words.get("log.quarter", Words.tied(words.numerals().withU(quarter)));
       d.text(reading, area.getX(), area.getY() - 30, Type.regular(13), Ink.INK2);
     }
 
     private void supply(Lane lane) {
       strip.zones().ifPresent(z -> Backdrop.zones(g, lane, z, supply));
-      scale(lane, Scales.outputMarks(supply, SUPPLY), false);
+      scale(lane, Scales.outputMarks(supply, SUPPLY, words.numerals()), false);
       dots(lane, Role.SUPPLY, Ink.INK, 2.2);
       strip
           .low()
@@ -198,7 +198,7 @@ final class LogBand {
     private void fastest(Lane lane) {
       double fastest = values(Role.SPEED).max().orElse(0);
       if (first && fastest > 0) {
-        String most = Scales.plain(Math.rint(fastest));
+        String most = words.numerals().plain(Math.rint(fastest));
         double y = lane.y(fastest) + 4;
         d.textBefore(most, lane.area().getX() - 7, y, Type.regular(13), Ink.INK2);
       }
@@ -218,7 +218,8 @@ final class LogBand {
     private void axis(Lane lane) {
       double y = lane.area().getMaxY();
       d.rule(lane.area().getX(), lane.area().getMaxX(), y);
-      for (RuleAxis.Mark mark : Scales.timeMarks(strip.time_s(), lane.area().getWidth())) {
+      for (RuleAxis.Mark mark :
+          Scales.timeMarks(strip.time_s(), lane.area().getWidth(), words.numerals())) {
         double x = lane.x(mark.value());
         d.tick(x, y, mark.words().isEmpty() ? 4 : 6);
         double half = d.width(mark.words(), Type.regular(13)) / 2;

@@ -52,11 +52,11 @@ public final class LogPicture {
 
   /** What it shows, for readers who do not see it. */
   public String words() {
-    return String.join(" ", logs.stream().map(LogPicture::sentence).toList());
+    return String.join(" ", logs.stream().map(this::sentence).toList());
   }
 
-  private static String sentence(LogReading log) {
-    return "This log " + log.conclusion().words() + ".";
+  private String sentence(LogReading log) {
+    return words.get("log.says", words.get("log.says." + log.conclusion().id()));
   }
 
   /** Draws everything into the rectangle from (0, 0) to ({@link #WIDTH}, {@link #height}). */

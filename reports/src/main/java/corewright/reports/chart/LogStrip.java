@@ -7,7 +7,6 @@ import corewright.bench.log.LogReading;
 import corewright.bench.log.Supply;
 import corewright.bench.log.Trace;
 import corewright.bench.log.table.Role;
-import corewright.measures.Figures;
 import corewright.measures.Measurement;
 import corewright.profiles.InputZones;
 import java.util.ArrayList;
@@ -61,10 +60,13 @@ record LogStrip(
             ? words.get("log.void")
             : crank
                 .window()
-                .map(w -> words.get("log.judged", seconds(w.start_s()), seconds(w.end_s())))
+                .map(
+                    w ->
+                        words.get(
+                            "log.judged", seconds(w.start_s(), words), seconds(w.end_s(), words)))
                 .orElse(words.get("log.unjudged"));
     return new LogStrip(
-        words.get("log.crank", number, crank.conclusion().id()),
+        words.get("log.crank", number, words.get("log.is." + crank.conclusion().id())),
         said,
         span,
         crank.window().map(w -> new Span(w.start_s(), w.end_s())),
@@ -73,7 +75,7 @@ record LogStrip(
             .flatMap(o -> o.lowestQuarter().stream())
             .findFirst(),
         crank.supplies().stream().findFirst().map(s -> new InputZones(s.good_V(), s.tolerated_V())),
-        silent ? low(crank) : Optional.empty(),
+        silent ? low(crank, words) : Optional.empty(),
         crank.traces().stream().map(t -> within(t, span)).toList());
   }
 
@@ -100,7 +102,7 @@ record LogStrip(
   }
 
   /** Where the worst supply was read to be too low: its lowest dot in the judged time. */
-  private static Optional<Scene.Point> low(Crank crank) {
+  private static Optional<Scene.Point> low(Crank crank, Words words) {
     Optional<Supply> worst =
         crank.supplies().stream()
             .filter(s -> s.qualifier().isPresent() && s.minimum().isPresent())
@@ -118,7 +120,7 @@ record LogStrip(
                         new Scene.Point(
                             d.t_s(),
                             d.value(),
-                            Words.tied(Figures.withU(s.minimum().orElseThrow())))));
+                            Words.tied(words.numerals().withU(s.minimum().orElseThrow())))));
   }
 
   private static boolean inside(Dot dot, double from_s, double to_s) {
@@ -129,7 +131,7 @@ record LogStrip(
     return judged.filter(w -> inside(dot, w.from(), w.to())).isPresent();
   }
 
-  private static String seconds(double s) {
-    return Scales.plain(Math.round(s * 10) / 10.0);
+  private static String seconds(double s, Words words) {
+    return words.numerals().plain(Math.round(s * 10) / 10.0);
   }
 }

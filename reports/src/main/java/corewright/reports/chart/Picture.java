@@ -156,16 +156,17 @@ public final class Picture {
   }
 
   /** The figure of a zone's edge, moved so far down that it does not touch its neighbour. */
-  private static void volts(Dimensions d, Lane lane, double edge_V, double down) {
+  private void volts(Dimensions d, Lane lane, double edge_V, double down) {
     double x = lane.area().getX() - 7;
-    d.textBefore(Scales.plain(edge_V), x, lane.y(edge_V) + down, Type.regular(13), Ink.INK2);
+    d.textBefore(
+        words.numerals().plain(edge_V), x, lane.y(edge_V) + down, Type.regular(13), Ink.INK2);
   }
 
   private void load(Dimensions d, Lane lane, Trace load) {
     title(d, lane, "lane.load");
     double highest = load.highestMean();
     if (Double.isFinite(highest)) {
-      String most = Words.tied(Scales.plain(Math.round(highest * 100) / 100.0) + " A");
+      String most = Words.tied(words.numerals().plain(Math.round(highest * 100) / 100.0) + " A");
       double y = Math.max(lane.y(highest) + 4, lane.area().getY() + 8);
       d.text(most, lane.area().getMaxX() + 10, y, Type.regular(13), Ink.INK2);
     }
@@ -191,7 +192,7 @@ public final class Picture {
     Hatch.lines(g, window, 12.7, 2);
   }
 
-  private static String seconds(double s) {
-    return Scales.plain(Math.round(s * 1000) / 1000.0);
+  private String seconds(double s) {
+    return words.numerals().plain(Math.round(s * 1000) / 1000.0);
   }
 }

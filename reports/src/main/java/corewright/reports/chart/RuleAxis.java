@@ -53,8 +53,10 @@ final class RuleAxis extends NumberAxis {
    *
    * @param figureAt a figure stands at every multiple of this
    * @param unit set beside the figure of the highest division that has one
+   * @param numerals how figures are written
    */
-  static List<Mark> marks(Span span, double every, double figureAt, String unit) {
+  static List<Mark> marks(
+      Span span, double every, double figureAt, String unit, Numerals numerals) {
     List<Mark> marks = new ArrayList<>();
     boolean named = false;
     long first = Math.round(Math.ceil(span.from() / every - 1e-9));
@@ -62,7 +64,7 @@ final class RuleAxis extends NumberAxis {
     long step = Math.round(figureAt / every);
     for (long i = last; i >= first; i--) {
       boolean figure = i % step == 0;
-      String words = figure ? Scales.plain(i * every) + (named ? "" : "\u00A0" + unit) : "";
+      String words = figure ? numerals.plain(i * every) + (named ? "" : "\u00A0" + unit) : "";
       named |= figure;
       marks.add(new Mark(i * every, words));
     }

@@ -48,16 +48,16 @@ final class Scales {
   }
 
   /** Divisions of the output lane: one per volt, as long as they stay apart. */
-  static List<RuleAxis.Mark> outputMarks(Span span, double height) {
+  static List<RuleAxis.Mark> outputMarks(Span span, double height, Numerals numerals) {
     double every = atLeast(5.5 * span.length() / height, 1);
-    return RuleAxis.marks(span, every, multiple(every, 19 * span.length() / height), "V");
+    return RuleAxis.marks(span, every, multiple(every, 19 * span.length() / height), "V", numerals);
   }
 
   /** Divisions of the time axis. */
-  static List<RuleAxis.Mark> timeMarks(Span span, double width) {
+  static List<RuleAxis.Mark> timeMarks(Span span, double width, Numerals numerals) {
     double figure = atLeast(60 * span.length() / width, 0);
     double every = figure / (Math.round(figure * 10) % 5 == 0 ? 5 : 4);
-    return RuleAxis.marks(span, every, figure, "s");
+    return RuleAxis.marks(span, every, figure, "s", numerals);
   }
 
   private static double multiple(double every, double least) {

@@ -6,7 +6,6 @@ import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
 import corewright.measures.Capture;
 import corewright.measures.FeedReadings;
-import corewright.measures.Figures;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
 import corewright.measures.Measurement;
@@ -152,7 +151,7 @@ final class Scenes {
   private Scene.Point point(Low low, Capture capture) {
     Measurement lowest = low.feed.lowestMedian().measurement().orElseThrow();
     double at_s = low.time_s(capture);
-    String said = words.get("at", Figures.withU(lowest), Figures.number(at_s, 2));
+    String said = words.get("at", words.numerals().withU(lowest), words.numerals().number(at_s, 2));
     return new Scene.Point(at_s, lowest.value(), Words.tied(said));
   }
 

@@ -15,19 +15,30 @@ public final class Words {
           "(?<=[0-9]) (?=(?:V/min|V/s|mV|V|mA|A|mΩ|Ω|ms|s|kHz|Hz|%|°C|W|µF|F|J|K)(?![\\p{L}]))");
 
   private final ResourceBundle bundle;
+  private final Numerals numerals;
 
-  private Words(ResourceBundle bundle) {
+  private Words(ResourceBundle bundle, Numerals numerals) {
     this.bundle = bundle;
+    this.numerals = numerals;
   }
 
-  /** The texts beside {@code owner} in the language of {@code locale}, or in English. */
+  /**
+   * The texts beside {@code owner} in the language of {@code locale}, or in English; numbers as its
+   * region writes them.
+   */
   public static Words of(Class<?> owner, Locale locale) {
     return new Words(
         ResourceBundle.getBundle(
             owner.getPackageName() + ".words",
             locale,
             owner.getClassLoader(),
-            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_DEFAULT)),
+        Numerals.of(locale));
+  }
+
+  /** How the region writes a number. */
+  public Numerals numerals() {
+    return numerals;
   }
 
   /**
@@ -36,7 +47,7 @@ public final class Words {
    * @throws java.util.MissingResourceException if there is no such text
    */
   public String get(String key, Object... values) {
-    String text = bundle.getString(key);
+    String text = numerals.sentence(bundle.getString(key));
     for (int i = 0; i < values.length; i++) {
       text = text.replace("{" + i + "}", values[i].toString());
     }

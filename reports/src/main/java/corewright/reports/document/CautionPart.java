@@ -1,7 +1,6 @@
 package corewright.reports.document;
 
 import corewright.bench.record.Verdict;
-import corewright.measures.Figures;
 import corewright.profiles.Family;
 import org.w3c.dom.Element;
 
@@ -34,8 +33,8 @@ final class CautionPart {
                 p ->
                     page.say(
                         "not-tested.temperature",
-                        Figures.number(p.temperature_C(), 0),
-                        Figures.number(p.temperatureTolerance_K(), 0)))
+                        page.number(p.temperature_C(), 0),
+                        page.number(p.temperatureTolerance_K(), 0)))
             .orElse("");
     if (page.run().isEmpty()) {
       return page.say("not-tested.everything");
@@ -53,8 +52,8 @@ final class CautionPart {
             v ->
                 page.say(
                     "caution.charge",
-                    Figures.number(v, 0),
-                    Figures.number(0.5 * page.family().orElseThrow().capacitance_F() * v * v, 1)))
+                    page.number(v, 0),
+                    page.number(0.5 * page.family().orElseThrow().capacitance_F() * v * v, 1)))
         .orElse(page.say("caution.charge.unknown"));
   }
 

@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.RunRecord;
 import corewright.reports.chart.Picture;
+import corewright.reports.chart.Words;
 import corewright.reports.document.genuine.Attachment;
 import corewright.reports.document.genuine.ShortCode;
 import corewright.reports.document.genuine.SignedPdf;
@@ -45,10 +46,11 @@ final class Certifying {
     byte[] record =
         desk.record().text(new Certified(number(run), desk.shop().name(), dossier)).getBytes(UTF_8);
     Issue issue = new Issue(number(run), ShortCode.of(record));
+    Words words = desk.words();
     List<Attachment> files = new ArrayList<>();
     files.add(
         new Attachment(
-            Attachment.RECORD, "application/json", "what this document is made from", record));
+            Attachment.RECORD, "application/json", words.get("certificate.record"), record));
     desk.evidence()
         .capture(run)
         .map(Curves::csv)
@@ -56,13 +58,13 @@ final class Certifying {
             csv ->
                 files.add(
                     new Attachment(
-                        Attachment.CURVES, "text/csv", "the curves, extremes of each bin", csv)));
+                        Attachment.CURVES, "text/csv", words.get("certificate.curves"), csv)));
     byte[] signed =
         new SignedPdf(own, desk.shop().name())
             .of(
                 pages(dossier, run, Optional.of(issue)),
                 files,
-                "This is how unit " + run.tag() + " was measured",
+                words.get("certificate.signed", run.tag()),
                 desk.issue());
     return Pdf.keep(signed, file);
   }

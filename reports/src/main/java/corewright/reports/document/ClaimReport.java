@@ -60,7 +60,10 @@ final class ClaimReport {
                     .map(
                         c ->
                             page.say(
-                                "claim.class", c.name(), c.words(), page.foreign(claim.row(), 8)))
+                                "claim.class",
+                                c.name(),
+                                page.say("claim." + c.name()),
+                                page.foreign(claim.row(), 8)))
                     .orElse(page.say("claim.unclassed"))));
     return m.tag("div.ver", words);
   }

@@ -6,7 +6,6 @@ import corewright.bench.record.Diagnosis.Candidate;
 import corewright.bench.record.Disposition;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.Identification;
-import corewright.measures.Figures;
 import corewright.profiles.Variant;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +49,7 @@ final class DecisionPart {
                 page.foreign(id.runnerUp(), 12),
                 probability(id.runnerUpPosterior()))));
     first(id.conflicts(), MOST_CONFLICTS)
-        .forEach(conflict -> column.appendChild(m.tag("p", page.foreign(conflict, 110))));
+        .forEach(conflict -> column.appendChild(m.tag("p", page.kept(conflict, 110))));
   }
 
   private String title(Identification id) {
@@ -68,15 +67,17 @@ final class DecisionPart {
   }
 
   private void decided(Element column, Decision decision) {
-    String word = decision.disposition().name();
-    Element line = m.tag("p.disp", m.drawing("tagform", word, page.say("form", word)));
+    String word = page.word(decision.disposition());
+    Element line =
+        m.tag(
+            "p.disp", m.drawing("tagform", decision.disposition().name(), page.say("form", word)));
     line.appendChild(m.tag("b", word));
     if (!decision.destination().isBlank()) {
       line.appendChild(
           m.tag("span.to", page.say("destination", page.foreign(decision.destination(), 20))));
     }
     column.appendChild(line);
-    column.appendChild(m.tag("p", page.foreign(decision.sentence(), 220)));
+    column.appendChild(m.tag("p", page.kept(decision.sentence(), 220)));
     if (decision.disposition() == Disposition.PENDING) {
       column.appendChild(m.tag("p.question", m.tag("b", page.foreign(decision.question(), 200))));
       column.appendChild(
@@ -94,9 +95,9 @@ final class DecisionPart {
                 m.tag(
                     "p.reason",
                     page.say(
-                        "suspected", page.foreign(c.words(), 90), probability(c.probability())))));
+                        "suspected", page.kept(c.words(), 90), probability(c.probability())))));
     first(decision.reasons(), suspected.isPresent() ? MOST_REASONS - 1 : MOST_REASONS)
-        .forEach(reason -> column.appendChild(m.tag("p.reason", page.foreign(reason, 150))));
+        .forEach(reason -> column.appendChild(m.tag("p.reason", page.kept(reason, 150))));
     column.appendChild(
         m.tag(
             "p.row", page.say("row", page.foreign(decision.row(), 12), decision.tableRevision())));
@@ -107,7 +108,7 @@ final class DecisionPart {
     if (p > 0.99) {
       return page.say("probability.over");
     }
-    return p < 0.01 ? page.say("probability.under") : Figures.number(p, 2);
+    return p < 0.01 ? page.say("probability.under") : page.number(p, 2);
   }
 
   private static List<String> first(List<String> all, int most) {

@@ -35,8 +35,12 @@ record Desk(
     return new Pictures(evidence, shop.region());
   }
 
+  Words words() {
+    return Words.of(Documents.class, shop.region());
+  }
+
   String title(String kind, Dossier dossier) {
-    return Words.of(Documents.class, shop.region()).get(kind) + " " + dossier.core().tag();
+    return words().get(kind) + " " + dossier.core().tag();
   }
 
   static Path file(String kind, Dossier dossier, Path folder) {
@@ -57,7 +61,7 @@ record Desk(
       Room room) {
     return new Page(
         new Markup(),
-        Words.of(Documents.class, shop.region()),
+        words(),
         shop.region(),
         new Clean(Type::canPrint),
         shop,

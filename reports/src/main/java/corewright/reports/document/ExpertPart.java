@@ -4,7 +4,6 @@ import corewright.bench.record.Dossier;
 import corewright.bench.record.EquipmentUsed;
 import corewright.bench.record.Finding;
 import corewright.bench.record.RunRecord;
-import corewright.measures.Figures;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
 import corewright.measures.Quantity;
@@ -55,14 +54,14 @@ final class ExpertPart {
     return page.foreign(run.judgement().decisionRule(), 60);
   }
 
-  private static String basis(RunRecord run) {
-    return run.measured().map(MeasuredRun::uBasis).orElse("–");
+  private String basis(RunRecord run) {
+    return run.measured().map(MeasuredRun::uBasis).map(b -> page.kept(b, 200)).orElse("–");
   }
 
   private Element compared(RunRecord run) {
     Element rows = m.tag("tbody");
     for (Finding finding : run.judgement().findings()) {
-      Digits digits = Digits.of(finding.limit());
+      Digits digits = Digits.of(finding.limit(), page.words().numerals());
       String side =
           finding.limit().side() == Limit.Side.AT_LEAST ? "limit.at-least" : "limit.at-most";
       rows.appendChild(
@@ -72,7 +71,7 @@ final class ExpertPart {
               finding
                   .measurement()
                   .map(v -> digits.value(v) + " " + digits.u(v))
-                  .orElse(page.foreign(finding.note(), 60)),
+                  .orElse(page.kept(finding.note(), 60)),
               page.say(side, digits.limit(finding.limit(), finding.measurement())),
               finding
                   .measurement()
@@ -88,7 +87,7 @@ final class ExpertPart {
     if (p > 0.999) {
       return page.say("expert.over");
     }
-    return p < 0.001 ? page.say("expert.under") : Figures.number(p, 3);
+    return p < 0.001 ? page.say("expert.under") : page.number(p, 3);
   }
 
   private Element read(RunRecord run) {
@@ -99,8 +98,8 @@ final class ExpertPart {
           page.say(
               "expert.hold",
               hold.index() + 1,
-              Figures.number(hold.windowStart_s(), 3),
-              Figures.number(hold.windowEnd_s(), 3));
+              page.number(hold.windowStart_s(), 3),
+              page.number(hold.windowEnd_s(), 3));
       List<Element> feeds =
           hold.feeds().stream()
               .flatMap(feed -> figure(feed.lowestMedian()).stream())
@@ -148,15 +147,15 @@ final class ExpertPart {
   }
 
   /** Empty where it was not measured. */
-  private static Optional<String> figure(Reading reading) {
+  private Optional<String> figure(Reading reading) {
     return reading
         .measurement()
         .map(
             v -> {
               if (v.unit() == Unit.ONE && v.u() == 0) {
-                return Figures.number(v.value(), 0); // counted, not measured
+                return page.number(v.value(), 0); // counted, not measured
               }
-              Digits digits = Digits.of(v.unit(), Math.abs(v.value()));
+              Digits digits = Digits.of(v.unit(), Math.abs(v.value()), page.words().numerals());
               return digits.value(v) + " " + digits.u(v);
             });
   }
@@ -213,7 +212,7 @@ final class ExpertPart {
     lines.add(page.say("expert.runs", run.number(), same.size(), tries(same)));
     run.measured().map(MeasuredRun::notes).orElse(List.of()).stream()
         .limit(6)
-        .forEach(note -> lines.add(page.foreign(note, 200)));
+        .forEach(note -> lines.add(page.kept(note, 200)));
     return lines;
   }
 
@@ -227,7 +226,7 @@ final class ExpertPart {
                     page.say(
                         "expert.try",
                         r.number(),
-                        r.judgement().verdict().map(Enum::name).orElse(page.say("no-verdict"))))
+                        r.judgement().verdict().map(page::word).orElse(page.say("no-verdict"))))
             .toList());
   }
 

@@ -26,7 +26,7 @@ final class FigurePart {
   Element figure(RunRecord run, String words) {
     if (!page.pictured()) {
       return m.tag(
-          "div.fig", m.tag("p.none", page.say("picture.none", page.foreign(run.end().saw(), 200))));
+          "div.fig", m.tag("p.none", page.say("picture.none", page.kept(run.end().saw(), 200))));
     }
     Element picture = m.drawing("pic", "picture", description(run));
     picture.setAttribute("id", ID);

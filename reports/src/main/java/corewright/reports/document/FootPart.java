@@ -2,7 +2,6 @@ package corewright.reports.document;
 
 import corewright.bench.record.EquipmentUsed;
 import corewright.bench.record.RunRecord;
-import corewright.measures.Figures;
 import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
@@ -72,7 +71,7 @@ final class FootPart {
     return hottest.stream()
         .flatMap(r -> r.measurement().stream())
         .max(Comparator.comparingDouble(Measurement::value))
-        .map(m -> " " + page.say("foot.case", Figures.withU(m)))
+        .map(m -> " " + page.say("foot.case", page.withU(m)))
         .orElse(" " + page.say("foot.case.none"));
   }
 

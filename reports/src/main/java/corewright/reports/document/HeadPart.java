@@ -3,7 +3,6 @@ package corewright.reports.document;
 import corewright.bench.record.Core;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.Source;
-import corewright.measures.Figures;
 import corewright.profiles.Family;
 import org.w3c.dom.Element;
 
@@ -93,7 +92,7 @@ final class HeadPart {
     return text.isBlank() ? page.say("nothing") : text;
   }
 
-  private static String plain(double volts) {
-    return Figures.number(volts, volts == Math.rint(volts) ? 0 : 1);
+  private String plain(double volts) {
+    return page.number(volts, volts == Math.rint(volts) ? 0 : 1);
   }
 }

@@ -1,10 +1,12 @@
 package corewright.reports.document;
 
 import corewright.bench.record.Dossier;
+import java.util.List;
 import org.w3c.dom.Element;
 
 /** What whoever fits the unit does, in order: most units that come back were killed on the way. */
 final class InstallSheet {
+  private static final List<String> GROUPS = List.of("before", "move", "fit", "measure", "ready");
   private final Page page;
   private final Markup m;
 
@@ -23,7 +25,7 @@ final class InstallSheet {
             "div.warning",
             m.drawing("charge", "charge", page.say("caution.sign")),
             m.tag("p", new CautionPart(page).charge() + " " + page.say("caution.work"))));
-    for (String group : page.list("install.groups")) {
+    for (String group : GROUPS) {
       body.appendChild(group(group));
     }
     body.appendChild(page.mark(Page.GAP));

@@ -104,8 +104,8 @@ final class LabelPart {
   }
 
   private void decided(Element route, Decision decision) {
-    String word = decision.disposition().name();
-    route.appendChild(m.drawing("tagform", word, page.say("form", word)));
+    String word = page.word(decision.disposition());
+    route.appendChild(m.drawing("tagform", decision.disposition().name(), page.say("form", word)));
     route.appendChild(m.tag("b", word));
     if (!decision.question().isBlank()) {
       route.appendChild(m.tag("p.line", page.foreign(decision.question(), 120)));

@@ -80,13 +80,16 @@ final class Letter {
 
   private Element becomes(Dossier dossier, Decision decision) {
     Element part = part("decision");
-    String word = decision.disposition().name();
+    String word = page.word(decision.disposition());
     part.appendChild(
-        m.tag("p.disp", m.drawing("tagform", word, page.say("form", word)), m.tag("b", word)));
-    part.appendChild(m.tag("p", page.foreign(decision.sentence(), 300)));
+        m.tag(
+            "p.disp",
+            m.drawing("tagform", decision.disposition().name(), page.say("form", word)),
+            m.tag("b", word)));
+    part.appendChild(m.tag("p", page.kept(decision.sentence(), 300)));
     decision.reasons().stream()
         .limit(MOST_REASONS)
-        .forEach(reason -> part.appendChild(m.tag("p.reason", page.foreign(reason, 200))));
+        .forEach(reason -> part.appendChild(m.tag("p.reason", page.kept(reason, 200))));
     if (decision.disposition() == Disposition.PENDING) {
       say(part, "letter.question");
       part.appendChild(m.tag("p", m.tag("b", page.foreign(decision.question(), 240))));

@@ -2,6 +2,7 @@ package corewright.reports.document;
 
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
+import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
@@ -61,8 +62,27 @@ record Page(
 
   /** What a quantity is called on paper. */
   String quantity(Quantity quantity) {
-    String key = "quantity." + quantity.id();
-    return words.has(key) ? say(key) : quantity.title();
+    return say("quantity." + quantity.id());
+  }
+
+  /** A closed word, as a verdict or a disposition, as the bundle has it. */
+  String word(Enum<?> constant) {
+    return say("word." + constant.name());
+  }
+
+  /** A number as the region writes it. */
+  String number(double value, int decimals) {
+    return words.numerals().number(value, decimals);
+  }
+
+  /** A reading as the region writes it. */
+  String withU(Measurement m) {
+    return words.numerals().withU(m);
+  }
+
+  /** A sentence that the program put into the record: numbers as the region writes them. */
+  String kept(String sentence, int most) {
+    return foreign(words.numerals().sentence(sentence), most);
   }
 
   /** Texts that are counted in the bundle: {@code key.1}, {@code key.2} and so on. */

@@ -158,7 +158,8 @@ final class ReadingTable {
 
   private Element row(Row row) {
     Element outcome = m.tag("td.outcome");
-    row.form().ifPresent(form -> outcome.appendChild(m.drawing("small", form, form)));
+    row.form()
+        .ifPresent(form -> outcome.appendChild(m.drawing("small", form, page.say("word." + form))));
     outcome.appendChild(m.tag("span", row.outcome()));
     return m.tag(
         "tr",
@@ -187,7 +188,7 @@ final class ReadingTable {
     head.setAttribute("scope", "col");
     run.judgement()
         .verdict()
-        .ifPresent(v -> head.appendChild(m.drawing("small", v.name(), v.name())));
+        .ifPresent(v -> head.appendChild(m.drawing("small", v.name(), page.word(v))));
     head.appendChild(m.tag("span", page.say("column." + key)));
     return head;
   }

@@ -2,7 +2,6 @@ package corewright.reports.document;
 
 import corewright.bench.record.Dossier;
 import corewright.bench.record.RunRecord;
-import corewright.measures.Figures;
 import java.util.List;
 import org.w3c.dom.Element;
 
@@ -31,10 +30,10 @@ final class RebuildPart {
                         "p",
                         page.say(
                             "judged-at.run",
-                            Figures.number(profile.temperature_C(), 0),
-                            Figures.number(profile.temperatureTolerance_K(), 0),
+                            page.number(profile.temperature_C(), 0),
+                            page.number(profile.temperatureTolerance_K(), 0),
                             left.number(),
-                            left.judgement().verdict().map(Enum::name).orElse("–")))));
+                            left.judgement().verdict().map(page::word).orElse("–")))));
     return column;
   }
 

@@ -5,7 +5,6 @@ import corewright.bench.record.Qualifier;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Verdict;
 import corewright.measures.FeedReadings;
-import corewright.measures.Figures;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
 import corewright.measures.Measurement;
@@ -88,7 +87,7 @@ record Row(
   private static Row of(Page page, RunRecord run, Finding finding) {
     Limit limit = finding.limit();
     Optional<Measurement> m = finding.measurement();
-    Digits digits = Digits.of(limit);
+    Digits digits = Digits.of(limit, page.words().numerals());
     String side = limit.side() == Limit.Side.AT_LEAST ? "limit.at-least" : "limit.at-most";
     boolean judged = judged(run) && finding.outcome() != Finding.Outcome.NOT_MEASURED;
     String outcome = judged(run) ? finding.outcome().name() : "NOT_JUDGED";
@@ -96,7 +95,7 @@ record Row(
         limit.id(),
         page.quantity(limit.quantity()) + load(page, run, finding.hold()),
         m.map(digits::value).orElse(NONE),
-        m.map(digits::u).orElse(page.foreign(finding.note(), 44)),
+        m.map(digits::u).orElse(page.kept(finding.note(), 44)),
         page.say(side, digits.limit(limit, m)),
         m.flatMap(v -> finding.margin().map(margin -> digits.margin(margin, v))).orElse(NONE),
         judged ? Optional.of(outcome) : Optional.empty(),
@@ -113,7 +112,7 @@ record Row(
         .filter(h -> h.index() == hold)
         .flatMap(h -> h.value(Quantity.LOAD).stream())
         .findFirst()
-        .map(load -> Words.tied(", " + page.say("at-load", Figures.number(load.value(), 2))))
+        .map(load -> Words.tied(", " + page.say("at-load", page.number(load.value(), 2))))
         .orElse("");
   }
 
@@ -134,7 +133,7 @@ record Row(
             .filter(p -> !p.feeds().isEmpty())
             .map(p -> p.feeds().get(0).zones().good_V())
             .or(() -> page.family().map(Family::zones).map(z -> z.good_V()));
-    Digits volts = Digits.of(lowest.unit(), lowest.value());
+    Digits volts = Digits.of(lowest.unit(), lowest.value(), page.words().numerals());
     Optional<Qualifier> qualifier = run.judgement().qualifier();
     return new Row(
         INPUT,

@@ -4,7 +4,6 @@ import corewright.bench.record.Finding;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Verdict;
 import corewright.measures.FeedReadings;
-import corewright.measures.Figures;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
 import corewright.measures.Measurement;
@@ -25,7 +24,7 @@ final class Sentence {
     return Headlines.worst(run)
         .filter(finding -> decided(finding, run))
         .flatMap(finding -> numbers(page, run, finding))
-        .orElseGet(() -> reasons(run));
+        .orElseGet(() -> reasons(page, run));
   }
 
   /** Whether the headline's own outcome is the run's verdict. */
@@ -50,28 +49,30 @@ final class Sentence {
             hold ->
                 page.say(
                     "sentence." + finding.outcome(),
-                    input(hold),
-                    Figures.withU(output),
-                    Figures.number(hold.windowEnd_s() - hold.windowStart_s(), 1),
-                    load(hold),
-                    Digits.of(finding.limit()).limit(finding.limit(), finding.measurement())));
+                    input(page, hold),
+                    page.withU(output),
+                    page.number(hold.windowEnd_s() - hold.windowStart_s(), 1),
+                    load(page, hold),
+                    Digits.of(finding.limit(), page.words().numerals())
+                        .limit(finding.limit(), finding.measurement())));
   }
 
-  private static String input(MeasuredHold hold) {
+  private static String input(Page page, MeasuredHold hold) {
     return hold.feeds().stream()
         .map(FeedReadings::mean)
         .flatMap(reading -> reading.measurement().stream())
         .findFirst()
-        .map(m -> Figures.number(m.value(), 1) + " V")
+        .map(m -> page.number(m.value(), 1) + " V")
         .orElse("—");
   }
 
-  private static String load(MeasuredHold hold) {
-    return hold.value(Quantity.LOAD).map(m -> Figures.number(m.value(), 2) + " A").orElse("—");
+  private static String load(Page page, MeasuredHold hold) {
+    return hold.value(Quantity.LOAD).map(m -> page.number(m.value(), 2) + " A").orElse("—");
   }
 
-  private static String reasons(RunRecord run) {
+  private static String reasons(Page page, RunRecord run) {
     List<String> reasons = run.judgement().reasons();
-    return String.join(" ", reasons.subList(0, Math.min(2, reasons.size())));
+    String first = String.join(" ", reasons.subList(0, Math.min(2, reasons.size())));
+    return page.words().numerals().sentence(first);
   }
 }

@@ -5,7 +5,6 @@ import corewright.bench.record.Dossier;
 import corewright.bench.record.Finding;
 import corewright.bench.record.Identification;
 import corewright.bench.record.RunRecord;
-import corewright.measures.Figures;
 import corewright.profiles.Variant;
 import java.util.List;
 import org.w3c.dom.Element;
@@ -51,7 +50,7 @@ final class Traveller {
     Element reason =
         m.tag(
             "p",
-            dossier.decision().map(Decision::sentence).map(s -> page.foreign(s, 200)).orElse("–"));
+            dossier.decision().map(Decision::sentence).map(s -> page.kept(s, 200)).orElse("–"));
     return List.of(kit, reason, m.tag("p.reason", findings()));
   }
 
@@ -77,11 +76,7 @@ final class Traveller {
     return String.join(
         " · ",
         failed.stream()
-            .map(
-                f ->
-                    page.quantity(f.quantity())
-                        + " "
-                        + Figures.withU(f.measurement().orElseThrow()))
+            .map(f -> page.quantity(f.quantity()) + " " + page.withU(f.measurement().orElseThrow()))
             .toList());
   }
 

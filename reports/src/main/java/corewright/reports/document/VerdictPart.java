@@ -6,7 +6,6 @@ import corewright.bench.record.Dossier;
 import corewright.bench.record.Finding;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Verdict;
-import corewright.measures.Figures;
 import corewright.reports.chart.Headlines;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +25,7 @@ final class VerdictPart {
   Element verdict(Dossier dossier) {
     Optional<Verdict> verdict = page.run().flatMap(run -> run.judgement().verdict());
     if (verdict.isPresent()) {
-      return told(verdict.get().name(), verdict.get().name(), page.run().orElseThrow());
+      return told(verdict.get().name(), page.word(verdict.get()), page.run().orElseThrow());
     }
     if (page.run().isPresent()) {
       return m.tag(
@@ -52,7 +51,7 @@ final class VerdictPart {
     return page.arrived()
         .flatMap(Headlines::worst)
         .flatMap(Finding::measurement)
-        .map(m -> " " + page.say("arrived-at", Figures.withU(m)))
+        .map(m -> " " + page.say("arrived-at", page.withU(m)))
         .orElse("");
   }
 
@@ -71,11 +70,11 @@ final class VerdictPart {
             + (reasons.isEmpty() ? "" : " " + reasons.get(0));
     return m.tag(
         "div.ver",
-        m.drawing("form", disposition.name(), page.say("form", disposition)),
+        m.drawing("form", disposition.name(), page.say("form", page.word(disposition))),
         m.tag(
             "div.words",
-            m.tag("h2", disposition.name()),
-            m.tag("p.said", page.foreign(said, LONGEST)),
+            m.tag("h2", page.word(disposition)),
+            m.tag("p.said", page.kept(said, LONGEST)),
             m.tag("p.run", page.say("untested"))));
   }
 }

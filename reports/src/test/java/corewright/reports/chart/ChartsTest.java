@@ -19,6 +19,7 @@ import corewright.reports.Samples;
 import corewright.reports.Waves;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -28,6 +29,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
 
 class ChartsTest {
+  private static final Numerals POINT = Numerals.of(Locale.UK);
   @TempDir Path folder;
   private final SampleRuns runs = new SampleRuns();
 
@@ -36,7 +38,7 @@ class ChartsTest {
   void everyKindOfRunIsDrawn(String kind) throws Exception {
     Capture capture = (Capture) Waves.class.getMethod(kind).invoke(null);
     RunRecord run = runs.run(kind, "U-00418Q", capture, Profile.Purpose.ARRIVAL, Source.EMULATED);
-    Path file = new Charts(runs).svg(run, out()).orElseThrow();
+    Path file = new Charts(runs, Locale.UK).svg(run, out()).orElseThrow();
     String svg = Files.readString(file);
     assertTrue(svg.length() < 250_000, "SVG of " + svg.length() + " characters");
     Document parsed =
@@ -44,7 +46,7 @@ class ChartsTest {
     assertEquals(
         "U-00418Q: " + run.judgement().reasons().get(0),
         parsed.getElementsByTagName("title").item(0).getTextContent());
-    assertEquals(svg, Files.readString(new Charts(runs).svg(run, folder).orElseThrow()));
+    assertEquals(svg, Files.readString(new Charts(runs, Locale.UK).svg(run, folder).orElseThrow()));
   }
 
   @Test
@@ -57,7 +59,7 @@ class ChartsTest {
             Profile.Purpose.ARRIVAL,
             Source.BENCH,
             new RunEnd(RunEnd.Kind.REFUSED_TO_POWER, "first-power", 0, "A short.", "Stop."));
-    assertEquals(Optional.empty(), new Charts(runs).svg(run, folder));
+    assertEquals(Optional.empty(), new Charts(runs, Locale.UK).svg(run, folder));
   }
 
   @Test
@@ -75,10 +77,11 @@ class ChartsTest {
     Limit limit = Samples.OUTPUT_FULL;
     assertEquals(
         "46.50 V",
-        Digits.of(limit).limit(limit, Optional.of(new Measurement(47.62, 0.03, Unit.VOLT))));
+        Digits.of(limit, POINT).limit(limit, Optional.of(new Measurement(47.62, 0.03, Unit.VOLT))));
     assertEquals(
-        "46.5 V", Digits.of(limit).limit(limit, Optional.of(new Measurement(19, 2, Unit.VOLT))));
-    assertEquals("46.5 V", Digits.of(limit).limit(limit, Optional.empty()));
+        "46.5 V",
+        Digits.of(limit, POINT).limit(limit, Optional.of(new Measurement(19, 2, Unit.VOLT))));
+    assertEquals("46.5 V", Digits.of(limit, POINT).limit(limit, Optional.empty()));
   }
 
   @Test
@@ -87,7 +90,7 @@ class ChartsTest {
         new Limit(
             "r", Quantity.RECOVERY, Limit.Side.AT_MOST, 0.005, 0.005, 0, 2, false, "a sample");
     Measurement m = new Measurement(0.00231, 0.00002, Unit.SECOND);
-    Digits digits = Digits.of(limit);
+    Digits digits = Digits.of(limit, POINT);
     assertEquals("2.31", digits.value(m));
     assertEquals("± 0.04 ms", digits.u(m).replace('\u00A0', ' '));
     assertEquals("5.00 ms", digits.limit(limit, Optional.of(m)));

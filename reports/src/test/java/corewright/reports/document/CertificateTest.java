@@ -20,6 +20,7 @@ import corewright.reports.SampleRuns;
 import corewright.reports.Samples;
 import corewright.reports.Waves;
 import corewright.reports.chart.Digits;
+import corewright.reports.chart.Numerals;
 import corewright.reports.document.genuine.Genuine;
 import corewright.reports.document.genuine.PdfCheck;
 import corewright.reports.document.genuine.TestKey;
@@ -30,6 +31,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import org.apache.pdfbox.Loader;
@@ -56,7 +58,7 @@ class CertificateTest {
     String text = PdfText.of(file);
     RunRecord run = dossier.runs().get(1);
     for (Finding finding : run.judgement().findings()) {
-      Digits digits = Digits.of(finding.limit());
+      Digits digits = Digits.of(finding.limit(), Numerals.of(Locale.UK));
       var m = finding.measurement().orElseThrow();
       assertTrue(text.contains(digits.value(m)), finding + " in " + text);
     }
@@ -199,7 +201,7 @@ class CertificateTest {
     if (m.unit() == Unit.ONE && m.u() == 0) {
       return Figures.number(m.value(), 0);
     }
-    Digits digits = Digits.of(m.unit(), Math.abs(m.value()));
+    Digits digits = Digits.of(m.unit(), Math.abs(m.value()), Numerals.of(Locale.UK));
     return (digits.value(m) + " " + digits.u(m)).replace('\u00A0', ' ');
   }
 

@@ -45,7 +45,7 @@ public final class Workshop implements AutoCloseable {
                 WallClock.here(clock),
                 new RecordOfShop(ledger),
                 Optional.of(new ShopSigner(key))),
-            new Charts(evidence));
+            new Charts(evidence, shop.region()));
   }
 
   /**
