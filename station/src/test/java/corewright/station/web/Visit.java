@@ -1,0 +1,166 @@
+package corewright.station.web;
+
+import corewright.bench.life.Role;
+import corewright.bench.run.Clock;
+import corewright.profiles.Catalogue;
+import corewright.station.work.ShopFile;
+import corewright.station.work.Workshop;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.CookieManager;
+import java.net.CookiePolicy;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A console on a free port, and somebody in front of it with a browser's manners and no browser.
+ */
+public final class Visit implements AutoCloseable {
+  public static final String OWNER = "H. Oduya";
+  public static final String PASSWORD = "copper and comb";
+
+  private static final Pattern PROOF =
+      Pattern.compile("name=\"proof\" (?:content|value)=\"([^\"]*)\"");
+
+  private final Console console;
+  private final CookieManager cookies = new CookieManager(null, CookiePolicy.ACCEPT_ALL);
+  private final HttpClient client =
+      HttpClient.newBuilder()
+          .cookieHandler(cookies)
+          .followRedirects(HttpClient.Redirect.NEVER)
+          .build();
+  private final boolean closes;
+  private String proof = "";
+
+  private Visit(Console console, boolean closes) {
+    this.console = console;
+    this.closes = closes;
+  }
+
+  /** A console on a shop's folder that has no account yet; nobody is signed in. */
+  public static Visit to(Path folder) {
+    return to(folder, Clock.system());
+  }
+
+  /** The same by another clock. */
+  public static Visit to(Path folder, Clock clock) {
+    return new Visit(
+        Console.open(
+            () -> Workshop.open(Catalogue.ofHome(), folder, ShopFile.in(folder), "console", clock),
+            clock,
+            0),
+        true);
+  }
+
+  /** A console with an owner, who is signed in. */
+  public static Visit asOwner(Path folder) {
+    try (Workshop workshop =
+        Workshop.open(Catalogue.ofHome(), folder, ShopFile.in(folder), "console", Clock.system())) {
+      workshop.ledger().accounts().put(OWNER, Role.OWNER, PASSWORD.toCharArray(), OWNER);
+    }
+    Visit visit = to(folder);
+    visit.signIn(OWNER, PASSWORD);
+    return visit;
+  }
+
+  /** Somebody else in front of the same console, with another browser; nobody is signed in. */
+  public Visit another() {
+    return new Visit(console, false);
+  }
+
+  public Console console() {
+    return console;
+  }
+
+  public String at(String path) {
+    return "http://127.0.0.1:" + console.port() + path;
+  }
+
+  /** Signs in; what is asked for afterwards is asked as this person. */
+  public HttpResponse<String> signIn(String name, String password) {
+    get("/in");
+    HttpResponse<String> answer = post("/in", Map.of("name", name, "password", password));
+    if (answer.statusCode() == 303) {
+      get("/");
+    }
+    return answer;
+  }
+
+  /** Asks for a page, and remembers the proof that its forms carry. */
+  public HttpResponse<String> get(String path) {
+    HttpResponse<String> answer = send(HttpRequest.newBuilder(URI.create(at(path))).GET());
+    Matcher found = PROOF.matcher(answer.body());
+    if (found.find()) {
+      proof = found.group(1);
+    }
+    return answer;
+  }
+
+  /** Sends a form with the proof of the last page. */
+  public HttpResponse<String> post(String path, Map<String, String> fields) {
+    return post(path, fields, proof);
+  }
+
+  /** Sends a form with any proof. */
+  public HttpResponse<String> post(String path, Map<String, String> fields, String withProof) {
+    return post(
+        path,
+        Stream.concat(fields.entrySet().stream(), Stream.of(Map.entry("proof", withProof)))
+            .toList());
+  }
+
+  /** Sends a form as it is, several values for one name too. */
+  public HttpResponse<String> post(String path, List<Map.Entry<String, String>> fields) {
+    String body =
+        fields.stream()
+            .map(e -> encoded(e.getKey()) + "=" + encoded(e.getValue()))
+            .collect(Collectors.joining("&"));
+    return send(
+        HttpRequest.newBuilder(URI.create(at(path)))
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(HttpRequest.BodyPublishers.ofString(body)));
+  }
+
+  public HttpResponse<String> send(HttpRequest.Builder request) {
+    try {
+      return client.send(
+          request.build(), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The proof that the forms of the last page carry. */
+  public String proof() {
+    return proof;
+  }
+
+  public CookieManager cookies() {
+    return cookies;
+  }
+
+  private static String encoded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+
+  @Override
+  public void close() {
+    if (closes) {
+      console.close();
+    }
+  }
+}
