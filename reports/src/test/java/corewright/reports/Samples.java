@@ -284,6 +284,10 @@ public final class Samples {
   }
 
   public static RunBegun begun(String id, String tag) {
+    return begun(id, tag, "bench-1");
+  }
+
+  public static RunBegun begun(String id, String tag, String bench) {
     return new RunBegun(
         id,
         tag,
@@ -292,7 +296,7 @@ public final class Samples {
         Source.EMULATED,
         MORNING.plusSeconds(600),
         "H. Oduya",
-        "bench-1",
+        bench,
         "fixture-sd48-1",
         "sd48-arrival",
         "captures/" + id + ".h5");

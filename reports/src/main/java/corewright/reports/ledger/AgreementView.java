@@ -53,8 +53,8 @@ final class AgreementView {
               body.get("settled").asText(),
               body.get("tag").asText(),
               event.tag());
-      case FORGOTTEN, ACCOUNT_MADE -> {
-        // persons are kept outside of what is told from events
+      case FORGOTTEN, ACCOUNT_MADE, MOVED -> {
+        // persons and places are kept outside of what is told from events
       }
       default -> throw new IllegalArgumentException(kind + " is no agreement");
     }

@@ -45,7 +45,8 @@ enum EventKind {
   DEPOSIT_TAKEN("deposit taken"),
   DEPOSIT_SETTLED("deposit settled"),
   FORGOTTEN("forgotten"),
-  ACCOUNT_MADE("account made");
+  ACCOUNT_MADE("account made"),
+  MOVED("ledger moved");
 
   private final String id;
   private final Optional<Act> act;
@@ -79,7 +80,8 @@ enum EventKind {
           DEPOSIT_TAKEN,
           DEPOSIT_SETTLED,
           FORGOTTEN,
-          ACCOUNT_MADE ->
+          ACCOUNT_MADE,
+          MOVED ->
           true;
       default -> false;
     };

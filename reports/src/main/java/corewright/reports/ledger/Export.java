@@ -93,26 +93,12 @@ final class Export {
       if (!customer.isEmpty()) {
         query.bind(0, customer);
       }
-      List<String> header = columns(name);
+      List<String> header = Columns.of(handle, name);
       Csv.row(to, header);
       query
           .map((row, context) -> cells(row, header.size()))
           .useStream(rows -> rows.forEach(row -> write(to, row)));
     }
-  }
-
-  private List<String> columns(String table) {
-    return handle
-        .createQuery("SELECT * FROM " + table + " WHERE 1 = 0")
-        .scanResultSet(
-            (results, context) -> {
-              List<String> names = new ArrayList<>();
-              var about = results.get().getMetaData();
-              for (int i = 1; i <= about.getColumnCount(); i++) {
-                names.add(about.getColumnName(i));
-              }
-              return names;
-            });
   }
 
   private static List<String> cells(ResultSet row, int columns) throws SQLException {

@@ -9,6 +9,9 @@ import org.sqlite.SQLiteException;
 
 /** What a database says, as a sentence that a person can act on. */
 final class Faults {
+  /** How a ledger refuses that was moved; the place follows. */
+  static final String MOVED = "this ledger has moved to ";
+
   private Faults() {}
 
   /**
@@ -17,17 +20,43 @@ final class Faults {
   static LedgerFault of(String doing, Exception e) {
     for (Throwable cause = e; cause != null; cause = cause.getCause()) {
       if (cause instanceof SQLiteException sqlite) {
+        String message = String.valueOf(sqlite.getMessage());
         return new LedgerFault(
-            "Cannot " + doing + ": " + sqlite.getMessage(), remedy(sqlite.getResultCode()), e);
+            "Cannot " + doing + ": " + message,
+            message.contains(MOVED) ? "Open the ledger there" : remedy(sqlite.getResultCode()),
+            e);
       }
       if (cause instanceof FileSystemException file) {
         return new LedgerFault("Cannot " + doing + ": " + file.getMessage(), remedy(file), e);
       }
+      if (cause instanceof LedgerFault fault) {
+        return fault; // it says better what was wrong
+      }
       if (cause instanceof SQLException sql) {
-        return new LedgerFault("Cannot " + doing + ": " + sql.getMessage(), UNKNOWN, e);
+        return new LedgerFault("Cannot " + doing + ": " + sql.getMessage(), remedy(sql), e);
       }
     }
     return new LedgerFault("Cannot " + doing + ": " + e.getMessage(), UNKNOWN, e);
+  }
+
+  /** By the class of the SQLSTATE (ISO/IEC 9075-2, and PostgreSQL's own list of codes). */
+  private static String remedy(SQLException sql) {
+    String state = Objects.requireNonNullElse(sql.getSQLState(), "");
+    if (state.equals("53100")) {
+      return FULL;
+    }
+    if (state.equals("25006") || state.equals("42501")) {
+      return "Nothing of it was kept. Ask the keeper of the database for the right to write";
+    }
+    if (state.equals("3D000")) {
+      return "Ask the keeper of the database to make it, with encoding UTF8";
+    }
+    return switch (state.isEmpty() ? "" : state.substring(0, 2)) {
+      case "08", "57" -> "Nothing of it was kept. See that the database runs and can be reached";
+      case "28" -> "Give the user in the URL, and the password in the file .pgpass";
+      case "40", "53", "55" -> "Nothing of it was kept. Try again";
+      default -> UNKNOWN;
+    };
   }
 
   private static String remedy(FileSystemException file) {

@@ -69,7 +69,12 @@ public final class Ledger implements AutoCloseable {
    * @throws LedgerFault if there is no ledger, or if the file cannot be read
    */
   public static Verification verify(Path file, Expectations expectations) {
-    try (Database database = Database.openReadOnly(Urls.of(file))) {
+    return verify(Urls.of(file), expectations);
+  }
+
+  /** As {@link #verify(Path, Expectations)}, for the URL of a database. */
+  public static Verification verify(String url, Expectations expectations) {
+    try (Database database = Database.openReadOnly(url)) {
       return database.read(handle -> Audit.of(handle, expectations));
     }
   }
@@ -258,7 +263,7 @@ public final class Ledger implements AutoCloseable {
    * @throws LedgerFault if there is no such customer
    */
   public void export(Path folder, Optional<String> customer) {
-    database.snapshot(
+    database.read(
         handle -> {
           Export.write(
               handle, folder, customer.map(name -> Customers.known(handle, name)).orElse(""));
@@ -296,22 +301,40 @@ public final class Ledger implements AutoCloseable {
                 handle, customer.map(name -> Customers.known(handle, name)).orElse("")));
   }
 
-  /** Writes a whole copy of the ledger into a new file, while others go on writing. */
+  /** Writes a whole copy of the ledger into a new SQLite file, while others go on writing. */
   public void copyTo(Path file) {
-    database.read(handle -> handle.execute("VACUUM INTO ?", file.toString()));
+    database.copyTo(file);
+  }
+
+  /**
+   * Moves the whole ledger from its file into a database that several benches share. From then on
+   * the file refuses every further event, from whatever program.
+   *
+   * @param url as {@code jdbc:postgresql://host/database?user=name}, of a database without a ledger
+   * @return what the copy was found to be; the file goes on being the ledger unless it is whole
+   * @throws LedgerFault if the ledger is shared already, or if there is a ledger at the URL
+   */
+  public Verification moveTo(String url, String who) {
+    String place = Urls.store(url).place();
+    return database.moving(
+        handle -> {
+          Accounts.requireOwner(handle, who, "move the ledger");
+          append(handle, who, EventKind.MOVED, "LEDGER", Json.tree(Map.of("to", place)));
+          Copying.into(handle, url);
+          Verification found = verify(url, new Expectations(List.of(), heads(handle)));
+          if (!found.whole()) {
+            throw new LedgerFault(
+                "The copy at " + place + " is not whole: " + found.broken().get(0),
+                "The ledger stays in its file; empty that database and try again");
+          }
+          return found;
+        },
+        place);
   }
 
   /** Where every chain ends now. */
   public List<Head> heads() {
-    return database.read(
-        handle ->
-            handle
-                .createQuery("SELECT name, sequence, hash FROM chain ORDER BY name")
-                .map(
-                    (row, context) ->
-                        new Head(
-                            row.getString("name"), row.getLong("sequence"), row.getString("hash")))
-                .list());
+    return database.read(Ledger::heads);
   }
 
   /** Tags of all units of a family, in order. */
@@ -393,6 +416,15 @@ public final class Ledger implements AutoCloseable {
 
   private Event append(Handle handle, String who, EventKind kind, String tag, JsonNode body) {
     return appender.append(handle, who, kind, tag, body);
+  }
+
+  private static List<Head> heads(Handle handle) {
+    return handle
+        .createQuery("SELECT name, sequence, hash FROM chain ORDER BY name")
+        .map(
+            (row, context) ->
+                new Head(row.getString("name"), row.getLong("sequence"), row.getString("hash")))
+        .list();
   }
 
   private static Dossier dossier(Handle handle, String tag, int visit) {

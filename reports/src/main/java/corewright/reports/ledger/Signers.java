@@ -37,7 +37,10 @@ final class Signers {
   /** Whether this ledger's schema has signatures; one that nobody has opened since has not. */
   static boolean exist(Handle handle) {
     try (ResultSet column =
-        handle.getConnection().getMetaData().getColumns(null, null, "event", "signature")) {
+        handle
+            .getConnection()
+            .getMetaData()
+            .getColumns(null, handle.getConnection().getSchema(), "event", "signature")) {
       return column.next();
     } catch (SQLException e) {
       throw Faults.of("read the ledger's schema", e);

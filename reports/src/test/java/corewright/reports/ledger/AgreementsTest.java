@@ -20,17 +20,21 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Kept.class)
 class AgreementsTest {
+  @Parameter private Kept kept;
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 26);
   @TempDir private Path folder;
   private Ledger ledger;
 
   @BeforeEach
   void open() {
-    ledger =
-        Ledger.open(
-            folder.resolve("ledger.db"), "counter", Clock.fixed(Samples.MORNING, ZoneOffset.UTC));
+    ledger = kept.open(folder, "counter", Clock.fixed(Samples.MORNING, ZoneOffset.UTC));
   }
 
   @AfterEach
@@ -118,7 +122,7 @@ class AgreementsTest {
     Agreement made = ledger.agreements().quote(quote("180"), "counter");
     ledger.agreements().answer(made.number(), false, "x", "mail", TODAY, "c");
     deposit();
-    Raw raw = new Raw(folder.resolve("ledger.db"));
+    Raw raw = new Raw(kept.url(folder));
     List<String> before = raw.views();
     assertEquals(2, before.size());
     ledger.rebuildViews();

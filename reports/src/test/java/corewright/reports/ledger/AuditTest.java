@@ -12,27 +12,32 @@ import java.time.ZoneOffset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Kept.class)
 class AuditTest {
+  @Parameter private Kept kept;
   private static final Clock CLOCK = Clock.fixed(Samples.MORNING, ZoneOffset.UTC);
   @TempDir Path folder;
   private Raw raw;
 
   @BeforeEach
   void fiveEventsOfOneBenchAndTwoOfAnother() {
-    Path file = folder.resolve("ledger.sqlite");
-    raw = new Raw(file);
+    raw = new Raw(kept.url(folder));
     String tag = Tags.of(1);
-    try (Ledger ledger = Ledger.open(file, "bench-1", CLOCK)) {
+    try (Ledger ledger = kept.open(folder, "bench-1", CLOCK)) {
       ledger.receive(Samples.core(tag, "114"));
       ledger.answers(tag, Samples.answers());
       ledger.runEnded(Samples.run("a", tag));
       ledger.decided(tag, Samples.pending(), "H. Oduya");
       ledger.identified(tag, Samples.identification(), "H. Oduya");
     }
-    try (Ledger other = Ledger.open(file, "bench-2", CLOCK)) {
+    try (Ledger other = kept.open(folder, "bench-2", CLOCK)) {
       other.runEnded(Samples.run("b", tag));
       other.decided(tag, Samples.pending(), "M. Reyes");
     }
@@ -120,7 +125,7 @@ class AuditTest {
   }
 
   private Verification verify() {
-    try (Ledger ledger = Ledger.open(folder.resolve("ledger.sqlite"), "reader", CLOCK)) {
+    try (Ledger ledger = kept.open(folder, "reader", CLOCK)) {
       return ledger.verify();
     }
   }

@@ -19,10 +19,14 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Kept.class)
 class FinderTest {
+  @Parameter private Kept kept;
   private static final Query ALL = query();
   @TempDir private Path folder;
   private Ledger ledger;
@@ -30,9 +34,7 @@ class FinderTest {
   /** Unit 1 and 2 share a lot, 3 has the other; 1 to 3 left, 4 was only received. */
   @BeforeEach
   void threeThatLeftAndOneThatCame() {
-    ledger =
-        Ledger.open(
-            folder.resolve("ledger.db"), "bench-1", Clock.fixed(Samples.MORNING, ZoneOffset.UTC));
+    ledger = kept.open(folder, "bench-1", Clock.fixed(Samples.MORNING, ZoneOffset.UTC));
     ledger.stores().take(new Stores.Lot("LOT-7", "cap", 9, 9, "Parts Ltd", ""), "x");
     ledger.stores().take(new Stores.Lot("LOT-8", "cap", 9, 9, "Parts Ltd", ""), "x");
     leave(1, "LOT-7", "M. Reyes");
@@ -123,24 +125,6 @@ class FinderTest {
     String swapped = tag.substring(0, 6) + tag.charAt(7) + tag.charAt(6);
     assertEquals(List.of(tag), ledger.find(swapped).stream().map(Found::tag).toList());
     assertEquals(Set.of(), Mistyped.candidates(tag));
-  }
-
-  /** RFC 4180 for the quotes; a leading apostrophe is what spreadsheets take for text. */
-  @ParameterizedTest
-  @CsvSource(
-      quoteCharacter = '~',
-      value = {
-        "plain, plain",
-        "=1+1, '=1+1",
-        "+cmd, '+cmd",
-        "@x, '@x",
-        "-2.5e-3, -2.5e-3",
-        "-2-3, '-2-3",
-        "say \"x\", ~\"say \"\"x\"\"\"~",
-        "~=a,b~, ~\"'=a,b\"~"
-      })
-  void noCellIsAFormula(String text, String cell) {
-    assertEquals(cell, Csv.cell(text));
   }
 
   @Test

@@ -17,15 +17,21 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Kept.class)
 class LedgerTest {
+  @Parameter private Kept kept;
   private static final Clock CLOCK = Clock.fixed(Samples.MORNING, ZoneOffset.UTC);
   @TempDir Path folder;
   private Ledger ledger;
 
   @BeforeEach
   void open() {
-    ledger = Ledger.open(folder.resolve("ledger.sqlite"), "bench-1", CLOCK);
+    ledger = kept.open(folder, "bench-1", CLOCK);
   }
 
   @AfterEach
@@ -140,7 +146,7 @@ class LedgerTest {
     ledger.runBegun(begun("b", tag));
     ledger.decided(tag, Samples.pending(), "H. Oduya");
     ledger.documented(tag, "test report", Path.of("x.pdf"), "ef".repeat(32), "H. Oduya");
-    Raw raw = new Raw(folder.resolve("ledger.sqlite"));
+    Raw raw = new Raw(kept.url(folder));
     List<String> before = raw.views();
     assertTrue(before.size() >= 8, before.toString());
     ledger.rebuildViews();

@@ -23,8 +23,14 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Kept.class)
 class LivesTest {
+  @Parameter private Kept kept;
   private static final Clock CLOCK = Clock.fixed(Samples.MORNING, ZoneOffset.UTC);
   private static final String WHO = "M. Reyes";
 
@@ -34,7 +40,7 @@ class LivesTest {
 
   @BeforeEach
   void aTestedCoreThatShallBeRebuilt() {
-    ledger = Ledger.open(folder.resolve("ledger.db"), "bench-1", CLOCK);
+    ledger = kept.open(folder, "bench-1", CLOCK);
     tag = ledger.nextTag();
     ledger.receive(Samples.core(tag, "SN 0698-114"));
     ledger.identified(tag, Samples.identification(), WHO);
@@ -174,7 +180,7 @@ class LivesTest {
     take(new Step.Plain(Act.PACK, ""));
     take(new Step.Shipping("carrier", "T-1", "2026-11-26", "2027-11-26", "Parts and labour"));
     ledger.claims().open(tag, "dies when hot", Map.of(), WHO);
-    Raw raw = new Raw(folder.resolve("ledger.db"));
+    Raw raw = new Raw(kept.url(folder));
     List<String> before = raw.views();
     ledger.rebuildViews();
     assertEquals(before, raw.views());
@@ -185,10 +191,10 @@ class LivesTest {
   @Test
   void aLedgerFromBeforeTheLifeOfUnitsWasKeptTellsItFromItsEvents() {
     ledger.close();
-    Raw raw = new Raw(folder.resolve("ledger.db"));
+    Raw raw = new Raw(kept.url(folder));
     raw.execute("DELETE FROM life");
     raw.execute("UPDATE counter SET value = 0 WHERE name = 'views'");
-    ledger = Ledger.open(folder.resolve("ledger.db"), "bench-1", CLOCK);
+    ledger = kept.open(folder, "bench-1", CLOCK);
     assertEquals(Stage.TO_REBUILD, stage());
   }
 

@@ -8,24 +8,25 @@ import java.util.function.UnaryOperator;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
-/** The ledger's file opened behind the ledger's back, as someone who wants to change it would. */
-record Raw(Path file) {
+/**
+ * The ledger's database opened behind the ledger's back, as someone who wants to change it would.
+ */
+record Raw(String url) {
+
+  Raw(Path file) {
+    this(Urls.of(file));
+  }
 
   void execute(String sql) {
     jdbi().useHandle(handle -> handle.execute(sql));
   }
 
-  /** As {@link #execute}, after the triggers that guard the events have been taken away. */
+  /** As {@link #execute}, after what guards the events has been taken away. */
   void tamper(String sql) {
     jdbi()
         .useHandle(
             handle -> {
-              handle
-                  .select("SELECT name FROM sqlite_master WHERE type = 'trigger'")
-                  .mapTo(String.class)
-                  .list()
-                  .forEach(trigger -> handle.execute("DROP TRIGGER " + trigger));
-              handle.execute("PRAGMA foreign_keys = OFF");
+              kept().unguard(handle);
               for (String statement : sql.split(";")) {
                 handle.execute(statement);
               }
@@ -53,6 +54,7 @@ record Raw(Path file) {
     jdbi()
         .useHandle(
             handle -> {
+              kept().unguard(handle);
               for (Event event : all(handle)) {
                 handle.execute(
                     "UPDATE event SET signature = ? WHERE sequence = ?",
@@ -65,10 +67,10 @@ record Raw(Path file) {
   }
 
   private void rewrite(Function<Event, String> body, String keyId) {
-    tamper("DELETE FROM counter WHERE name = 'nothing'");
     jdbi()
         .useHandle(
             handle -> {
+              kept().unguard(handle);
               String previous = Hashes.NOTHING;
               for (Event e : all(handle)) {
                 String text = body.apply(e);
@@ -119,6 +121,10 @@ record Raw(Path file) {
   }
 
   private Jdbi jdbi() {
-    return Jdbi.create("jdbc:sqlite:" + file);
+    return Jdbi.create(url);
+  }
+
+  private Kept kept() {
+    return url.startsWith(Urls.SQLITE) ? Kept.SQLITE : Kept.POSTGRESQL;
   }
 }

@@ -53,6 +53,7 @@ import picocli.CommandLine.Spec;
       SafeCommand.class,
       SealCommand.class,
       ServeCommand.class,
+      ShareCommand.class,
       SheetCommand.class,
       ShowCommand.class,
       SiblingsCommand.class,

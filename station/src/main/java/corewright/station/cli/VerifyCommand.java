@@ -49,8 +49,9 @@ final class VerifyCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "LEDGER|PDF",
-      description = "The ledger's file, or the shop's folder; or a certificate.")
-  private Path ledger;
+      description =
+          "The ledger's file, the shop's folder, or the URL of a shared ledger; or a certificate.")
+  private String ledger = "";
 
   @Option(
       names = "--shop",
@@ -77,7 +78,7 @@ final class VerifyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (ledger.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+    if (ledger.toLowerCase(Locale.ROOT).endsWith(".pdf")) {
       return document();
     }
     Verification found = Verifying.verify(ledger, keys, heads);
@@ -93,7 +94,7 @@ final class VerifyCommand implements Callable<Integer> {
   private int document() {
     Optional<Folders> at = Optional.ofNullable(shop).map(Folders::at);
     Optional<Path> key = keys.stream().findFirst().or(() -> at.map(CheckingPaper::keyOf));
-    Genuine found = CheckingPaper.check(ledger, key);
+    Genuine found = CheckingPaper.check(Path.of(ledger), key);
     List<String> differences = List.of();
     if (at.isPresent() && found.record().isPresent()) {
       try (Workshop workshop =
@@ -106,7 +107,7 @@ final class VerifyCommand implements Callable<Integer> {
         differences = CheckingPaper.against(workshop, found.record().get());
       }
     }
-    GenuineWords words = new GenuineWords(ledger, found, key.isPresent(), differences);
+    GenuineWords words = new GenuineWords(Path.of(ledger), found, key.isPresent(), differences);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.println(RecordJson.text(words.json()));
@@ -118,7 +119,7 @@ final class VerifyCommand implements Callable<Integer> {
 
   private ObjectNode json(Verification found) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.put("ledger", ledger.toString());
+    json.put("ledger", ledger);
     json.put("whole", found.whole());
     json.put("events", found.events());
     json.put("signed", found.signed());

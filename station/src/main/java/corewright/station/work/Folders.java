@@ -8,10 +8,12 @@ import java.nio.file.Path;
 /**
  * Where a shop keeps its record: one folder that can be copied whole.
  *
- * @param root holds {@code ledger.db}, {@code captures/}, {@code charts/} and {@code documents/}
+ * @param root holds {@code ledger.db}, {@code captures/}, {@code charts/} and {@code documents/};
+ *     {@code ledger.url} in place of the first where benches share a database
  */
 public record Folders(Path root) {
   static final String LEDGER = "ledger.db";
+  private static final String SHARED = "ledger.url";
 
   /** Makes what is missing. */
   public static Folders at(Path root) {
@@ -26,8 +28,22 @@ public record Folders(Path root) {
     return folders;
   }
 
-  public Path ledger() {
-    return root.resolve(LEDGER);
+  /** The URL of the ledger: of the file in the folder, or of the database that is shared. */
+  public String ledger() {
+    Path shared = shared();
+    if (Files.notExists(shared)) {
+      return "jdbc:sqlite:" + root.resolve(LEDGER);
+    }
+    try {
+      return Files.readString(shared).strip();
+    } catch (IOException refused) {
+      throw new UncheckedIOException("cannot read " + shared, refused);
+    }
+  }
+
+  /** The file whose one line is the URL of a shared ledger; not there where none is shared. */
+  Path shared() {
+    return root.resolve(SHARED);
   }
 
   public Path captures() {

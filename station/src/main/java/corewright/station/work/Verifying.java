@@ -16,15 +16,22 @@ public final class Verifying {
   /**
    * Reads every event; changes nothing in or beside the file.
    *
-   * @param ledger the file, or the shop's folder
+   * @param ledger the file, the shop's folder, or the URL of a shared ledger
    * @param keys files with the shop's public keys, from elsewhere; empty: those the ledger names
    * @param heads as documents, exports and backups print them
    */
-  public static Verification verify(Path ledger, List<Path> keys, List<String> heads) {
-    Path file = Files.isDirectory(ledger) ? ledger.resolve(Folders.LEDGER) : ledger;
+  public static Verification verify(String ledger, List<Path> keys, List<String> heads) {
     return Ledger.verify(
-        file,
+        url(ledger),
         new Expectations(
             keys.stream().map(PublicKeys::read).toList(), heads.stream().map(Head::of).toList()));
+  }
+
+  private static String url(String ledger) {
+    if (ledger.startsWith("jdbc:")) {
+      return ledger;
+    }
+    Path path = Path.of(ledger);
+    return Files.isDirectory(path) ? new Folders(path).ledger() : "jdbc:sqlite:" + path;
   }
 }

@@ -62,7 +62,7 @@ public final class Workshop implements AutoCloseable {
         folders,
         shop,
         clock,
-        Ledger.open(folders.ledger(), chain, WallClock.here(clock), key),
+        Ledger.open(folders.ledger(), chain, WallClock.here(clock), Optional.of(key)),
         key);
   }
 
@@ -106,6 +106,10 @@ public final class Workshop implements AutoCloseable {
 
   public Exporting exporting() {
     return new Exporting(ledger, folders);
+  }
+
+  public Sharing sharing() {
+    return new Sharing(ledger, folders);
   }
 
   public Backup backup() {
