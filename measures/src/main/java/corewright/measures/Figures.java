@@ -12,14 +12,39 @@ public final class Figures {
 
   private Figures() {}
 
-  /** Value ± U with unit, U = 2u and never 0 for want of digits, as {@code 43.28 ± 0.02 V}. */
+  /** Rounding may take this share off U; where it would take more, U is rounded up. */
+  private static final double MOST_ROUNDED_OFF = 0.05;
+
+  /**
+   * Value ± U with unit, U = 2u and never 0 for want of digits, as {@code 43.28 ± 0.02 V}; a count
+   * is an integer alone.
+   */
   public static String withU(Measurement m) {
+    String half = expanded(m);
+    String symbol = m.unit() == Unit.ONE ? "" : " " + m.unit().symbol();
+    return value(m) + (half.isEmpty() ? "" : " ± " + half) + symbol;
+  }
+
+  /** The value alone, with the decimals that its U deserves. */
+  public static String value(Measurement m) {
+    return number(m.value(), m.counted() ? 0 : decimals(m));
+  }
+
+  /**
+   * U alone, with the decimals of {@link #value}, at least one step of the last; empty where there
+   * is none.
+   *
+   * @see "EA-4/02, 6.3: U rounded as usual, but up where it would shrink by more than 5 %"
+   */
+  public static String expanded(Measurement m) {
+    if (!(m.u() > 0)) {
+      return "";
+    }
     int decimals = decimals(m);
-    double shown = Math.max(m.expanded(2), Math.pow(10, -decimals));
-    return number(m.value(), decimals)
-        + (m.u() > 0 ? " ± " + number(shown, decimals) : "")
-        + " "
-        + m.unit().symbol();
+    double step = Math.pow(10, -decimals);
+    double rounded = Math.max(step, rounded(m.expanded(2), decimals));
+    boolean tooSmall = rounded < (1 - MOST_ROUNDED_OFF) * m.expanded(2);
+    return number(tooSmall ? rounded + step : rounded, decimals);
   }
 
   /**

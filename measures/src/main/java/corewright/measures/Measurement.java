@@ -28,6 +28,11 @@ public record Measurement(double value, double u, Unit unit) {
     return k * u;
   }
 
+  /** Whether it was counted and not measured: it has neither unit nor uncertainty. */
+  public boolean counted() {
+    return unit == Unit.ONE && u == 0;
+  }
+
   @Override
   public String toString() {
     return String.format(

@@ -48,10 +48,9 @@ public final class Digits {
 
   /** U with its unit, as {@code ± 0.10 V}; the unit alone where there is no U. */
   public String u(Measurement m) {
-    String words = numerals.withU(scaled(m));
-    int from = words.indexOf('±');
-    int unit = words.lastIndexOf(' ');
-    return Words.tied(from < 0 ? symbol : words.substring(from, unit) + " " + symbol);
+    String expanded = Figures.expanded(scaled(m));
+    String half = expanded.isEmpty() ? "" : "± " + numerals.set(expanded) + " ";
+    return Words.tied((half + symbol).strip());
   }
 
   /** The distance to a limit, without a unit, with the digits of the reading. */
@@ -79,8 +78,7 @@ public final class Digits {
 
   /** The value with a point, whatever the region. */
   private String plain(Measurement m) {
-    String words = Figures.withU(scaled(m));
-    return words.substring(0, words.indexOf(' '));
+    return Figures.value(scaled(m));
   }
 
   private Measurement scaled(Measurement m) {

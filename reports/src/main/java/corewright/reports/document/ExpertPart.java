@@ -8,7 +8,6 @@ import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
-import corewright.measures.Unit;
 import corewright.profiles.Limit;
 import corewright.reports.chart.Digits;
 import java.util.ArrayList;
@@ -152,8 +151,8 @@ final class ExpertPart {
         .measurement()
         .map(
             v -> {
-              if (v.unit() == Unit.ONE && v.u() == 0) {
-                return page.number(v.value(), 0); // counted, not measured
+              if (v.counted()) {
+                return page.number(v.value(), 0);
               }
               Digits digits = Digits.of(v.unit(), Math.abs(v.value()), page.words().numerals());
               return digits.value(v) + " " + digits.u(v);
