@@ -97,8 +97,9 @@ final class Moving {
   }
 
   private static void steps(Channel output, Blocks blocks, Readings into) {
-    List<Steps.Step> steps =
-        whole(Steps.find(blocks.mean(), output.resolution().ofOne()), blocks.mean());
+    double ofOne = output.resolution().ofOne();
+    double left = output.resolution().left(blocks.scatter(), 0, NEAR * blocks.size());
+    List<Steps.Step> steps = whole(Steps.find(blocks.mean(), ofOne, ofOne * left), blocks.mean());
     into.put(Quantity.OUTPUT_STEPS, Reading.of(steps.size(), 0, Unit.ONE));
     Optional<Steps.Step> largest =
         steps.stream().max(Comparator.comparingDouble(step -> Math.abs(step.size())));

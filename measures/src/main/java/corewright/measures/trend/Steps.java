@@ -11,7 +11,9 @@ import java.util.List;
  *
  * <p>Noise is taken from neighbouring differences and must be about independent: average a record
  * in blocks longer than its correlation first. A step counts from five standard uncertainties on;
- * four were too few, since the partition has chosen the most likely places already.
+ * four were too few, since the partition has chosen the most likely places already. What rounding
+ * leaves in a level is no noise: a quiet record that drifts is a staircase, and all points of a
+ * stair are wrong by the same amount however many there are.
  *
  * @see "Jackson et al., An algorithm for optimal partitioning of data on an interval, IEEE Signal
  *     Process. Lett. 12 (2005) 105; Killick, Fearnhead and Eckley, J. Am. Stat. Assoc. 107 (2012)
@@ -39,8 +41,9 @@ public final class Steps {
   /**
    * @param x 6 to {@link #MOST_POINTS} points, evenly spaced
    * @param resolution standard deviation that the noise is at least, such as lsb/√12
+   * @param rounding standard uncertainty that rounding leaves in the mean of any stretch
    */
-  public static List<Step> find(double[] x, double resolution) {
+  public static List<Step> find(double[] x, double resolution, double rounding) {
     if (x.length < 2 * LEAST_STRETCH || x.length > MOST_POINTS) {
       throw new IllegalArgumentException(
           "steps are looked for in "
@@ -59,7 +62,7 @@ public final class Steps {
     int[] bounds = bounds(x, 3 * Math.log(x.length) * noise * noise);
     List<Step> steps = new ArrayList<>();
     for (int k = 1; k + 1 < bounds.length; k++) {
-      Step step = judge(x, bounds[k - 1], bounds[k], bounds[k + 1], noise);
+      Step step = judge(x, bounds[k - 1], bounds[k], bounds[k + 1], noise, rounding);
       if (Math.abs(step.size()) > CERTAIN * step.u()) {
         steps.add(step);
       }
@@ -122,11 +125,12 @@ public final class Steps {
   }
 
   /** Distance, at the bound, between the lines through the points near it on either side. */
-  private static Step judge(double[] x, int before, int at, int after, double noise) {
+  private static Step judge(
+      double[] x, int before, int at, int after, double noise, double rounding) {
     Line left = Line.through(x, Math.max(before, at - NEAR), at, at - 0.5);
     Line right = Line.through(x, at, Math.min(after, at + NEAR), at - 0.5);
-    return new Step(
-        at, right.value() - left.value(), noise * Math.hypot(left.perNoise(), right.perNoise()));
+    double u = noise * Math.hypot(left.perNoise(), right.perNoise());
+    return new Step(at, right.value() - left.value(), Math.hypot(u, Math.sqrt(2) * rounding));
   }
 
   /** Value of a fitted line at a place, and its standard uncertainty for noise of 1. */

@@ -46,6 +46,21 @@ class MovingTest {
     says("does not step", hold, Quantity.LARGEST_STEP);
   }
 
+  /** Nothing switches in these two circuits while a hold lasts; what drifts is one or two codes. */
+  @Test
+  void aQuietRecordThatDriftsByACodeHasNoSteps() {
+    for (String name : List.of("healthy_avg", "ilim_low_avg")) {
+      RecordedCapture record = RecordedCapture.of(name);
+      for (MeasuredHold hold : RunMeter.read(record.capture, record.settings()).holds()) {
+        assertEquals(0, hold.value(Quantity.OUTPUT_STEPS).orElseThrow().value(), name + hold);
+      }
+    }
+    MeasuredHold jumping = hold(t -> 48 - 0.0007 * t - (t > 8 ? 0.1 : 0), 0);
+    assertEquals(1, jumping.value(Quantity.OUTPUT_STEPS).orElseThrow().value());
+    assertEquals(
+        0, hold(t -> 48 - 0.0007 * t, 0).value(Quantity.OUTPUT_STEPS).orElseThrow().value());
+  }
+
   @Test
   void warmingUpHasItsTimeConstant() {
     MeasuredHold hold = hold(t -> 48 - 0.5 * (1 - Math.exp(-t / 4)), 0.005);

@@ -16,7 +16,7 @@ class StepsTest {
   /** Cobb 1978: one step, after 1898, of 849.97 − 1097.75. */
   @Test
   void findsTheDamOfTheNile() {
-    List<Step> steps = Steps.find(Nile.FLOW, 0);
+    List<Step> steps = Steps.find(Nile.FLOW, 0, 0);
     assertEquals(1, steps.size());
     assertEquals(1899 - 1871, steps.get(0).index());
     assertEquals(849.97 - 1097.75, steps.get(0).size(), 2 * steps.get(0).u());
@@ -36,7 +36,7 @@ class StepsTest {
     RandomGenerator random = new Well19937c(21);
     int alarms = 0;
     for (int run = 0; run < 300; run++) {
-      alarms += Steps.find(record(600, level, 0.01, random), 0).isEmpty() ? 0 : 1;
+      alarms += Steps.find(record(600, level, 0.01, random), 0, 0).isEmpty() ? 0 : 1;
     }
     return alarms;
   }
@@ -51,7 +51,7 @@ class StepsTest {
     int covered = 0;
     for (int run = 0; run < 300; run++) {
       double[] x = record(600, i -> 47 - 1e-5 * i - (i >= 200 && i < 320 ? 0.04 : 0), 0.01, random);
-      List<Step> steps = Steps.find(x, 0);
+      List<Step> steps = Steps.find(x, 0, 0);
       if (steps.size() == 2
           && Math.abs(steps.get(0).index() - 200) <= 3
           && Math.abs(steps.get(1).index() - 320) <= 3) {
@@ -72,24 +72,35 @@ class StepsTest {
     for (int i = 0; i < x.length; i++) {
       y[i] = 1000 + 2 * x[i];
     }
-    List<Step> one = Steps.find(x, 0);
-    List<Step> two = Steps.find(y, 0);
+    List<Step> one = Steps.find(x, 0, 0);
+    List<Step> two = Steps.find(y, 0, 0);
     assertEquals(1, one.size());
     assertEquals(1, two.size());
     assertEquals(one.get(0).index(), two.get(0).index());
     assertEquals(2 * one.get(0).size(), two.get(0).size(), 1e-9);
   }
 
-  /** A quiet channel that moves by one code: its rounding is the noise, and a code is no step. */
+  /**
+   * A quiet channel that moves by one code: both levels may be wrong by half a code, so their
+   * difference has u = code/√6 (JCGM 100, F.2.2.1 twice), and a code is no step.
+   */
   @Test
   void doesNotTakeACodeForAStep() {
+    double code = 0.005;
     double[] x = new double[200];
     for (int i = 100; i < 200; i++) {
-      x[i] = 0.005;
+      x[i] = code;
     }
-    assertEquals(List.of(), Steps.find(x, 0.01 / Math.sqrt(12) * 2));
-    assertThrows(IllegalArgumentException.class, () -> Steps.find(x, 0));
-    assertThrows(IllegalArgumentException.class, () -> Steps.find(new double[4], 1));
+    double ofOne = code / Math.sqrt(12);
+    assertEquals(List.of(), Steps.find(x, ofOne, ofOne));
+    for (int i = 100; i < 200; i++) {
+      x[i] = 3 * code;
+    }
+    List<Step> three = Steps.find(x, ofOne, ofOne);
+    assertEquals(1, three.size());
+    assertTrue(three.get(0).u() >= code / Math.sqrt(6), three.toString());
+    assertThrows(IllegalArgumentException.class, () -> Steps.find(x, 0, 0));
+    assertThrows(IllegalArgumentException.class, () -> Steps.find(new double[4], 1, 0));
   }
 
   private static double[] record(
