@@ -24,4 +24,9 @@ public enum Conclusion {
   public String words() {
     return words;
   }
+
+  /** The same of one crank, whose supply is told beside it. */
+  public String brief() {
+    return words.split(":", 2)[0];
+  }
 }

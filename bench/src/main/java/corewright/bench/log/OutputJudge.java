@@ -76,7 +76,6 @@ final class OutputJudge {
     Series samples = seen.samples();
     Series crank = all.within(bounds.start_s(), bounds.end_s());
     double scatter_V = Stats.scatter(samples);
-    int quarter = Math.max(1, samples.size() / 4);
     return new Output(
         column.title(),
         Readings.median(
@@ -84,9 +83,7 @@ final class OutputJudge {
         one(crank, true),
         one(rows, false),
         Readings.median(samples, quantum_V),
-        samples.isEmpty()
-            ? Optional.empty()
-            : Optional.of(Readings.single(seen.low_V(), scatter_V / Math.sqrt(quarter), quantum_V)),
+        samples.isEmpty() ? Optional.empty() : Optional.of(seen.lowestQuarter()),
         Readings.drift(seen.drift()),
         samples.size() < 3
             ? Optional.empty()

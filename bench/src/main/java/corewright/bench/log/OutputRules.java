@@ -50,7 +50,8 @@ final class OutputRules {
               OutputCase::clipped,
               Conclusion.INCONCLUSIVE,
               c ->
-                  "The output keeps to one round number far above nominal: the tool cuts it off there, so it is not measured."),
+                  "The output keeps to one round number far above nominal: the tool cuts it off"
+                      + " there, so it is not measured."),
           new Rule(
               OutputCase::still,
               Conclusion.INCONCLUSIVE,
@@ -83,7 +84,8 @@ final class OutputRules {
               Conclusion.INCONCLUSIVE,
               c ->
                   fell(c)
-                      + ", but nothing is known of the supply meanwhile: a weak battery looks the same."),
+                      + ", but nothing is known of the supply meanwhile: a weak battery looks the"
+                      + " same."),
           new Rule(
               OutputCase::falls,
               Conclusion.SUPPORTS_FAULT,
@@ -93,8 +95,8 @@ final class OutputRules {
               Conclusion.INCONCLUSIVE,
               c ->
                   stayed(c)
-                      + ", but no fuel was injected: the output was not loaded, and at rest half-dead"
-                      + " ones hold too."),
+                      + ", but no fuel was injected: the output was not loaded, and at rest"
+                      + " half-dead ones hold too."),
           new Rule(
               c -> c.holds() && c.qualifier().isEmpty(),
               Conclusion.INCONCLUSIVE,
@@ -145,11 +147,7 @@ final class OutputRules {
   }
 
   private static String fell(OutputCase c) {
-    Measurement low =
-        Readings.single(
-            c.low_V(),
-            c.scatter_V() / Math.sqrt(Math.max(2, c.samples().size() / 4.0)),
-            c.quantum_V());
+    Measurement low = c.lowestQuarter();
     return "The output went from "
         + volts(c.samples().first())
         + " to "

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param good_V at or above: valid, V
  * @param tolerated_V at or above, below good: tolerated; below: void, V
  * @param qualifier empty where nothing is known: no samples, or a channel that does not move
+ * @param flat whether all of many samples of the crank say the same, inrush included
  * @param remark what a reader must know; often empty
  */
 public record Supply(
@@ -32,17 +33,5 @@ public record Supply(
     double good_V,
     double tolerated_V,
     Optional<Qualifier> qualifier,
-    String remark) {
-  /** Fewer samples than this may agree by chance. */
-  private static final int MANY = 8;
-
-  /** Whether all of many samples of the crank say the same, inrush included. */
-  boolean flat() {
-    return samples >= MANY
-        && minimum.isPresent()
-        && lowest.isPresent()
-        && middle.isPresent()
-        && lowest.get().value() == minimum.get().value()
-        && middle.get().value() == minimum.get().value();
-  }
-}
+    boolean flat,
+    String remark) {}

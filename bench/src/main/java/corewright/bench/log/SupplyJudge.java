@@ -7,6 +7,9 @@ import java.util.Optional;
 
 /** Qualifies one supply in one crank. */
 final class SupplyJudge {
+  /** Fewer samples than this may agree by chance. */
+  private static final int MANY = 8;
+
   private static final double REST_S = 5;
 
   private final LogFamily family;
@@ -83,6 +86,7 @@ final class SupplyJudge {
         zones.good_V(),
         zones.tolerated_V(),
         qualifier,
+        judged.size() >= MANY && crank.constant(),
         remark);
   }
 

@@ -53,6 +53,28 @@ class LogSupplyTest {
     assertTrue(reading.doubts().stream().anyMatch(d -> d.contains("do not agree")));
   }
 
+  /** Two readings in turn are not one that is held; "in every sample" must be so. */
+  @Test
+  void aSupplyIsOnlySaidToStandStillWhereItDoes() {
+    for (double other_V : new double[] {0, 0.05}) {
+      LogReading reading =
+          Logs.read(
+              Logs.lines(
+                  "Time (s),RPM,Battery Voltage (V),Boost V",
+                  FAILING,
+                  s ->
+                      Logs.line(
+                          s.t_s(),
+                          s.speed(),
+                          s.speed() > 0 ? 10.6 + (Math.round(s.t_s() * 4) % 2) * other_V : 12.5,
+                          s.output_V())));
+      assertEquals(
+          other_V == 0,
+          reading.doubts().stream().anyMatch(d -> d.contains("in every sample of the crank")),
+          reading.doubts().toString());
+    }
+  }
+
   @Test
   void withoutAnySupplyAFallIsNotTheModules() {
     LogReading reading =

@@ -67,12 +67,12 @@ final class CrankText {
     out.println();
     out.printf(
         Locale.ROOT,
-        "Crank %d, %.2f to %.2f s, shown by %s: %s%n",
+        "Crank %d, %.2f to %.2f s, shown by %s, %s%n",
         number,
         c.start_s(),
         c.end_s(),
         c.shownBy(),
-        c.conclusion().id());
+        c.conclusion().brief());
     c.window()
         .ifPresent(
             w -> out.printf(Locale.ROOT, "  judged %.2f to %.2f s%n", w.start_s(), w.end_s()));

@@ -14,6 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -158,6 +160,19 @@ class CrankCommandTest {
       assertTrue(said.contains(part), part + " is missing in " + said);
     }
     assertFalse(said.contains("A. Person"));
+  }
+
+  /** Sentence and table say one and the same of the lowest quarter, and conclude in words. */
+  @Test
+  void theReadingIsTheSameWhereverItStands() throws IOException {
+    for (double slope_V_s : new double[] {-0.7, -1, -1.3, -2.2}) {
+      assertEquals(0, run("crank", log("log.csv", 10.6, slope_V_s).toString()));
+      String said = out.toString();
+      Matcher sentence = Pattern.compile("lowest quarter ([0-9.]+ ± [0-9.]+) V").matcher(said);
+      assertTrue(sentence.find(), said);
+      assertTrue(said.matches("(?s).*  lowest quarter +" + sentence.group(1) + " V\\R.*"), said);
+      assertFalse(said.contains("supports-fault"), said);
+    }
   }
 
   @ParameterizedTest
