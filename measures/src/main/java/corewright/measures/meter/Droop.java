@@ -47,7 +47,9 @@ record Droop(int index, Level reference, Optional<String> flag) {
         first =
             Optional.of(
                 new Droop(
-                    i, output, Optional.of("no hold is unloaded: this is against hold " + i)));
+                    i,
+                    output,
+                    Optional.of("no hold is unloaded: this is against hold " + (i + 1))));
       }
     }
     return first;

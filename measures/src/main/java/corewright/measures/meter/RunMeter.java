@@ -32,6 +32,11 @@ public final class RunMeter {
   private static final Quantity[] OF_A_HOLD =
       Arrays.stream(Quantity.values()).filter(q -> !q.ofRun()).toArray(Quantity[]::new);
 
+  /** No capture has these: an instrument beside the digitizer reads them. */
+  private static final Quantity[] OF_THE_CASE = {
+    Quantity.CASE_START, Quantity.CASE_END, Quantity.CASE_HIGHEST
+  };
+
   private final Capture capture;
   private final MeterSettings settings;
   private final Channel output;
@@ -184,6 +189,7 @@ public final class RunMeter {
     Readings readings = new Readings();
     String recovery = "not_measured";
     readings.none(window.unread().orElse("the load was not recorded"), OF_A_HOLD);
+    readings.none("no thermometer on the case was recorded", OF_THE_CASE);
     loadLevel.ifPresent(
         l -> readings.put(Quantity.LOAD, load.orElseThrow().absolute(l.mean(), l.uMean())));
     if (outputLevel.isPresent() && droop.isPresent()) {

@@ -17,7 +17,7 @@ final class BudgetTable {
     List<HoldBudget> budgets = RunMeter.budgets(result.recording().capture(), result.settings());
     for (HoldBudget each : budgets) {
       out.println();
-      out.println("Budget of " + each.quantity().title() + ", hold " + each.hold());
+      out.println("Budget of " + each.quantity().title() + ", hold " + (each.hold() + 1));
       BudgetText.lines(each.budget(), LEVEL).forEach(line -> out.println("  " + line));
     }
   }

@@ -9,8 +9,8 @@ import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import corewright.station.work.MeasureFile.Result;
 import java.io.PrintWriter;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -33,9 +33,14 @@ final class MeasureTable {
         run.samples(),
         rate(run.sampleRate_Hz()),
         run.uBasis());
-    run.holds().forEach(hold -> print(hold, out));
-    out.println();
-    print(run.readings(), out);
+    Map<Quantity, String> missing = NotMeasured.inAll(run.holds());
+    run.holds().forEach(hold -> print(hold, missing, out));
+    if (!missing.isEmpty()) {
+      out.printf("%nNot measured in any hold%n");
+      NotMeasured.lines(missing).forEach(out::println);
+    }
+    out.printf("%nThe whole run%n");
+    print(run.readings(), Map.of(), out);
     run.notes().forEach(note -> out.println("Note: " + note));
     out.println();
     print(result.judgement().map(Judgement::reasons).orElse(List.of(MeasureJson.NO_FAMILY)), out);
@@ -70,44 +75,44 @@ final class MeasureTable {
         : String.format(Locale.ROOT, "%.6g", rate_Hz);
   }
 
-  private static void print(MeasuredHold hold, PrintWriter out) {
+  private void print(MeasuredHold hold, Map<Quantity, String> told, PrintWriter out) {
+    boolean judged = hold.windowEnd_s() > hold.windowStart_s();
     out.printf(
-        Locale.ROOT,
-        "%nHold %d, %.6f s to %.6f s (judged from %.6f s to %.6f s)%n",
-        hold.index(),
-        hold.start_s(),
-        hold.end_s(),
-        hold.windowStart_s(),
-        hold.windowEnd_s());
-    print(hold.readings(), out);
+        "%nHold %d, %s s to %s s (%s)%n",
+        hold.index() + 1,
+        seconds(hold.start_s()),
+        seconds(hold.end_s()),
+        judged
+            ? "judged from "
+                + seconds(hold.windowStart_s())
+                + " s to "
+                + seconds(hold.windowEnd_s())
+                + " s"
+            : "too short to be judged");
+    print(hold.readings(), told, out);
     for (FeedReadings feed : hold.feeds()) {
       line("Lowest 1 ms median, " + feed.name(), feed.lowestMedian(), out);
     }
   }
 
-  /** What was measured, line by line; then what was not, by the reason. */
-  private static void print(Map<Quantity, Reading> readings, PrintWriter out) {
-    Map<String, List<String>> none = new LinkedHashMap<>();
-    for (Quantity quantity : Quantity.values()) {
-      Reading reading = readings.get(quantity);
-      if (reading instanceof Reading.NotMeasured missing) {
-        none.computeIfAbsent(missing.reason(), r -> new ArrayList<>()).add(quantity.title());
-      } else if (reading != null) {
-        line(quantity.title(), reading, out);
-      }
-    }
-    none.forEach(
-        (reason, titles) ->
-            out.printf(
-                Locale.ROOT,
-                "  %-" + LABEL + "s —  (%s)%n",
-                titles.get(0),
-                reason + (titles.size() > 1 ? "; neither is " + others(titles) : "")));
+  /** A time of this run: no finer than its samples, and without zeros that say nothing. */
+  private String seconds(double time_s) {
+    int decimals = (int) Math.ceil(Math.log10(Math.max(1, result.run().sampleRate_Hz())));
+    BigDecimal digits = BigDecimal.valueOf(time_s).setScale(decimals, RoundingMode.HALF_UP);
+    return digits.stripTrailingZeros().toPlainString();
   }
 
-  /** The quantities that one reason also leaves without a reading. */
-  private static String others(List<String> titles) {
-    return String.join(", nor ", titles.subList(1, titles.size()));
+  /** What was measured, line by line; then what was not, unless that is told of all holds. */
+  private static void print(
+      Map<Quantity, Reading> readings, Map<Quantity, String> told, PrintWriter out) {
+    for (Quantity quantity : Quantity.values()) {
+      if (readings.get(quantity) instanceof Reading.Measured measured) {
+        line(quantity.title(), measured, out);
+      }
+    }
+    Map<Quantity, String> missing = NotMeasured.in(readings);
+    missing.keySet().removeAll(told.keySet());
+    NotMeasured.lines(missing).forEach(out::println);
   }
 
   private static void line(String label, Reading reading, PrintWriter out) {

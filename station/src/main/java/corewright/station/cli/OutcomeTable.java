@@ -52,24 +52,10 @@ final class OutcomeTable {
     }
     List<String> lines = new ArrayList<>();
     String margin = head.toString();
-    for (String part : wrapped(row.get(widths.length))) {
+    for (String part : Wrapped.lines(row.get(widths.length), SENTENCE)) {
       lines.add(margin + part);
       margin = " ".repeat(head.length());
     }
     return lines;
-  }
-
-  private static List<String> wrapped(String sentence) {
-    List<String> parts = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    for (String word : sentence.split(" ", -1)) {
-      if (line.length() > 0 && line.length() + 1 + word.length() > SENTENCE) {
-        parts.add(line.toString());
-        line.setLength(0);
-      }
-      line.append(line.length() == 0 ? "" : " ").append(word);
-    }
-    parts.add(line.toString());
-    return parts;
   }
 }

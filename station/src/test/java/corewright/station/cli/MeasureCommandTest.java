@@ -144,12 +144,26 @@ class MeasureCommandTest {
   @Test
   void theTableNamesUnitsAndU() {
     assertEquals(0, run("measure", capture("dead_avg"), "--family=ref48"));
-    assertTrue(out.toString().contains("Hold 0, 0.000000 s to 28.000000 s"), out.toString());
+    assertTrue(out.toString().contains("Hold 1, 0 s to 28 s (judged from "), out.toString());
     assertTrue(
         out.toString().matches("(?s).*  Input +12[.]000[0-9]* ± 0[.]0[0-9]* V\\R.*"),
         out.toString());
     assertTrue(out.toString().contains("Verdict: FAIL"));
     assertEquals("", err.toString());
+  }
+
+  /** A count has no unit; what five holds lack for one reason is told once, in words. */
+  @Test
+  void theTableIsAsLongAsWhatItSays() {
+    assertEquals(0, run("measure", capture("healthy_avg")));
+    String table = out.toString();
+    assertTrue(table.contains("Hold 2, 4 s to 8 s (judged from 4.5 s to 7.98 s)"), table);
+    assertTrue(table.matches("(?s).*  Load pulses +0\\R.*"), table);
+    assertTrue(table.contains("Case, hottest: no thermometer on the case"), table);
+    assertEquals(1, table.split("the input current was not recorded", -1).length - 1, table);
+    assertTrue(table.lines().allMatch(line -> line.length() < 160), table);
+    assertEquals(0, run("measure", capture("healthy_sw"), "--settle=0.15"));
+    assertTrue(out.toString().contains("0.009 s to 0.018 s (too short to be judged)"), table);
   }
 
   @Test
@@ -184,7 +198,7 @@ class MeasureCommandTest {
     assertTrue(text.contains("gain and offset of"), text.substring(0, 200));
     for (String words :
         List.of(
-            "Budget of Droop, hold 4",
+            "Budget of Droop, hold 5",
             "mean of samples, loaded",
             "resolution, no load",
             "rectangular",
