@@ -103,6 +103,24 @@ public final class Accounts {
     }
   }
 
+  /**
+   * Writes down what happened at a door of the shop's record, as a wrong password or a step that is
+   * not of somebody's role.
+   *
+   * @param who a name, as it was given; need not be anybody's
+   * @param from where it came from
+   */
+  public void atTheDoor(String what, String who, String from) {
+    database.write(
+        handle ->
+            appender.append(
+                handle,
+                who.isBlank() ? "nobody" : who,
+                EventKind.AT_THE_DOOR,
+                "DOOR",
+                Json.tree(Map.of("what", what, "from", from))));
+  }
+
   /** Refuses a step that is not of somebody's role. */
   static void require(Handle handle, String who, Act act) {
     Optional<Role> role = role(handle, who);

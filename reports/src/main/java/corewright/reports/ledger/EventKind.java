@@ -46,7 +46,8 @@ enum EventKind {
   DEPOSIT_SETTLED("deposit settled"),
   FORGOTTEN("forgotten"),
   ACCOUNT_MADE("account made"),
-  MOVED("ledger moved");
+  MOVED("ledger moved"),
+  AT_THE_DOOR("at the door");
 
   private final String id;
   private final Optional<Act> act;
@@ -81,7 +82,8 @@ enum EventKind {
           DEPOSIT_SETTLED,
           FORGOTTEN,
           ACCOUNT_MADE,
-          MOVED ->
+          MOVED,
+          AT_THE_DOOR ->
           true;
       default -> false;
     };

@@ -4,6 +4,7 @@ import corewright.bench.run.Clock;
 import corewright.station.web.door.Door;
 import corewright.station.web.door.DoorBook;
 import corewright.station.web.door.Hosts;
+import corewright.station.web.door.Sparing;
 import corewright.station.web.live.BenchPlaces;
 import corewright.station.web.live.Glance;
 import corewright.station.web.place.CorePlaces;
@@ -61,7 +62,10 @@ public final class Console implements AutoCloseable {
     config.startup.showOldJavalinVersionWarning = false;
     config.jetty.threadPool = new QueuedThreadPool(MOST_THREADS, LEAST_THREADS);
     config.http.maxRequestSize = MOST_BYTES;
-    DoorBook book = (what, who, from) -> {};
+    DoorBook book =
+        new Sparing(
+            (what, who, from) -> house.workshop().ledger().accounts().atTheDoor(what, who, from),
+            house.clock());
     Pages pages = new Pages(() -> house.workshop().shop().name(), () -> Glance.NONE);
     Drafts drafts = new Drafts(house.workshop().folders().root().resolve("drafts"));
     Door door =

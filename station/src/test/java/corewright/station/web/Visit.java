@@ -63,10 +63,15 @@ public final class Visit implements AutoCloseable {
         true);
   }
 
+  /** The shop behind the console, to look at or to prepare. */
+  public static Workshop workshop(Path folder) {
+    return Workshop.open(
+        Catalogue.ofHome(), folder, ShopFile.in(folder), "counter", Clock.system());
+  }
+
   /** A console with an owner, who is signed in. */
   public static Visit asOwner(Path folder) {
-    try (Workshop workshop =
-        Workshop.open(Catalogue.ofHome(), folder, ShopFile.in(folder), "console", Clock.system())) {
+    try (Workshop workshop = workshop(folder)) {
       workshop.ledger().accounts().put(OWNER, Role.OWNER, PASSWORD.toCharArray(), OWNER);
     }
     Visit visit = to(folder);
