@@ -64,7 +64,9 @@ class AccountsTest {
       refused(
           () -> lives.take(tag, new Step.Scrapping("wet", "H. Oduya", ""), "M. Reyes"),
           "M. Reyes is technician and may not do this");
-      refused(() -> ledger.forget("Orrel Plant Hire", "asked", "M. Reyes"), "may not remove names");
+      refused(
+          () -> ledger.custody().forget("Orrel Plant Hire", "asked", "M. Reyes"),
+          "may not remove names");
       lives.take(tag, new Step.Scrapping("wet", "M. Reyes", ""), "H. Oduya");
       Verification found = ledger.verify();
       assertTrue(found.whole(), found.broken().toString());

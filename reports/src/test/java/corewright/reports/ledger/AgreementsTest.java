@@ -125,7 +125,7 @@ class AgreementsTest {
     Raw raw = new Raw(kept.url(folder));
     List<String> before = raw.views();
     assertEquals(2, before.size());
-    ledger.rebuildViews();
+    ledger.custody().rebuildViews();
     assertEquals(before, raw.views());
   }
 

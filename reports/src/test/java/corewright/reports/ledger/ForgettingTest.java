@@ -39,13 +39,16 @@ class ForgettingTest {
       ledger.agreements().answer(number, true, "Wilhelmina Orrel", "mail", TODAY, "counter");
       ledger.receive(Samples.core(tag, "114"));
       ledger.runEnded(Samples.run("a", tag));
-      ledger.documented(
-          tag, "test report", Path.of("documents/x.pdf"), "ef".repeat(32), "H. Oduya");
+      ledger
+          .papers()
+          .documented(tag, "test report", Path.of("documents/x.pdf"), "ef".repeat(32), "H. Oduya");
       Dossier before = ledger.dossier(tag);
       assertTrue(bytes().contains("Orrel Plant Hire") && bytes().contains("Wilhelmina"));
 
-      assertEquals(List.of("documents/x.pdf"), ledger.forget("Orrel Plant Hire", "asked", "owner"));
-      ledger.forget("Wilhelmina Orrel", "asked", "owner");
+      assertEquals(
+          List.of("documents/x.pdf"),
+          ledger.custody().forget("Orrel Plant Hire", "asked", "owner"));
+      ledger.custody().forget("Wilhelmina Orrel", "asked", "owner");
 
       assertFalse(bytes().contains("Orrel"), "left in the file, its log or its free pages");
       assertFalse(bytes().contains("Wilhelmina"));
@@ -54,9 +57,10 @@ class ForgettingTest {
       assertEquals("(removed) K-00001", after.core().customer());
       assertEquals(before.runs(), after.runs());
       assertEquals("(removed) K-00002, mail", ledger.agreements().get(number).answered());
-      ledger.rebuildViews();
+      ledger.custody().rebuildViews();
       assertFalse(bytes().contains("Orrel"));
-      assertThrows(LedgerFault.class, () -> ledger.forget("Orrel Plant Hire", "again", "owner"));
+      assertThrows(
+          LedgerFault.class, () -> ledger.custody().forget("Orrel Plant Hire", "again", "owner"));
     }
   }
 
@@ -66,7 +70,7 @@ class ForgettingTest {
     try (Ledger ledger = Ledger.open(folder.resolve("ledger.db"), "bench-1", clock)) {
       ledger.deposits().take("Orrel", Money.of("150", "EUR"), 30, "", TODAY, "counter");
       LedgerFault fault =
-          assertThrows(LedgerFault.class, () -> ledger.forget("Orrel", "asked", "owner"));
+          assertThrows(LedgerFault.class, () -> ledger.custody().forget("Orrel", "asked", "owner"));
       assertTrue(fault.getMessage().contains("is still owed"), fault.getMessage());
     }
   }

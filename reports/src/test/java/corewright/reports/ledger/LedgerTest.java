@@ -51,7 +51,9 @@ class LedgerTest {
     ledger.runEnded(run);
     ledger.decided(tag, Samples.pending(), "H. Oduya");
     ledger.rebuilt(tag, List.of("Output capacitors, all eight", "Seal 8120 fitted"), "M. Reyes");
-    ledger.documented(tag, "test report", Path.of("documents/x.pdf"), "ef".repeat(32), "H. Oduya");
+    ledger
+        .papers()
+        .documented(tag, "test report", Path.of("documents/x.pdf"), "ef".repeat(32), "H. Oduya");
 
     Dossier expected =
         new Dossier(
@@ -90,9 +92,9 @@ class LedgerTest {
     ledger.runEnded(Samples.run("a", tag));
     ledger.close();
     open();
-    assertEquals(List.of(second), ledger.unfinishedRuns());
-    assertEquals(2, ledger.nextRunNumber(tag, "arrival"));
-    assertEquals(1, ledger.nextRunNumber(tag, "ship"));
+    assertEquals(List.of(second), ledger.runs().unfinished());
+    assertEquals(2, ledger.runs().nextNumber(tag, "arrival"));
+    assertEquals(1, ledger.runs().nextNumber(tag, "ship"));
   }
 
   @Test
@@ -145,11 +147,11 @@ class LedgerTest {
     ledger.runEnded(Samples.run("a", tag));
     ledger.runBegun(begun("b", tag));
     ledger.decided(tag, Samples.pending(), "H. Oduya");
-    ledger.documented(tag, "test report", Path.of("x.pdf"), "ef".repeat(32), "H. Oduya");
+    ledger.papers().documented(tag, "test report", Path.of("x.pdf"), "ef".repeat(32), "H. Oduya");
     Raw raw = new Raw(kept.url(folder));
     List<String> before = raw.views();
     assertTrue(before.size() >= 8, before.toString());
-    ledger.rebuildViews();
+    ledger.custody().rebuildViews();
     assertEquals(before, raw.views());
   }
 

@@ -182,7 +182,7 @@ class LivesTest {
     ledger.claims().open(tag, "dies when hot", Map.of(), WHO);
     Raw raw = new Raw(kept.url(folder));
     List<String> before = raw.views();
-    ledger.rebuildViews();
+    ledger.custody().rebuildViews();
     assertEquals(before, raw.views());
     assertEquals("B", ledger.lives().standing(tag).grade());
     assertEquals("x.jpg", ledger.lives().attached(tag).get(0).name());

@@ -37,7 +37,7 @@ class MigrationTest {
   void itIsBroughtUpToDateAndTellsWhatItNeverKept() {
     List<Head> heads = Ledger.verify(file, Expectations.NONE).heads();
     try (Ledger ledger = Ledger.open(file, "bench-1", CLOCK, SigningKey.make())) {
-      assertEquals(heads, ledger.heads());
+      assertEquals(heads, ledger.custody().heads());
       assertEquals(Stage.CLOSED, ledger.lives().standing(Tags.of(1)).life().stage());
       assertEquals(Stage.RECEIVED, ledger.lives().standing(Tags.of(2)).life().stage());
       assertEquals(List.of(Samples.run("a", Tags.of(1))), ledger.dossier(Tags.of(1)).runs());

@@ -39,16 +39,16 @@ class MovingTest {
   void everythingMovesAndTheOldFileTakesNothingMore() {
     try (Ledger ledger = Ledger.open(file, "bench-1", CLOCK, KEY);
         Ledger bystander = Ledger.open(file, "bench-2", CLOCK, KEY)) {
-      Verification moved = ledger.moveTo(shared, "H. Oduya");
+      Verification moved = ledger.custody().moveTo(shared, "H. Oduya");
       assertTrue(moved.whole(), moved.broken().toString());
       assertEquals(4, moved.signed());
-      assertEquals(moved.heads(), ledger.heads());
+      assertEquals(moved.heads(), ledger.custody().heads());
       LedgerFault refused =
           assertThrows(
               LedgerFault.class, () -> bystander.decided(Tags.of(1), Samples.pending(), "x"));
       assertTrue(refused.getMessage().contains("has moved to jdbc:postgresql:"), "" + refused);
       assertTrue(refused.getMessage().contains("Open the ledger there"), "" + refused);
-      assertThrows(LedgerFault.class, () -> ledger.moveTo(shared, "H. Oduya"));
+      assertThrows(LedgerFault.class, () -> ledger.custody().moveTo(shared, "H. Oduya"));
     }
     try (Ledger ledger = Ledger.open(shared, "bench-1", CLOCK, Optional.of(KEY))) {
       assertEquals(new Raw(file).views(), new Raw(shared).views());
@@ -57,7 +57,8 @@ class MovingTest {
       ledger.receive(Samples.core(Tags.of(2), "115"));
       assertTrue(ledger.verify().whole());
       assertEquals(5, ledger.verify().signed());
-      LedgerFault there = assertThrows(LedgerFault.class, () -> ledger.moveTo(shared, "H. Oduya"));
+      LedgerFault there =
+          assertThrows(LedgerFault.class, () -> ledger.custody().moveTo(shared, "H. Oduya"));
       assertTrue(there.getMessage().contains("is shared already"), there.getMessage());
     }
   }
@@ -65,11 +66,11 @@ class MovingTest {
   @Test
   void aCopyOfASharedLedgerIsAFileThatGoesOn() {
     try (Ledger ledger = Ledger.open(file, "bench-1", CLOCK, KEY)) {
-      ledger.moveTo(shared, "H. Oduya");
+      ledger.custody().moveTo(shared, "H. Oduya");
     }
     Path copy = folder.resolve("copy.db");
     try (Ledger ledger = Ledger.open(shared, "bench-1", CLOCK, Optional.of(KEY))) {
-      ledger.copyTo(copy);
+      ledger.custody().copyTo(copy);
       assertEquals(Ledger.verify(copy, Expectations.NONE), ledger.verify());
     }
     assertEquals(new Raw(shared).views(), new Raw(copy).views());
@@ -82,10 +83,10 @@ class MovingTest {
   @Test
   void aNameThatWasRemovedIsInNoRowOfTheSharedLedger() {
     try (Ledger ledger = Ledger.open(file, "bench-1", CLOCK, KEY)) {
-      ledger.moveTo(shared, "H. Oduya");
+      ledger.custody().moveTo(shared, "H. Oduya");
     }
     try (Ledger ledger = Ledger.open(shared, "bench-1", CLOCK, Optional.of(KEY))) {
-      ledger.forget("Orrel Plant Hire", "asked", "owner");
+      ledger.custody().forget("Orrel Plant Hire", "asked", "owner");
       assertEquals("(removed) K-00001", ledger.dossier(Tags.of(1)).core().customer());
       assertTrue(ledger.verify().whole());
     }

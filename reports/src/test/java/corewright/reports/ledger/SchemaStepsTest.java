@@ -62,7 +62,7 @@ class SchemaStepsTest {
     Verification before = Ledger.verify(old, Expectations.NONE);
     assertTrue(before.whole(), before.broken().toString());
     try (Ledger ledger = Ledger.open(old, "bench-1", CLOCK, Optional.empty())) {
-      assertEquals(before.heads(), ledger.heads());
+      assertEquals(before.heads(), ledger.custody().heads());
       assertEquals(new Raw(kept.url(folder)).views(), new Raw(old).views());
       String tag = ledger.nextTag();
       assertEquals(Tags.of(2), tag);
@@ -83,7 +83,7 @@ class SchemaStepsTest {
     ledger.runEnded(Samples.run("a", TAG));
     ledger.runBegun(Samples.begun("b", TAG));
     ledger.decided(TAG, Samples.rebuild(), WHO);
-    ledger.documented(TAG, "test report", Path.of("x.pdf"), "ef".repeat(32), WHO);
+    ledger.papers().documented(TAG, "test report", Path.of("x.pdf"), "ef".repeat(32), WHO);
     if (schema >= 5) {
       live(ledger);
     }

@@ -40,7 +40,7 @@ public final class WritingProcess {
         System.out.println("kept " + i);
         if (work == Work.BACKUP) {
           Path copy = file.resolveSibling("copy-" + args[1] + "-" + i + ".db");
-          ledger.copyTo(copy);
+          ledger.custody().copyTo(copy);
           System.out.println(copy);
         }
       }

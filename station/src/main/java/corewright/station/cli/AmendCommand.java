@@ -38,7 +38,7 @@ final class AmendCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Workshop workshop = step.open()) {
-      Amendment made = workshop.ledger().amend(run, text, reason, step.by);
+      Amendment made = workshop.ledger().runs().amend(run, text, reason, step.by);
       spec.commandLine()
           .getOut()
           .println(

@@ -40,7 +40,8 @@ final class DemoCommand implements Callable<Integer> {
               "Alderbrook Module Works",
               "12 Weir Street, Alderbrook",
               "bench@alderbrook.example",
-              "To object to a result, write to us within 30 days; we keep the unit unaltered until then.")
+              "To object to a result, write to us within 30 days; we keep the unit unaltered until"
+                  + " then.")
           .asInvented();
 
   @Spec private CommandSpec spec;
@@ -82,7 +83,7 @@ final class DemoCommand implements Callable<Integer> {
   }
 
   private static void where(Workshop workshop, Demo.Result result, PrintWriter stdout) {
-    stdout.println("Ledger      " + workshop.folders().ledger());
+    stdout.println("Ledger      " + workshop.folders().ledger().replace("jdbc:sqlite:", ""));
     stdout.println("Captures    " + workshop.folders().captures() + "  (HDF5)");
     stdout.println("Charts      " + workshop.folders().charts());
     stdout.println("Documents   " + workshop.folders().documents());

@@ -41,7 +41,7 @@ final class ForgetCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     try (Workshop workshop = step.open()) {
-      List<String> documents = workshop.ledger().forget(customer, reason, step.by);
+      List<String> documents = workshop.ledger().custody().forget(customer, reason, step.by);
       if (step.json) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         documents.forEach(json.putArray("documents")::add);

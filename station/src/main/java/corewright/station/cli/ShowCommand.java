@@ -62,7 +62,7 @@ final class ShowCommand implements Callable<Integer> {
         return ExitCodes.DONE;
       }
       Dossier dossier = workshop.ledger().dossier(found.get(0).tag());
-      List<Amendment> amendments = workshop.ledger().amendments(found.get(0).tag());
+      List<Amendment> amendments = workshop.ledger().runs().amendments(found.get(0).tag());
       if (json) {
         out.println(RecordJson.text(RecordJson.dossier(dossier, amendments)));
       } else {

@@ -53,7 +53,7 @@ public final class Backup {
     try {
       Files.createDirectories(whole.resolveSibling(""));
       Files.deleteIfExists(copy);
-      ledger.copyTo(copy);
+      ledger.custody().copyTo(copy);
       Verification found = Ledger.verify(copy, Expectations.NONE);
       if (!found.whole()) {
         throw new Refused(

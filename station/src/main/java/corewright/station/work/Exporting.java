@@ -42,12 +42,13 @@ public final class Exporting {
     if (Files.exists(folder)) {
       throw new Refused(folder + " is there already", "Name a new folder with --out.");
     }
-    List<Head> heads = ledger.heads();
-    List<String> evidence = ledger.evidence(customer); // refuses an unknown customer before writing
+    List<Head> heads = ledger.custody().heads();
+    List<String> evidence =
+        ledger.custody().evidence(customer); // refuses an unknown customer before writing
     List<String> missing = new ArrayList<>();
     try {
       Files.createDirectories(folder);
-      ledger.export(folder, customer);
+      ledger.custody().export(folder, customer);
       Files.write(folder.resolve("HEADS"), heads.stream().map(Head::toString).toList());
       for (String path : evidence) {
         copy(folder, path, missing);

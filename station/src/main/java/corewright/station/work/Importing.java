@@ -65,7 +65,7 @@ public final class Importing {
     Family family = catalogue.family(ledger.dossier(request.tag()).core().family());
     Profile profile = request.profile().orElseGet(() -> catalogue.defaultProfile(family));
     String purpose = profile.purpose().name().toLowerCase(Locale.ROOT);
-    int number = ledger.nextRunNumber(request.tag(), purpose);
+    int number = ledger.runs().nextNumber(request.tag(), purpose);
     String id = ids.next(request.tag(), purpose, number);
     Recording recording = Recording.read(request.file());
     List<ChannelCalibration> channels =

@@ -35,9 +35,9 @@ public final class Publishing {
     Optional<Instant> first =
         dossier.runs().stream()
             .reduce((a, b) -> b)
-            .flatMap(last -> ledger.firstDocumented(tag, paper.kind(), last.ended()));
+            .flatMap(last -> ledger.papers().firstDocumented(tag, paper.kind(), last.ended()));
     Path file = paper.writer().write(documents.issued(first), dossier, folders.documents());
-    ledger.documented(tag, paper.kind(), file, CaptureFile.sha256(file), who);
+    ledger.papers().documented(tag, paper.kind(), file, CaptureFile.sha256(file), who);
     return file;
   }
 
@@ -45,7 +45,7 @@ public final class Publishing {
   public Path claimReport(ClaimCase claim, String who) {
     String tag = claim.now().core().tag();
     Path file = documents.claimReport(claim, folders.documents());
-    ledger.documented(tag, "claim report", file, CaptureFile.sha256(file), who);
+    ledger.papers().documented(tag, "claim report", file, CaptureFile.sha256(file), who);
     return file;
   }
 

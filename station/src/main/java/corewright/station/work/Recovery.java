@@ -44,7 +44,7 @@ public final class Recovery {
   public List<RunRecord> settle(BenchInstruments instruments, String bench) {
     List<OpenRun> open = OpenRuns.in(folders.captures());
     List<RunBegun> unfinished =
-        ledger.unfinishedRuns().stream().filter(b -> b.bench().equals(bench)).toList();
+        ledger.runs().unfinished().stream().filter(b -> b.bench().equals(bench)).toList();
     if (unfinished.isEmpty()) {
       return List.of();
     }

@@ -33,7 +33,7 @@ public final class Sharing {
           "There is a password in the URL",
           "Put it into the file .pgpass in the home of everybody who works with the ledger.");
     }
-    Verification found = ledger.moveTo(url, who);
+    Verification found = ledger.custody().moveTo(url, who);
     Path unfinished = folders.shared().resolveSibling("ledger.url.unfinished");
     try {
       Files.writeString(unfinished, url + "\n");

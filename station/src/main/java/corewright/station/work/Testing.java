@@ -63,7 +63,7 @@ public final class Testing {
     Family family = catalogue.family(dossier.core().family());
     Profile profile = catalogue.profile(request.profile());
     String purpose = profile.purpose().name().toLowerCase(Locale.ROOT);
-    int number = ledger.nextRunNumber(request.tag(), purpose);
+    int number = ledger.runs().nextNumber(request.tag(), purpose);
     RunPlan plan =
         new RunPlan(
             ids.next(request.tag(), purpose, number),

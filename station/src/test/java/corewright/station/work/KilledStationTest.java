@@ -75,7 +75,7 @@ class KilledStationTest {
       RunRecord again = dossier.runs().get(1);
       assertEquals(2, again.number());
       assertEquals(Verdict.PASS, again.judgement().verdict().orElseThrow());
-      assertFalse(ledger.unfinishedRuns().iterator().hasNext());
+      assertFalse(ledger.runs().unfinished().iterator().hasNext());
     }
   }
 
