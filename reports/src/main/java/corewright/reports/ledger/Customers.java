@@ -31,6 +31,15 @@ final class Customers {
         .orElse(code);
   }
 
+  /** Those whose names were not removed. */
+  static List<String> names(Handle handle) {
+    return handle
+        .select(
+            "SELECT name FROM customer WHERE name NOT LIKE '(removed)%' ORDER BY name LIMIT 1000")
+        .mapTo(String.class)
+        .list();
+  }
+
   /** A text that may begin with a person's code, with the name in its place. */
   static String named(Handle handle, String text) {
     int comma = text.indexOf(", ");

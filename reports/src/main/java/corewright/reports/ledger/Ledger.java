@@ -90,6 +90,11 @@ public final class Ledger extends UnitRecord implements AutoCloseable {
                 .list());
   }
 
+  /** Names of customers, in order; of very many the first thousand. */
+  public List<String> customers() {
+    return database.read(Customers::names);
+  }
+
   /** Whether a unit with this tag was ever received. */
   public boolean knows(String tag) {
     return database.read(handle -> Appender.isKnown(handle, Tags.read(tag)));

@@ -10,6 +10,7 @@ import corewright.station.work.Refused;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import jakarta.servlet.ServletException;
 import java.util.Map;
 import java.util.Objects;
 import java.util.logging.Level;
@@ -53,6 +54,17 @@ final class Accident {
           tell(c, HttpStatus.FORBIDDEN, e.told());
         });
     routes.exception(
+        ServletException.class,
+        (e, c) -> {
+          book.note("form that cannot be taken apart", who(c), c);
+          tell(
+              c,
+              HttpStatus.CONTENT_TOO_LARGE,
+              new Refused(
+                  "The form with its files is too large, or did not arrive whole",
+                  "A file may have 10 MB. Nothing was kept; what was typed is still there."));
+        });
+    routes.exception(
         Exception.class,
         (e, c) -> {
           LOG.log(Level.SEVERE, c.method() + " " + c.path(), e);
@@ -84,6 +96,10 @@ final class Accident {
         PlaceName.TODAY,
         "refused.jte",
         Map.of("what", message(refused), "remedy", refused.remedy()));
+  }
+
+  private static String who(Context context) {
+    return context.attribute("visitor") == null ? "" : Visitor.of(context).name();
   }
 
   private static String message(Exception of) {

@@ -13,6 +13,7 @@ import corewright.station.web.place.Today;
 import corewright.station.work.Workshop;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.List;
@@ -25,6 +26,7 @@ public final class Console implements AutoCloseable {
   private static final int MOST_THREADS = 64;
   private static final int LEAST_THREADS = 4;
   private static final long MOST_BYTES = 1_000_000;
+  private static final int MOST_UPLOADED_MB = 10; // one file; ten of them a form
   private static final int CODE_BYTES = 6;
 
   private final Javalin server;
@@ -62,6 +64,8 @@ public final class Console implements AutoCloseable {
     config.startup.showOldJavalinVersionWarning = false;
     config.jetty.threadPool = new QueuedThreadPool(MOST_THREADS, LEAST_THREADS);
     config.http.maxRequestSize = MOST_BYTES;
+    config.jetty.multipartConfig.maxFileSize(MOST_UPLOADED_MB, SizeUnit.MB);
+    config.jetty.multipartConfig.maxTotalRequestSize(MOST_UPLOADED_MB * 10L, SizeUnit.MB);
     DoorBook book =
         new Sparing(
             (what, who, from) -> house.workshop().ledger().accounts().atTheDoor(what, who, from),
@@ -98,6 +102,10 @@ public final class Console implements AutoCloseable {
     String at = "http://127.0.0.1:" + server.port() + "/";
     boolean first = house.workshop().ledger().accounts().all().isEmpty();
     return first ? at + "first?code=" + code : at;
+  }
+
+  House house() {
+    return house;
   }
 
   public int port() {

@@ -104,6 +104,16 @@ public final class Workshop implements AutoCloseable {
     return new Arrival(reception(), ledger);
   }
 
+  /** The counter: a core comes in, with all that is asked there. */
+  public Intake intake() {
+    return new Intake(arrival(), quotes(), publishing, ledger);
+  }
+
+  /** Photographs as people hand them in. */
+  public Photographs photographs() {
+    return new Photographs(files(), folders);
+  }
+
   public Exporting exporting() {
     return new Exporting(ledger, folders);
   }

@@ -5,6 +5,7 @@ import corewright.bench.run.Clock;
 import corewright.profiles.Catalogue;
 import corewright.station.work.ShopFile;
 import corewright.station.work.Workshop;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.CookieManager;
@@ -82,6 +83,56 @@ public final class Visit implements AutoCloseable {
   /** Somebody else in front of the same console, with another browser; nobody is signed in. */
   public Visit another() {
     return new Visit(console, false);
+  }
+
+  /** A colleague with an account of their own, signed in at another browser. */
+  public Visit colleague(String name, Role role) {
+    console.house().workshop().ledger().accounts().put(name, role, PASSWORD.toCharArray(), OWNER);
+    Visit other = another();
+    other.signIn(name, PASSWORD);
+    return other;
+  }
+
+  /** Where an answer sends the browser on to. */
+  public static String location(HttpResponse<String> answer) {
+    if (answer.statusCode() / 100 != 3) {
+      throw new AssertionError(answer.statusCode() + " " + answer.body());
+    }
+    return answer.headers().firstValue("Location").orElse("");
+  }
+
+  /** Sends a form with one file in it. */
+  public HttpResponse<String> upload(
+      String path, Map<String, String> fields, String field, String filename, byte[] file) {
+    String boundary = "----corewright-visit";
+    ByteArrayOutputStream body = new ByteArrayOutputStream();
+    fields.forEach(
+        (name, value) ->
+            body.writeBytes(
+                ("--"
+                        + boundary
+                        + "\r\nContent-Disposition: form-data; name=\""
+                        + name
+                        + "\"\r\n\r\n"
+                        + value
+                        + "\r\n")
+                    .getBytes(StandardCharsets.UTF_8)));
+    body.writeBytes(
+        ("--"
+                + boundary
+                + "\r\nContent-Disposition: form-data; name=\""
+                + field
+                + "\"; filename=\""
+                + filename
+                + "\"\r\nContent-Type: application/octet-stream\r\n\r\n")
+            .getBytes(StandardCharsets.UTF_8));
+    body.writeBytes(file);
+    body.writeBytes(("\r\n--" + boundary + "--\r\n").getBytes(StandardCharsets.UTF_8));
+    return send(
+        HttpRequest.newBuilder(URI.create(at(path)))
+            .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+            .header("X-Proof", proof)
+            .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray())));
   }
 
   public Console console() {

@@ -11,6 +11,6 @@ public final class CorePlaces {
   private CorePlaces() {}
 
   public static List<Place> of(House house, Pages pages, Drafts drafts) {
-    return List.of();
+    return List.of(new Papers(house), new Counter(house, pages, drafts));
   }
 }

@@ -20,7 +20,7 @@ async function send(form, submitter) {
     const answer = await fetch(submitter?.getAttribute('formaction') ?? form.action, {
       method: 'POST',
       body: multipart ? body : new URLSearchParams(body),
-      headers: { 'X-Form': 'yes' },
+      headers: { 'X-Form': 'yes', 'X-Proof': proof || (body.get('proof') ?? '') },
     });
     if (answer.headers.get('X-Refused') === 'yes') {
       const told = await answer.json();
@@ -40,6 +40,7 @@ document.addEventListener('submit', (event) => {
   if (form.method !== 'post' || form.dataset.plain !== undefined) return;
   event.preventDefault();
   if (form.dataset.busy) return;
+  clearTimeout(waiting.get(form)); // a draft must not outlive the form that was sent
   form.dataset.busy = 'yes';
   send(form, event.submitter).finally(() => delete form.dataset.busy);
 });
