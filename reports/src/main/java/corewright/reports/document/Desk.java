@@ -15,16 +15,32 @@ import java.util.Optional;
 /**
  * What every document of a shop is made with.
  *
- * @param clock what the date of issue is read from, where {@code issued} gives none
+ * @param clock what the date of issue is read from
  * @param record what documents are made from
- * @param issued when the document was given out first, if it was before
  */
-record Desk(
-    Shop shop, Evidence evidence, Clock clock, KeptRecord record, Optional<Instant> issued) {
+record Desk(Shop shop, Evidence evidence, Clock clock, KeptRecord record) {
 
-  /** When the document was given out first: a copy made later says the same. */
+  /** The same desk on the day when a document was given out. */
+  Desk on(Given given) {
+    return new Desk(
+        given.shop(),
+        evidence,
+        Clock.fixed(given.at(), given.zone()),
+        new KeptRecord() {
+          @Override
+          public String head() {
+            return given.head();
+          }
+
+          @Override
+          public String text(Object part) {
+            return record.text(part);
+          }
+        });
+  }
+
   Instant issue() {
-    return issued.orElseGet(clock::instant);
+    return clock.instant();
   }
 
   Paper paper() {

@@ -9,7 +9,6 @@ import corewright.reports.chart.Picture;
 import corewright.reports.document.genuine.Signer;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -34,7 +33,7 @@ public final class Documents {
    */
   public Documents(
       Shop shop, Evidence evidence, Clock clock, KeptRecord record, Optional<Signer> signer) {
-    this(new Desk(shop, evidence, clock, record, Optional.empty()), signer);
+    this(new Desk(shop, evidence, clock, record), signer);
   }
 
   private Documents(Desk desk, Optional<Signer> signer) {
@@ -42,15 +41,14 @@ public final class Documents {
     this.signer = signer;
   }
 
-  /**
-   * Writes copies: with the day on which the document was given out first, from which a warranty
-   * runs.
-   *
-   * @param first that moment; empty for a document that is new
-   */
-  public Documents issued(Optional<Instant> first) {
-    return new Documents(
-        new Desk(desk.shop(), desk.evidence(), desk.clock(), desk.record(), first), signer);
+  /** What a document that is made now says besides the record. */
+  public Given now() {
+    return new Given(desk.issue(), desk.clock().getZone(), desk.record().head(), desk.shop());
+  }
+
+  /** Writes documents as they were made on another day. */
+  public Documents as(Given given) {
+    return new Documents(desk.on(given), signer);
   }
 
   /**

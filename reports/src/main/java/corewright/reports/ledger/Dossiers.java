@@ -35,8 +35,17 @@ final class Dossiers {
    * @return empty if there is no such unit
    */
   static Optional<Dossier> tell(Handle handle, String tag, int upTo) {
+    return tell(handle, Events.of(handle, tag), upTo);
+  }
+
+  /**
+   * The same from the events of one unit, or from the first of them.
+   *
+   * @param upTo the visit wanted, or any larger number for the latest
+   */
+  static Optional<Dossier> tell(Handle handle, List<Event> events, int upTo) {
     Dossiers told = new Dossiers(handle);
-    for (Event event : Events.of(handle, tag)) {
+    for (Event event : events) {
       if (event.kind().equals(EventKind.RECEIVED.id()) && told.visit == upTo) {
         break;
       }

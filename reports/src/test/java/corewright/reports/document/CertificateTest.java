@@ -162,7 +162,7 @@ class CertificateTest {
     Path now = documents(Duration.ZERO).certificate(dossier, folder.resolve("now"));
     Path later =
         documents(Duration.ofDays(3000))
-            .issued(Optional.of(Samples.MORNING))
+            .as(documents(Duration.ZERO).now())
             .certificate(dossier, folder.resolve("later"));
     String first = PdfText.of(now);
     String again = PdfText.of(later);

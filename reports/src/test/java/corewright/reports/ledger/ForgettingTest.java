@@ -41,7 +41,13 @@ class ForgettingTest {
       ledger.runEnded(Samples.run("a", tag));
       ledger
           .papers()
-          .documented(tag, "test report", Path.of("documents/x.pdf"), "ef".repeat(32), "H. Oduya");
+          .add(
+              tag,
+              "test report",
+              Path.of("documents/x.pdf"),
+              "ef".repeat(32),
+              java.util.Map.of(),
+              "H. Oduya");
       Dossier before = ledger.dossier(tag);
       assertTrue(bytes().contains("Orrel Plant Hire") && bytes().contains("Wilhelmina"));
 

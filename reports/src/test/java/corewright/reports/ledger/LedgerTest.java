@@ -53,7 +53,13 @@ class LedgerTest {
     ledger.rebuilt(tag, List.of("Output capacitors, all eight", "Seal 8120 fitted"), "M. Reyes");
     ledger
         .papers()
-        .documented(tag, "test report", Path.of("documents/x.pdf"), "ef".repeat(32), "H. Oduya");
+        .add(
+            tag,
+            "test report",
+            Path.of("documents/x.pdf"),
+            "ef".repeat(32),
+            java.util.Map.of(),
+            "H. Oduya");
 
     Dossier expected =
         new Dossier(
@@ -147,7 +153,9 @@ class LedgerTest {
     ledger.runEnded(Samples.run("a", tag));
     ledger.runBegun(begun("b", tag));
     ledger.decided(tag, Samples.pending(), "H. Oduya");
-    ledger.papers().documented(tag, "test report", Path.of("x.pdf"), "ef".repeat(32), "H. Oduya");
+    ledger
+        .papers()
+        .add(tag, "test report", Path.of("x.pdf"), "ef".repeat(32), java.util.Map.of(), "H. Oduya");
     Raw raw = new Raw(kept.url(folder));
     List<String> before = raw.views();
     assertTrue(before.size() >= 8, before.toString());

@@ -83,7 +83,9 @@ class SchemaStepsTest {
     ledger.runEnded(Samples.run("a", TAG));
     ledger.runBegun(Samples.begun("b", TAG));
     ledger.decided(TAG, Samples.rebuild(), WHO);
-    ledger.papers().documented(TAG, "test report", Path.of("x.pdf"), "ef".repeat(32), WHO);
+    ledger
+        .papers()
+        .add(TAG, "test report", Path.of("x.pdf"), "ef".repeat(32), java.util.Map.of(), WHO);
     if (schema >= 5) {
       live(ledger);
     }

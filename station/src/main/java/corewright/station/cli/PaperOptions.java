@@ -1,8 +1,10 @@
 package corewright.station.cli;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import corewright.bench.record.Dossier;
 import corewright.bench.run.Clock;
 import corewright.station.work.Paperwork;
+import corewright.station.work.Refused;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -12,10 +14,18 @@ import picocli.CommandLine.Parameters;
 
 /** What every command that writes paper about a unit takes, and what it says afterwards. */
 final class PaperOptions {
+  private static final int LATEST = Integer.MAX_VALUE;
+
   @Mixin private ShopFolder shop;
 
   @Parameters(paramLabel = "TAG", description = "The unit's tag.")
   private String tag;
+
+  @Option(
+      names = "--visit",
+      paramLabel = "N",
+      description = "About which visit of the unit, counted from 1; else its latest.")
+  private int visit = LATEST;
 
   @Option(
       names = "--by",
@@ -30,8 +40,14 @@ final class PaperOptions {
   /** Writes the paper and says where it lies. */
   int write(PrintWriter out, Paperwork paper) throws Exception {
     try (Workshop workshop = shop.open("paper", Clock.system())) {
-      String full = workshop.ledger().dossier(tag).core().tag();
-      Path file = workshop.publishing().write(paper, full, by);
+      Dossier dossier = workshop.ledger().dossier(tag, visit);
+      if (visit != LATEST && dossier.visit() != visit) {
+        throw new Refused(
+            dossier.core().tag() + " has had " + dossier.visit() + " visits, and not " + visit,
+            "Leave --visit out for the latest.");
+      }
+      String full = dossier.core().tag();
+      Path file = workshop.publishing().write(paper, dossier, by);
       out.println(
           json
               ? RecordJson.text(

@@ -6,7 +6,10 @@ import corewright.bench.record.RunRecord;
 import corewright.reports.chart.Charts;
 import corewright.reports.document.ClaimCase;
 import corewright.reports.document.Documents;
+import corewright.reports.document.Given;
+import corewright.reports.ledger.Head;
 import corewright.reports.ledger.Ledger;
+import corewright.reports.ledger.Papers;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
@@ -26,26 +29,67 @@ public final class Publishing {
   }
 
   /**
-   * Writes one kind of paper about a unit; a copy has the date of the first.
+   * Writes one kind of paper about the latest visit of a unit.
    *
    * @throws corewright.reports.document.Refusal if the record does not support it
    */
   public Path write(Paperwork paper, String tag, String who) {
-    Dossier dossier = ledger.dossier(tag);
-    Optional<Instant> first =
+    return write(paper, ledger.dossier(tag), who);
+  }
+
+  /**
+   * Writes one kind of paper about a visit of a unit. A copy says what the first said, with the day
+   * and the head of then.
+   *
+   * @throws corewright.reports.document.Refusal if the record does not support it
+   */
+  public Path write(Paperwork paper, Dossier dossier, String who) {
+    String tag = dossier.core().tag();
+    Given now = now(tag);
+    Instant since =
         dossier.runs().stream()
             .reduce((a, b) -> b)
-            .flatMap(last -> ledger.papers().firstDocumented(tag, paper.kind(), last.ended()));
-    Path file = paper.writer().write(documents.issued(first), dossier, folders.documents());
-    ledger.papers().documented(tag, paper.kind(), file, CaptureFile.sha256(file), who);
+            .map(RunRecord::ended)
+            .orElse(dossier.core().received());
+    Optional<Papers.Given> first = ledger.papers().first(tag, dossier.visit(), paper.kind(), since);
+    Given given = first.map(f -> given(paper.again(), f, dossier, now)).orElse(now);
+    Dossier told =
+        paper.again() == Paperwork.Again.THE_SAME
+            ? first.map(Papers.Given::dossier).orElse(dossier)
+            : dossier;
+    Path file = paper.writer().write(documents.as(given), told, folders.documents());
+    add(tag, paper.kind(), file, given, who);
     return file;
+  }
+
+  private static Given given(
+      Paperwork.Again again, Papers.Given first, Dossier dossier, Given now) {
+    Given then = Letterhead.of(first, now);
+    if (again == Paperwork.Again.THE_SAME || first.dossier().equals(dossier)) {
+      return then;
+    }
+    return again == Paperwork.Again.SAME_DAY
+        ? new Given(then.at(), then.zone(), now.head(), now.shop())
+        : now;
+  }
+
+  /** The head is that of the chain with the unit's newest event: it holds the run. */
+  private Given now(String tag) {
+    Given now = documents.now();
+    String head = ledger.papers().head(tag).map(Head::printed).orElse("");
+    return new Given(now.at(), now.zone(), head, now.shop());
+  }
+
+  private void add(String tag, String kind, Path file, Given given, String who) {
+    ledger.papers().add(tag, kind, file, CaptureFile.sha256(file), Letterhead.kept(given), who);
   }
 
   /** Writes the report of a claim. */
   public Path claimReport(ClaimCase claim, String who) {
     String tag = claim.now().core().tag();
-    Path file = documents.claimReport(claim, folders.documents());
-    ledger.papers().documented(tag, "claim report", file, CaptureFile.sha256(file), who);
+    Given given = now(tag);
+    Path file = documents.as(given).claimReport(claim, folders.documents());
+    add(tag, "claim report", file, given, who);
     return file;
   }
 

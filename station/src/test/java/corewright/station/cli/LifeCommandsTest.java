@@ -19,6 +19,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -74,6 +79,7 @@ class LifeCommandsTest {
         LocalDate.parse(left.get("warrantyFrom").asText()).plusMonths(12).toString(),
         left.get("warrantyUntil").asText());
     assertTrue(Files.isRegularFile(Path.of(left.get("document").asText())));
+    String certified = text(json("certificate", tag).get("document").asText());
 
     json("claim", tag, "--symptom", "dies when hot", "--asked", "hours=120");
     json("receive", "--answers", answers.toString(), "--tag", tag);
@@ -99,7 +105,28 @@ class LifeCommandsTest {
     assertEquals(0, run("claim", tag, "--report"), err.toString());
     String paper = out.toString().lines().reduce((a, b) -> b).orElseThrow();
     assertTrue(Files.size(Path.of(paper)) > 20_000, paper);
-    assertEquals(0, run("verify", folder.resolve("shop").toString()), out.toString());
+    aCopyYearsLaterSaysTheSame(tag, certified);
+  }
+
+  /** The unit was back since, the record has grown, and the shop has another name. */
+  private void aCopyYearsLaterSaysTheSame(String tag, String certified) throws Exception {
+    String shop = folder.resolve("shop").toString();
+    Files.writeString(
+        folder.resolve("shop/shop.json"),
+        "{\"name\": \"Another name\", \"address\": \"Elsewhere\"}");
+    String copy = json("certificate", tag, "--visit=1").get("document").asText();
+    assertEquals(certified, text(copy));
+    Matcher head = Pattern.compile("Record up to (\\S+);").matcher(certified);
+    assertTrue(head.find(), certified);
+    assertEquals(0, run("verify", shop, "--head=" + head.group(1)), out.toString());
+    assertTrue(text(json("letter", tag).get("document").asText()).contains("Another name"));
+    refused("has had 2 visits, and not 3", "certificate", tag, "--visit=3");
+  }
+
+  private static String text(String pdf) throws Exception {
+    try (PDDocument document = Loader.loadPDF(Path.of(pdf).toFile())) {
+      return new PDFTextStripper().getText(document).replaceAll("[\\s\u00A0]+", " ");
+    }
   }
 
   @Test
