@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -30,16 +31,26 @@ public final class Charts {
    * @return the file; empty where the run left no capture
    */
   public Optional<Path> svg(RunRecord run, Path folder) {
-    return pictures.of(run).map(picture -> write(picture, run, folder));
+    return pictures.of(run).map(picture -> write(picture, run, folder.resolve(run.id() + ".svg")));
   }
 
-  private Path write(Picture picture, RunRecord run, Path folder) {
+  /**
+   * Writes the headline hold of one run with those of others behind it, the first dashed, the
+   * second dotted.
+   *
+   * @param file what is there is written over
+   * @return the file; empty where one of them left no such hold or no capture
+   */
+  public Optional<Path> overlay(RunRecord front, List<RunRecord> others, Path file) {
+    return pictures.of(front, others).map(picture -> write(picture, front, file));
+  }
+
+  private Path write(Picture picture, RunRecord run, Path file) {
     try {
-      Files.createDirectories(folder);
+      Files.createDirectories(file.resolveSibling(""));
     } catch (IOException e) {
-      throw new UncheckedIOException("the folder " + folder + " cannot be made", e);
+      throw new UncheckedIOException("the folder of " + file + " cannot be made", e);
     }
-    Path file = folder.resolve(run.id() + ".svg");
     String alt =
         words.get(
             "alt.run",

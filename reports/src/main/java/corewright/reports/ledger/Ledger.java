@@ -118,6 +118,11 @@ public final class Ledger extends UnitRecord implements AutoCloseable {
     return new RunBook(database, appender);
   }
 
+  /** Runs in short, of one unit or of many. */
+  public RunLists runLists() {
+    return new RunLists(database);
+  }
+
   /** What was printed about units. */
   public Papers papers() {
     return new Papers(database, appender);

@@ -10,9 +10,15 @@ import corewright.reports.document.Given;
 import corewright.reports.ledger.Head;
 import corewright.reports.ledger.Ledger;
 import corewright.reports.ledger.Papers;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Writes what is handed out, and notes in the ledger that it was. */
 public final class Publishing {
@@ -101,5 +107,25 @@ public final class Publishing {
     }
     RunRecord last = dossier.runs().get(dossier.runs().size() - 1);
     return charts.svg(last, folders.charts());
+  }
+
+  /** The picture of one run; drawn when it is first asked for, empty where nothing was sampled. */
+  public Optional<Path> picture(RunRecord run) {
+    Path drawn = folders.charts().resolve(run.id() + ".svg");
+    return Files.isRegularFile(drawn) ? Optional.of(drawn) : charts.svg(run, folders.charts());
+  }
+
+  /**
+   * The headline hold of one run over those of others, the first dashed, the second dotted; empty
+   * where one of them has none. Runs are never changed, so it is drawn once.
+   */
+  public Optional<Path> overlay(RunRecord front, List<RunRecord> others) {
+    String name =
+        Stream.concat(Stream.of(front), others.stream())
+            .map(RunRecord::id)
+            .collect(Collectors.joining("~"));
+    String key = UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8)).toString();
+    Path drawn = folders.charts().resolve("beside-" + key + ".svg");
+    return Files.isRegularFile(drawn) ? Optional.of(drawn) : charts.overlay(front, others, drawn);
   }
 }

@@ -144,6 +144,10 @@ public final class Workshop implements AutoCloseable {
     return new Releasing(ledger, publishing, shop, today());
   }
 
+  public RunStories stories() {
+    return new RunStories(ledger);
+  }
+
   public Claiming claiming() {
     return new Claiming(ledger);
   }

@@ -4,6 +4,7 @@ import corewright.station.web.Drafts;
 import corewright.station.web.House;
 import corewright.station.web.Pages;
 import corewright.station.web.Place;
+import corewright.station.web.did.WhatItDid;
 import java.util.List;
 
 /** The places of the office, what it did, and what a dropped file says. */
@@ -11,6 +12,6 @@ public final class OfficePlaces {
   private OfficePlaces() {}
 
   public static List<Place> of(House house, Pages pages, Drafts drafts) {
-    return List.of();
+    return List.of(new WhatItDid(house, pages));
   }
 }

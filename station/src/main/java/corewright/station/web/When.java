@@ -1,0 +1,41 @@
+package corewright.station.web;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** Moments as people read them: local, and never a bare UTC text. */
+public final class When {
+  private static final DateTimeFormatter MOMENT =
+      DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.ENGLISH);
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+
+  private When() {}
+
+  /** As {@code 24 Nov 2026, 11:02}. */
+  public static String moment(Instant at) {
+    return MOMENT.format(at.atZone(ZoneId.systemDefault()));
+  }
+
+  /** The same from a text of the record, ISO 8601 in UTC. */
+  public static String moment(String at) {
+    return moment(Instant.parse(at));
+  }
+
+  /** As {@code 24 Nov 2026}. */
+  public static String day(Instant at) {
+    return day(local(at));
+  }
+
+  public static String day(LocalDate day) {
+    return DAY.format(day);
+  }
+
+  /** The day that it was here. */
+  public static LocalDate local(Instant at) {
+    return LocalDate.ofInstant(at, ZoneId.systemDefault());
+  }
+}
