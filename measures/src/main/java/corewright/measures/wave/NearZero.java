@@ -16,6 +16,9 @@ record NearZero(double varianceOfMean) {
   private static final int BINS = 16;
   private static final int FEWEST = 8 * BINS;
 
+  /** So many that the highest bin turns by a twentieth of a radian in each. */
+  private static final int BLOCKS = 2048;
+
   /** Hann's bins share two thirds of their freedom: Student's t for 20 over 2, squared. */
   private static final double FEW_BINS = 1.09;
 
@@ -26,9 +29,7 @@ record NearZero(double varianceOfMean) {
     }
     double[] re = new double[BINS + 2];
     double[] im = new double[BINS + 2];
-    for (int k = 0; k < re.length; k++) {
-      transform(series, count, k, re, im);
-    }
+    transform(series, count, re, im);
     double power = 0;
     for (int k = 2; k < BINS + 1; k++) {
       double x = re[k] / 2 - (re[k - 1] + re[k + 1]) / 4;
@@ -46,20 +47,42 @@ record NearZero(double varianceOfMean) {
     return new NearZero(FEW_BINS * ofNoise + leak);
   }
 
-  private static void transform(
-      IntToDoubleFunction series, int count, int bin, double[] re, double[] im) {
-    double angle = -2 * Math.PI * bin / count;
-    double stepCos = Math.cos(angle);
-    double stepSin = Math.sin(angle);
-    double c = 1;
-    double s = 0;
-    for (int i = 0; i < count; i++) {
-      double x = series.applyAsDouble(i);
-      re[bin] += x * c;
-      im[bin] += x * s;
-      double turned = c * stepCos - s * stepSin;
-      s = c * stepSin + s * stepCos;
-      c = turned;
+  /**
+   * The lowest bins of the transform, which turn so slowly that a short block counts by its moments
+   * about its middle: e^jwu is 1 + jwu − (wu)²/2 − j(wu)³/6 to 2·10⁻⁸ there.
+   */
+  private static void transform(IntToDoubleFunction series, int count, double[] re, double[] im) {
+    int block = Math.max(1, count / BLOCKS);
+    double step = -2 * Math.PI / count;
+    for (int from = 0; from < count; from += block) {
+      int length = Math.min(block, count - from);
+      double half = (length - 1) / 2.0;
+      double sum = 0;
+      double first = 0;
+      double second = 0;
+      double third = 0;
+      for (int i = 0; i < length; i++) {
+        double x = series.applyAsDouble(from + i);
+        double u = i - half;
+        sum += x;
+        first += x * u;
+        second += x * u * u;
+        third += x * u * u * u;
+      }
+      double cos1 = Math.cos(step * (from + half));
+      double sin1 = Math.sin(step * (from + half));
+      double cos = 1;
+      double sin = 0;
+      for (int bin = 0; bin < re.length; bin++) {
+        double w = step * bin;
+        double even = sum - w * w * second / 2;
+        double odd = w * first - w * w * w * third / 6;
+        re[bin] += cos * even - sin * odd;
+        im[bin] += sin * even + cos * odd;
+        double turned = cos * cos1 - sin * sin1;
+        sin = cos * sin1 + sin * cos1;
+        cos = turned;
+      }
     }
   }
 }
