@@ -65,6 +65,8 @@ public enum Quantity {
   INRUSH_I2T("inrushI2t", Unit.AMPERE_SQUARED_SECOND, "Inrush, I²t", true),
   DEAD_INPUT("deadInput", Unit.OHM, "Input before power", true),
   DEAD_OUTPUT("deadOutput", Unit.OHM, "Output before power", true),
+  FIRST_POWER_INPUT("firstPowerInput", Unit.VOLT, "Input at the end of the first power", true),
+  FIRST_POWER_OUTPUT("firstPowerOutput", Unit.VOLT, "Output at the end of the first power", true),
 
   // What a thermometer on the case reads.
   CASE_START("caseStart", Unit.CELSIUS, "Case at the start"),

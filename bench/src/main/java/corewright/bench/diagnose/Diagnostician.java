@@ -69,7 +69,7 @@ public final class Diagnostician {
     return new Diagnosis(
         candidates,
         candidates.get(0).probability() >= DETERMINED && isShown(ranked.get(0), seen),
-        List.of(Elsewhere.excluded(judgement)));
+        Elsewhere.excluded(judgement));
   }
 
   private static Map<Group, Double> posterior(List<Seen> seen, Priors priors) {

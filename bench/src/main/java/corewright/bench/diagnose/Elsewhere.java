@@ -2,6 +2,7 @@ package corewright.bench.diagnose;
 
 import corewright.bench.record.Judgement;
 import corewright.bench.record.Qualifier;
+import java.util.List;
 import java.util.Optional;
 
 /** Supply, fixture, digitizer: what must be out of the question before a unit is suspected. */
@@ -25,10 +26,13 @@ final class Elsewhere {
     };
   }
 
-  /** What was found to be in order. */
-  static String excluded(Judgement judgement) {
+  /** What was found to be in order, and what was not looked at. */
+  static List<String> excluded(Judgement judgement) {
     return judgement.qualifier().isPresent()
-        ? "The input held in every judged hold: the supply is not what failed."
-        : "The unit did not come to a hold: the supply was not tried.";
+        ? List.of("The input held in every judged hold: the supply is not what failed.")
+        : List.of(
+            "The unit did not come to a hold: the supply was not tried.",
+            "The fixture is not excluded: a short in its leads or its discharge looks the same,"
+                + " until it has been powered empty behind the same limit.");
   }
 }

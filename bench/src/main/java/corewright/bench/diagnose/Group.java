@@ -1,5 +1,8 @@
 package corewright.bench.diagnose;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /**
  * A group of components that fails as one. What a bench sees from outside is consistent with a
  * group, never proof of a part.
@@ -35,10 +38,16 @@ public enum Group {
       "an open path between input and output: fuse link, connector, or output lead",
       0.02,
       "Check the power pins and the fuse link for continuity."),
-  SHORT(
-      "a short: the switch or diode, a capacitor, or what hangs on the output",
-      0.03,
-      "Measure the resistance from each supply pin to ground, both ways, without power."),
+  INPUT_SHORT(
+      "a short at the input side: the switch, the input capacitor or the input protection",
+      0.015,
+      "Power the empty fixture behind the same limit; if that takes nothing, measure the resistance"
+          + " from each supply pin to ground, both ways, without power."),
+  OUTPUT_SHORT(
+      "a short across the output: a capacitor, a suppressor or a driver channel",
+      0.015,
+      "Power the empty fixture behind the same limit; if that takes nothing, measure the resistance"
+          + " across the output, with each channel unplugged in turn."),
   LOCK_OUT(
       "an undervoltage lock-out that acts too early: the controller's supply or the input side",
       0.04,
@@ -76,6 +85,12 @@ public enum Group {
     this.words = words;
     this.share = share;
     this.check = check;
+  }
+
+  /** The group that a person calls so, as {@code output esr}; empty where none has that name. */
+  public static Optional<Group> of(String name) {
+    String id = name.strip().replaceAll("[\\s_-]+", "_");
+    return Arrays.stream(values()).filter(g -> g.name().equalsIgnoreCase(id)).findFirst();
   }
 
   /** As in "consistent with …". */

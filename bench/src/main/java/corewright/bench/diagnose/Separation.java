@@ -2,6 +2,7 @@ package corewright.bench.diagnose;
 
 import static corewright.bench.diagnose.Group.DEAD_PHASE;
 import static corewright.bench.diagnose.Group.FEEDBACK;
+import static corewright.bench.diagnose.Group.INPUT_SHORT;
 import static corewright.bench.diagnose.Group.INPUT_SIDE;
 import static corewright.bench.diagnose.Group.JOINT;
 import static corewright.bench.diagnose.Group.LOCK_OUT;
@@ -9,6 +10,7 @@ import static corewright.bench.diagnose.Group.LOOP;
 import static corewright.bench.diagnose.Group.OUTPUT_CAPACITANCE;
 import static corewright.bench.diagnose.Group.OUTPUT_ESR;
 import static corewright.bench.diagnose.Group.OUTPUT_LEAKAGE;
+import static corewright.bench.diagnose.Group.OUTPUT_SHORT;
 import static corewright.bench.diagnose.Group.POWER_STAGE_LOSSY;
 import static corewright.bench.diagnose.Group.POWER_STAGE_WEAK;
 import static corewright.bench.diagnose.Group.RESTART;
@@ -59,6 +61,17 @@ final class Separation {
               OUTPUT_LEAKAGE,
               "Measure the input current at rest: a leak across the output draws there, a lossy"
                   + " stage hardly."),
+          pair(
+              INPUT_SHORT,
+              OUTPUT_SHORT,
+              "Power the empty fixture behind the same limit; if that takes nothing, measure the"
+                  + " resistance across the input and across the output, both ways, without"
+                  + " power."),
+          pair(
+              OUTPUT_SHORT,
+              OUTPUT_LEAKAGE,
+              "Measure the resistance across the output without power, with each channel unplugged"
+                  + " in turn: a leak draws less than the rated load."),
           pair(
               JOINT,
               RESTART,

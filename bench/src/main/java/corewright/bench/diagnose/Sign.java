@@ -62,7 +62,28 @@ enum Sign {
   DRIFT_FALLING(Trait.DRIFT, false),
 
   POWER_UP_PASSED(Trait.POWER_UP, true),
-  POWER_UP_REFUSED(Trait.POWER_UP, false);
+  POWER_UP_REFUSED(Trait.POWER_UP, false),
+
+  DEAD_INPUT_HIGH(Trait.DEAD_INPUT, true),
+  /** Less than its family ever shows. */
+  DEAD_INPUT_SHORT(Trait.DEAD_INPUT, false),
+
+  DEAD_OUTPUT_HIGH(Trait.DEAD_OUTPUT, true),
+  /** Something draws across it, but less than the rated load. */
+  DEAD_OUTPUT_LEAKS(Trait.DEAD_OUTPUT, false),
+  /** It would draw more than the rated load. */
+  DEAD_OUTPUT_SHORT(Trait.DEAD_OUTPUT, false),
+
+  /** The input comes up. */
+  BEHIND_LIMIT_UP(Trait.BEHIND_LIMIT, true),
+  /** The input is held down, and the output above it: the converter works, and takes it all. */
+  BEHIND_LIMIT_BOOSTS(Trait.BEHIND_LIMIT, false),
+  /** The input is held down, and comes through to the output. */
+  BEHIND_LIMIT_THROUGH(Trait.BEHIND_LIMIT, false),
+  /** No output, and the input stands no higher than a diode and what is in its way. */
+  BEHIND_LIMIT_OUTPUT_DOWN(Trait.BEHIND_LIMIT, false),
+  /** Not even a diode's drop stands at the input. */
+  BEHIND_LIMIT_INPUT_DOWN(Trait.BEHIND_LIMIT, false);
 
   private final Trait trait;
   private final boolean healthy;

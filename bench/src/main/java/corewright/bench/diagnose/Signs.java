@@ -1,7 +1,6 @@
 package corewright.bench.diagnose;
 
 import corewright.bench.record.Judgement;
-import corewright.bench.record.Verdict;
 import corewright.measures.MeasuredRun;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
@@ -13,11 +12,10 @@ final class Signs {
   private Signs() {}
 
   static List<Seen> of(MeasuredRun run, Family family, Profile profile, Judgement judgement) {
+    Stream<Seen> before = new PowerUps(run, family, profile).seen(judgement);
     Look look = new Look(run, family);
     if (look.holds().isEmpty()) {
-      return judgement.verdict().filter(v -> v == Verdict.UNSAFE).isPresent()
-          ? List.of(new Seen(Sign.POWER_UP_REFUSED, powerUp(judgement)))
-          : List.of();
+      return before.toList();
     }
     Siblings siblings = Siblings.of(profile);
     return Stream.of(
@@ -25,14 +23,8 @@ final class Signs {
             new Shapes(look, siblings).seen(),
             new Ripples(look).seen(),
             new Powers(look, siblings).seen(),
-            Stream.of(new Seen(Sign.POWER_UP_PASSED, "it could be powered")))
+            before)
         .flatMap(s -> s)
         .toList();
-  }
-
-  private static String powerUp(Judgement judgement) {
-    return judgement.reasons().isEmpty()
-        ? "it could not be powered behind the small current limit"
-        : judgement.reasons().get(0);
   }
 }

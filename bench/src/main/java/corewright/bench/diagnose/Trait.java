@@ -29,5 +29,11 @@ enum Trait {
   /** Slope within a steady hold. */
   DRIFT,
   /** Whether it can be powered at all. */
-  POWER_UP
+  POWER_UP,
+  /** Resistance of the input before power. */
+  DEAD_INPUT,
+  /** Resistance of the output before power. */
+  DEAD_OUTPUT,
+  /** Where the terminals stand behind the first power's current limit. */
+  BEHIND_LIMIT
 }

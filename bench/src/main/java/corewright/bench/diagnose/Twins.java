@@ -23,6 +23,9 @@ final class Twins {
   /** The probabilities, with what cannot be told apart taken together. */
   static Map<Group, Double> together(List<Seen> seen, Map<Group, Double> posterior) {
     Map<Group, Double> joined = new EnumMap<>(posterior);
+    if (seen.stream().anyMatch(s -> s.sign() == Sign.POWER_UP_REFUSED)) {
+      return joined; // what stopped it tells them apart, or is neither
+    }
     for (Pair pair : PAIRS) {
       if (seen.stream().noneMatch(s -> pair.told().contains(s.sign().trait()))) {
         joined.merge(pair.wider(), joined.getOrDefault(pair.narrower(), 0.0), Double::sum);

@@ -18,6 +18,7 @@ final class Aids implements AutoCloseable {
   private final Optional<Agreement> agreement;
   private final Witness witness;
   private final Decay decay;
+  private final Map<Quantity, Reading> firstPower = new EnumMap<>(Quantity.class);
   private double holdsFrom_s = Double.NaN;
 
   Aids(RunPlan plan, BenchInstruments bench) {
@@ -56,6 +57,11 @@ final class Aids implements AutoCloseable {
     return decay;
   }
 
+  /** How the terminals stand behind the first power's current limit; the last word counts. */
+  void firstPower(Map<Quantity, Reading> standing) {
+    firstPower.putAll(standing);
+  }
+
   /** A hold begins; the capture's time begins with the first. */
   void holdBegins(double at_s) {
     if (Double.isNaN(holdsFrom_s)) {
@@ -82,6 +88,7 @@ final class Aids implements AutoCloseable {
           all.put(Quantity.DEAD_INPUT, Reading.none(NO_METER));
           all.put(Quantity.DEAD_OUTPUT, Reading.none(NO_METER));
         });
+    all.putAll(firstPower);
     all.put(Quantity.CAPACITANCE_FROM_DECAY, decay.capacitance());
     return all;
   }

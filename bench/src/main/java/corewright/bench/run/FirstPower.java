@@ -39,6 +39,7 @@ final class FirstPower implements StepKind {
       double share = Math.min(1, tick / (RAMP_SHARE * ticks));
       station.levels().source(step.input_V() * share, step.inputLimit_A());
       view = watch(station);
+      station.aids().firstPower(BehindLimit.of(view, feed(station)));
       atLimit = isAtLimit(step, station, view) ? atLimit + 1 : 0;
       if (atLimit * TICK_S > AT_LIMIT_S) {
         throw refuse(step, station, view, "took the whole");
@@ -70,7 +71,11 @@ final class FirstPower implements StepKind {
   }
 
   private static double input_V(Station station, FrameView view) {
-    return Means.of(view, station.context().plan().profile().feeds().get(0).name());
+    return Means.of(view, feed(station));
+  }
+
+  private static String feed(Station station) {
+    return station.context().plan().profile().feeds().get(0).name();
   }
 
   private static EndOfRun refuse(Step step, Station station, FrameView view, String what) {
@@ -88,6 +93,7 @@ final class FirstPower implements StepKind {
                 + " V of "
                 + Figures.number(step.input_V(), 2)
                 + " V.",
-            "Do not power it again; look for a short at its input."));
+            "Do not power it again; look for a short at its input or output, in the empty fixture"
+                + " first."));
   }
 }

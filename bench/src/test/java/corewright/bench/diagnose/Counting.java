@@ -113,7 +113,8 @@ public final class Counting {
           case RINGING_LOOP, ALTERNATING -> Group.LOOP;
           case NEVER_SWITCHES -> Group.NOT_SWITCHING;
           case DEAD -> Group.NO_PATH;
-          case DEAD_SHORT -> Group.SHORT;
+          case DEAD_SHORT -> Group.OUTPUT_SHORT;
+          case SHORTED_INPUT -> Group.INPUT_SHORT;
           case SLOW_START, INPUT_LEAKS -> null;
         });
   }

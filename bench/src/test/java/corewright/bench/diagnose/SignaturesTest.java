@@ -37,7 +37,10 @@ class SignaturesTest {
         "SHAPE_CYCLES",
         "SHAPE_JUMPS",
         "RINGING_MUCH",
-        "POWER_UP_REFUSED"
+        "DEAD_INPUT_SHORT",
+        "DEAD_OUTPUT_SHORT",
+        "BEHIND_LIMIT_INPUT_DOWN",
+        "BEHIND_LIMIT_OUTPUT_DOWN"
       })
   void eachMarkBelongsToItsGroup(Sign sign) {
     Group most =
@@ -55,7 +58,8 @@ class SignaturesTest {
           case SHAPE_CYCLES -> Group.RESTART;
           case SHAPE_JUMPS -> Group.JOINT;
           case RINGING_MUCH -> Group.LOOP;
-          default -> Group.SHORT;
+          case DEAD_INPUT_SHORT, BEHIND_LIMIT_INPUT_DOWN -> Group.INPUT_SHORT;
+          default -> Group.OUTPUT_SHORT;
         };
     assertEquals(expected, most, sign.name());
   }

@@ -1,7 +1,9 @@
 package corewright.reports.document;
 
 import corewright.bench.record.Verdict;
+import corewright.measures.MeasuredRun;
 import corewright.profiles.Family;
+import java.util.List;
 import org.w3c.dom.Element;
 
 /** What was not tested, what can hurt, and what stands where a code would stand. */
@@ -40,7 +42,9 @@ final class CautionPart {
       return page.say("not-tested.everything");
     }
     return page.say(
-        page.run().get().measured().isEmpty() ? "not-tested.stopped" : "not-tested.list",
+        page.run().get().measured().map(MeasuredRun::holds).orElse(List.of()).isEmpty()
+            ? "not-tested.stopped"
+            : "not-tested.list",
         temperature);
   }
 

@@ -26,7 +26,7 @@ final class DiagnosisWords {
             ? "Fault group, as far as a test from outside can say:"
             : "Fault group not determined; the likeliest:");
     diagnosis.candidates().forEach(c -> lines.addAll(candidate(c)));
-    diagnosis.excluded().forEach(why -> lines.add("  excluded first: " + why));
+    diagnosis.excluded().forEach(why -> lines.add("  looked at first: " + why));
     return lines;
   }
 

@@ -51,7 +51,8 @@ public final class Assessing {
     return Judge.judge(measured.orElseGet(() -> nothing(profile)), family, profile, end);
   }
 
-  private static MeasuredRun nothing(Profile profile) {
+  /** No hold was measured. */
+  static MeasuredRun nothing(Profile profile) {
     return new MeasuredRun(
         profile.sampleRate_Hz(), 0, "nothing was sampled", List.of(), Map.of(), List.of());
   }

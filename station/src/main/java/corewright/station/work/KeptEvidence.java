@@ -28,7 +28,7 @@ public final class KeptEvidence implements Evidence {
       return Optional.empty();
     }
     Path file = folders.root().resolve(run.capture());
-    return run.measured().isPresent() && Files.isRegularFile(file)
+    return run.measured().filter(m -> !m.holds().isEmpty()).isPresent() && Files.isRegularFile(file)
         ? Optional.of(Recording.read(file).capture())
         : Optional.empty();
   }

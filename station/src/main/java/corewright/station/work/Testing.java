@@ -16,6 +16,7 @@ import corewright.bench.run.RunPlan;
 import corewright.bench.run.RunResult;
 import corewright.bench.run.Stop;
 import corewright.fixtures.describe.BenchDescription;
+import corewright.measures.MeasuredRun;
 import corewright.measures.MeterSettings;
 import corewright.measures.meter.RunMeter;
 import corewright.profiles.Catalogue;
@@ -115,7 +116,15 @@ public final class Testing {
             .capture()
             .filter(c -> c.size() > 0)
             .map(c -> RunMeter.read(c, settings))
+            .or(() -> before(plan, result))
             .map(result.beside()::with));
+  }
+
+  /** A unit that was refused has no holds, but what was read before them counts. */
+  private static Optional<MeasuredRun> before(RunPlan plan, RunResult result) {
+    return result.beside().readings().values().stream().anyMatch(r -> r.measurement().isPresent())
+        ? Optional.of(Assessing.nothing(plan.profile()))
+        : Optional.empty();
   }
 
   private static Source source(BenchInstruments instruments) {
