@@ -63,7 +63,7 @@ public final class Judge {
     return see(run, family, profile, end, List.of());
   }
 
-  private static Saw see(
+  static Saw see(
       MeasuredRun run, Family family, Profile profile, RunEnd end, List<String> reference) {
     Plan plan = Plan.of(profile, family.ratedLoad_A(), run);
     InputCheck inputs = new InputCheck(family, profile, plan);

@@ -17,8 +17,9 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * The bench verdict: a table read from the top. Danger first, then whether bench and input allow a
- * verdict at all, then what the unit did.
+ * The bench verdict: a table read from the top. Danger first (but on a bench that refuses a known
+ * good unit too, none is seen), then whether bench and input allow a verdict at all, then what the
+ * unit did.
  */
 final class VerdictTable {
   /** Asked for whenever the input was the doubtful part. */
@@ -39,6 +40,11 @@ final class VerdictTable {
 
   static final List<Row> ROWS =
       List.of(
+          row(
+              "V09",
+              Verdict.VOID,
+              s -> s.ended(Kind.REFUSED_TO_POWER) && !s.doubts().isEmpty(),
+              Saw::doubts),
           row("V10", Verdict.UNSAFE, s -> s.ended(Kind.REFUSED_TO_POWER), VerdictTable::end),
           row("V11", Verdict.UNSAFE, s -> s.tripped(Trip.OUTPUT_OVER), VerdictTable::end),
           row("V12", Verdict.UNSAFE, s -> s.tripped(Trip.SUPPLY_CURRENT_OVER), VerdictTable::end),

@@ -34,7 +34,11 @@ class VerdictTableTest {
   private static final RunEnd DONE = RunEnd.completed(8);
 
   /** What a row is tried on. */
-  private record Witness(RunEnd end, Profile profile, MeasuredRun run) {
+  private record Witness(RunEnd end, Profile profile, MeasuredRun run, List<String> reference) {
+    Witness(RunEnd end, Profile profile, MeasuredRun run) {
+      this(end, profile, run, List.of());
+    }
+
     Witness(RunEnd end, Hold... holds) {
       this(end, PROFILE, Invented.run(holds));
     }
@@ -43,6 +47,13 @@ class VerdictTableTest {
   private static final Map<String, Witness> WITNESSES = new LinkedHashMap<>();
 
   static {
+    WITNESSES.put(
+        "V09",
+        new Witness(
+            end(Kind.REFUSED_TO_POWER),
+            PROFILE,
+            Invented.run(),
+            List.of("It is refused as well.")));
     WITNESSES.put("V10", new Witness(end(Kind.REFUSED_TO_POWER)));
     WITNESSES.put("V11", new Witness(trip(Trip.OUTPUT_OVER), rest(), hold(3, 47.5, 8)));
     WITNESSES.put("V12", new Witness(trip(Trip.SUPPLY_CURRENT_OVER), rest(), hold(3, 47.5, 8)));
@@ -74,7 +85,7 @@ class VerdictTableTest {
         List.copyOf(WITNESSES.keySet()));
     WITNESSES.forEach(
         (id, w) -> {
-          Saw saw = Judge.see(w.run(), Invented.family(), w.profile(), w.end());
+          Saw saw = Judge.see(w.run(), Invented.family(), w.profile(), w.end(), w.reference());
           assertEquals(id, Judge.row(saw).id());
         });
   }

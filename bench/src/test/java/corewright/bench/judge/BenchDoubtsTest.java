@@ -1,0 +1,46 @@
+package corewright.bench.judge;
+
+import static corewright.bench.judge.Invented.hold;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import corewright.bench.record.RunEnd;
+import corewright.bench.record.Verdict;
+import corewright.measures.Quantity;
+import corewright.profiles.Limit;
+import corewright.profiles.Profile;
+import java.util.Optional;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What no unit can do. A resistor draws as its voltage (Ohm's law): 10 % too high an output takes
+ * 10 % more through a bank of resistors, and is the unit's; a load that draws more from an output
+ * that is right is the bench's.
+ */
+class BenchDoubtsTest {
+  private static final Limit HIGH =
+      new Limit(
+          "output-high", Quantity.OUTPUT, Limit.Side.AT_MOST, 49.5, 50.5, 0, 9, false, "invented");
+
+  @ParameterizedTest
+  @CsvSource({
+    "3.0, 47.8, PASS",
+    "3.3, 47.8, VOID",
+    "3.3, 52.8, FAIL",
+    "3.6, 52.8, VOID",
+    "2.6, 43.0, FAIL",
+    "3.0, -47.8, VOID",
+  })
+  void aLoadThatDrawsMoreIsTheBenchsUnlessTheOutputIsHigh(
+      double load_A, double output_V, Verdict verdict) {
+    Profile profile = Invented.profile(Profile.Purpose.ARRIVAL, Invented.OUTPUT_FULL, HIGH);
+    assertEquals(
+        Optional.of(verdict),
+        Judge.judge(
+                Invented.run(hold(0, 48, 12.5), hold(load_A, output_V, 12.4)),
+                Invented.family(),
+                profile,
+                RunEnd.completed(8))
+            .verdict());
+  }
+}
