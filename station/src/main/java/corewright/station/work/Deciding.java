@@ -41,14 +41,18 @@ final class Deciding {
   static final String AGREED = "agreed/";
 
   /** What may as well be a driver channel, which hangs on the converter's output. */
-  private static final Set<Group> OUTSIDE_PERHAPS = Set.of(Group.OUTPUT_LEAKAGE, Group.SHORT);
+  private static final Set<Group> OUTSIDE_PERHAPS =
+      Set.of(Group.OUTPUT_LEAKAGE, Group.OUTPUT_SHORT);
 
   /** By so much less often a rebuild succeeds on a unit that was rebuilt before: 0.15 to 0.25. */
   private static final double REBUILT_BEFORE = 0.20;
 
   private Deciding() {}
 
-  static Decision decide(Family family, Dossier dossier, LocalDate today) {
+  /**
+   * @param priors how often each group is at fault in this shop
+   */
+  static Decision decide(Family family, Dossier dossier, Priors priors, LocalDate today) {
     Map<String, String> answers = Checklist.worst(family, dossier.answers());
     Agreed agreed = new Agreed(agreed(answers));
     Optional<Grade> grade =
@@ -56,7 +60,7 @@ final class Deciding {
     Symptoms symptoms = Symptoms.of(family, dossier.answers());
     Evidence evidence = new Evidence(dossier);
     Optional<Judgement> judged = evidence.judgement();
-    Optional<Diagnosis> diagnosis = evidence.diagnosis(Priors.ofTrade());
+    Optional<Diagnosis> diagnosis = evidence.diagnosis(priors);
     Sums sums = sums(family, dossier.identification());
     Case unit =
         new Case(

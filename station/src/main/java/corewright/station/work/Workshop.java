@@ -148,6 +148,10 @@ public final class Workshop implements AutoCloseable {
     return new RunStories(ledger);
   }
 
+  public Teardowns teardowns() {
+    return new Teardowns(ledger);
+  }
+
   public Claiming claiming() {
     return new Claiming(ledger);
   }
@@ -186,7 +190,7 @@ public final class Workshop implements AutoCloseable {
   public Decision decide(String tag, String who) {
     Dossier dossier = ledger.dossier(tag);
     Family family = catalogue.family(dossier.core().family());
-    Decision decision = Deciding.decide(family, dossier, today());
+    Decision decision = Deciding.decide(family, dossier, teardowns().priors(tag), today());
     ledger.decided(tag, decision, who);
     return decision;
   }

@@ -5,11 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import corewright.bench.diagnose.Group;
+import corewright.bench.diagnose.Priors;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,12 +36,15 @@ class DecideCommandTest {
   void aUnitThatFailed() throws IOException {
     shop = "--shop=" + folder.resolve("shop");
     Path answers = Files.writeString(folder.resolve("answers.json"), ANSWERS);
-    Path record =
-        Path.of(System.getProperty("corewright.home"), "fixtures", "captures", "ilim_low_avg");
-    String file = record.resolve("capture.csv.gz").toString();
-    assertEquals(0, run("measure", file, "--tag=T-1", "--answers=" + answers, shop), err + "");
+    assertEquals(
+        0, run("measure", recorded(), "--tag=T-1", "--answers=" + answers, shop), err + "");
     assertTrue(out.toString().contains("Fault group"), out.toString());
     out.getBuffer().setLength(0);
+  }
+
+  private static String recorded() {
+    Path captures = Path.of(System.getProperty("corewright.home"), "fixtures", "captures");
+    return captures.resolve("ilim_low_avg").resolve("capture.csv.gz").toString();
   }
 
   @Test
@@ -60,6 +66,40 @@ class DecideCommandTest {
     assertEquals(17, json.at("/decision/saw").size());
     assertEquals("POWER_STAGE_WEAK", json.at("/decision/diagnosis/candidates/0/group").asText());
     assertTrue(json.at("/decision/finding").asText().endsWith("not confirmed."));
+  }
+
+  /**
+   * Bayes' rule by hand: one opened unit beside the trade's shares, which count as twenty, moves
+   * the odds of two groups as it moves their priors. Its own teardown says nothing of a unit.
+   */
+  @Test
+  void whatTheShopFoundOnOpeningCountsInTheNextDiagnosis() throws IOException {
+    Path answers = Files.writeString(folder.resolve("second.json"), ANSWERS.replace("77", "78"));
+    String record = recorded();
+    assertEquals(0, run("measure", record, "--tag=T-2", "--answers=" + answers, shop), err + "");
+    JsonNode before = candidates();
+    String second = before.at("/1/group").asText();
+    double share = Priors.ofTrade().shares().get(Group.valueOf(second));
+
+    assertEquals(0, run("confirm", "T-1", second.toLowerCase(Locale.ROOT), shop), err.toString());
+    assertEquals(odds(before), odds(candidates()), 1e-9, "its own");
+
+    String words = second.toLowerCase(Locale.ROOT).replace('_', ' ');
+    assertEquals(0, run("confirm", "T-2", words, shop), err.toString());
+    assertEquals((1 + 20 * share) / (20 * share), odds(candidates()) / odds(before), 1e-6);
+
+    assertEquals(0, run("confirm", "T-2", "rats", shop), "kept all the same");
+    assertTrue(err.toString().contains("counts for no group"), err.toString());
+  }
+
+  private static double odds(JsonNode candidates) {
+    return candidates.at("/1/probability").asDouble() / candidates.at("/0/probability").asDouble();
+  }
+
+  private JsonNode candidates() throws IOException {
+    out.getBuffer().setLength(0);
+    assertEquals(0, run("decide", "T-1", "--json", shop), err.toString());
+    return new ObjectMapper().readTree(out.toString()).at("/decision/diagnosis/candidates");
   }
 
   @Test

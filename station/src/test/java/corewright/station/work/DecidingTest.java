@@ -3,6 +3,7 @@ package corewright.station.work;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import corewright.bench.diagnose.Priors;
 import corewright.bench.inspect.Symptom;
 import corewright.bench.record.Core;
 import corewright.bench.record.CueAnswer;
@@ -103,6 +104,7 @@ class DecidingTest {
     return Deciding.decide(
         family,
         new Dossier(core, 1, answers, Optional.empty(), List.of(), Optional.empty(), List.of()),
+        Priors.ofTrade(),
         TODAY);
   }
 
