@@ -1,189 +1,164 @@
 package corewright.bench.zoo;
 
 import corewright.bench.diagnose.Counting;
+import corewright.bench.diagnose.Counting.Sample;
 import corewright.bench.diagnose.Diagnostician;
 import corewright.bench.diagnose.Group;
 import corewright.bench.diagnose.Priors;
 import corewright.bench.judge.Judge;
 import corewright.bench.judge.ReferenceCheck;
 import corewright.bench.record.Diagnosis;
-import corewright.bench.record.Diagnosis.Candidate;
 import corewright.bench.record.Judgement;
 import corewright.bench.record.Verdict;
 import corewright.bench.zoo.ZooBench.Judged;
 import corewright.fixtures.emulate.EmulatedBench.Setup;
 import corewright.fixtures.emulate.unit.BenchFault;
-import corewright.fixtures.emulate.unit.Harness;
 import corewright.fixtures.emulate.unit.UnitDraw;
 import corewright.fixtures.emulate.unit.UnitFault;
 import corewright.fixtures.emulate.unit.UnitParameters;
 import corewright.profiles.Catalogue;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Many emulated units through engine, drivers, meter, judge and diagnosis: faulty ones of every
- * group, severity, temperature and profile; good ones; and good ones on a bench with a fault.
+ * group, severity, temperature and load; good ones; and good ones on a bench with a fault. Each
+ * unit follows from seed and number alone, whichever thread takes it.
  */
 final class FaultZoo {
-  private static final List<String> FAMILIES = List.of("sd48", "ie110", "pv65");
-  private static final Set<Verdict> BAD = Set.of(Verdict.FAIL, Verdict.MARGINAL, Verdict.UNSAFE);
+  /** Draws within a combination before a more severe fault is taken. */
+  private static final int TRIES = 3;
+
+  /** Draws in all before a combination counts as one that the physics passes. */
+  private static final int MOST_TRIES = 6;
 
   private final Catalogue catalogue = Catalogue.ofHome();
   private final ZooBench bench = new ZooBench(catalogue);
-  private final Random random;
-  private final boolean tell;
-  private final Calibration calibration = new Calibration();
-  private final Map<String, Judged> references = new HashMap<>();
+  private final Map<String, Judged> references = new ConcurrentHashMap<>();
+  private final long seed;
+  private final Crew crew;
 
-  private int faulty;
-  private int passed;
-  private int good;
-  private int goodFailed;
-  private int benchFaults;
-  private int blamed;
-  private int named;
-  private int right;
-  private int overPty;
-  private int otherwise;
-
-  FaultZoo(long seed, boolean tell) {
-    random = new Random(seed);
-    this.tell = tell;
+  FaultZoo(long seed, Crew crew) {
+    this.seed = seed;
+    this.crew = crew;
   }
 
-  /** Units with a fault that the physics does not pass, in turn of every kind. */
-  FaultZoo faulty(int count, int pty) {
-    List<UnitFault> faults =
-        Arrays.stream(UnitFault.values()).filter(f -> Counting.group(f).isPresent()).toList();
-    for (int i = 0; faulty < count && i < 60 * count; i++) {
-      UnitFault fault = faults.get(i % faults.size());
-      Animal animal =
-          Animal.draw(
-              catalogue,
-              FAMILIES.get(i / faults.size() % FAMILIES.size()),
-              Optional.of(fault),
-              random);
+  /**
+   * Units with a fault that the physics does not pass, of every combination in turn.
+   *
+   * @param pty how many of them are also tested over a pseudo-terminal
+   */
+  List<Seen> faulty(int count, int pty) {
+    List<Cell> cells = Cell.every(new Random(seed), 3 * count);
+    List<Seen> seen = new ArrayList<>();
+    for (int from = 0; seen.size() < count && from < cells.size(); ) {
+      int first = from;
+      int missing = Math.min(count - seen.size(), cells.size() - from);
+      List<Optional<Seen>> found = crew.each(missing, i -> unit(cells.get(first + i), first + i));
+      found.forEach(each -> each.ifPresent(seen::add));
+      from += missing;
+    }
+    for (int i = 0; i < Math.min(pty, seen.size()); i++) { // one at a time: the host's time counts
+      int at = i * seen.size() / pty;
+      seen.set(at, overPty(seen.get(at)));
+    }
+    return seen;
+  }
+
+  private Optional<Seen> unit(Cell cell, int number) {
+    Random random = new Random(seed * 1_000_003 + number);
+    for (int i = 0; i < MOST_TRIES; i++) {
+      Animal animal = Animal.faulty(catalogue, cell, i >= TRIES, random);
       Verdict truth = animal.truth();
-      if (truth == Verdict.PASS || (truth == Verdict.MARGINAL && i % 4 != 0)) {
-        continue; // severe enough to be wrong; a quarter of what lies in the marginal band
+      if (truth != Verdict.PASS) {
+        return Optional.of(see(animal, truth, bench.inMemory(animal.setup(), animal.profile())));
       }
-      faulty++;
-      Judged judged = bench.inMemory(animal.setup(), animal.profile());
-      if (overPty < pty) {
-        compare(animal, judged);
-      }
-      see(animal, truth, judged);
     }
-    return this;
+    return Optional.empty();
   }
 
-  private void compare(Animal animal, Judged judged) {
-    overPty++;
-    Judgement other = bench.overPty(animal.setup(), animal.profile()).judgement();
-    if (!other.verdict().equals(judged.judgement().verdict())) {
-      otherwise++;
-      tell("over the pty " + other.verdict() + " of " + animal.what());
-    }
-  }
-
-  private void see(Animal animal, Verdict truth, Judged judged) {
-    Verdict verdict = judged.judgement().verdict().orElse(Verdict.INCOMPLETE);
-    if (!BAD.contains(verdict)) {
-      if (truth != Verdict.MARGINAL) {
-        passed++;
-        tell(verdict + " " + animal.what() + " " + judged.judgement().reasons());
-      }
-      return;
-    }
+  private static Seen see(Animal animal, Verdict truth, Judged judged) {
+    Judgement judgement = judged.judgement();
     Diagnosis diagnosis =
-        Diagnostician.diagnose(
-            judged.run(), animal.family(), animal.profile(), judged.judgement(), torn());
-    Group group = animal.fault().flatMap(Counting::group).orElseThrow();
-    diagnosis
-        .candidates()
-        .forEach(c -> calibration.add(c.probability(), c.group().equals(group.name())));
-    Optional<Candidate> said = diagnosis.named();
-    if (said.isEmpty()) {
-      tell("not determined " + animal.what() + " " + short_(diagnosis));
-      return;
-    }
-    named++;
-    if (said.get().group().equals(group.name())) {
-      right++;
-    } else {
-      tell("wrong " + animal.what() + " " + short_(diagnosis) + " " + said.get().evidenceFor());
-    }
+        Diagnostician.diagnose(judged.run(), animal.family(), animal.profile(), judgement, torn());
+    return new Seen(
+        animal,
+        truth,
+        judgement.verdict().orElse(Verdict.INCOMPLETE),
+        judgement.reasons(),
+        animal.fault().flatMap(Counting::group),
+        Optional.of(diagnosis).filter(d -> !d.candidates().isEmpty()),
+        Optional.empty(),
+        new Sample(animal.fault(), animal.family(), animal.profile(), judged.run(), judgement));
   }
 
-  private static List<String> short_(Diagnosis diagnosis) {
-    return diagnosis.candidates().stream()
-        .map(c -> c.group() + String.format(Locale.ROOT, " %.2f", c.probability()))
-        .toList();
+  private Seen overPty(Seen seen) {
+    Judged judged = bench.overPty(seen.animal().setup(), seen.animal().profile());
+    return new Seen(
+        seen.animal(),
+        seen.truth(),
+        seen.verdict(),
+        seen.reasons(),
+        seen.group(),
+        seen.diagnosis(),
+        Optional.of(judged.judgement().verdict().orElse(Verdict.INCOMPLETE)),
+        seen.sample());
   }
 
   /** As a shop would hand in after as many teardowns of each group that fails here. */
   private static Priors torn() {
     Map<Group, Integer> confirmed = new EnumMap<>(Group.class);
     Arrays.stream(UnitFault.values())
-        .filter(f -> f != UnitFault.INPUT_DRY)
         .flatMap(f -> Counting.group(f).stream())
         .forEach(g -> confirmed.merge(g, 30, Integer::sum));
     return Priors.ofTeardowns(confirmed);
   }
 
   /** Healthy units that the physics passes. */
-  FaultZoo good(int count) {
-    while (good < count) {
-      String family = FAMILIES.get(good % FAMILIES.size());
-      Animal animal = Animal.draw(catalogue, family, Optional.empty(), random);
-      if (animal.truth() != Verdict.PASS) {
-        tell("the physics does not pass a healthy " + family);
-        continue;
-      }
-      good++;
-      Judgement judged = bench.inMemory(animal.setup(), animal.profile()).judgement();
-      if (judged.verdict().filter(v -> v == Verdict.FAIL || v == Verdict.UNSAFE).isPresent()) {
-        goodFailed++;
-        tell("failed " + animal.what() + " " + judged.reasons());
-      }
-    }
-    return this;
+  List<Seen> good(int count) {
+    return crew.each(
+        count,
+        i -> {
+          Random random = new Random(seed * 1_000_003 + 1_000_000 + i);
+          Animal animal = Animal.healthy(catalogue, random);
+          while (animal.truth() != Verdict.PASS) {
+            animal = Animal.healthy(catalogue, random);
+          }
+          return see(animal, Verdict.PASS, bench.inMemory(animal.setup(), animal.profile()));
+        });
   }
 
   /**
    * Healthy units on benches with a fault. What the run itself does not give away, the reference
-   * unit does that was tried on the same bench before.
+   * unit does that is tried on the same bench.
    */
-  FaultZoo benchFaults(int count) {
+  List<Seen> benchFaults(int count) {
     BenchFault[] faults = BenchFault.values();
-    while (benchFaults < count) {
-      BenchFault fault = faults[benchFaults % faults.length];
-      String family = FAMILIES.get(benchFaults / faults.length % FAMILIES.size());
-      Animal sound = Animal.draw(catalogue, family, Optional.empty(), random);
-      Harness broken = fault.in(sound.harness(), random.nextDouble());
-      Animal animal = sound.on(broken, fault.name());
-      benchFaults++;
-      Judged judged = bench.inMemory(animal.setup(), animal.profile());
-      Judgement judgement = judged.judgement();
-      if (judgement.verdict().filter(BAD::contains).isPresent()) {
-        judgement =
-            Judge.judge(
-                judged.run(), animal.family(), animal.profile(), judged.end(), reference(animal));
-      }
-      if (judgement.verdict().filter(BAD::contains).isPresent()) {
-        blamed++;
-        tell("blamed " + animal.what() + " " + judgement.reasons());
-      }
-    }
-    return this;
+    return crew.each(
+        count,
+        i -> {
+          Random random = new Random(seed * 1_000_003 + 2_000_000 + i);
+          BenchFault fault = faults[i % faults.length];
+          Animal sound = Animal.healthy(catalogue, random);
+          Animal animal = sound.on(fault.in(sound.harness(), random.nextDouble()), fault.name());
+          Judged judged = bench.inMemory(animal.setup(), animal.profile());
+          Seen seen = see(animal, Verdict.PASS, judged);
+          return seen.bad() ? see(animal, Verdict.PASS, doubted(animal, judged)) : seen;
+        });
+  }
+
+  private Judged doubted(Animal animal, Judged judged) {
+    return new Judged(
+        judged.run(),
+        judged.end(),
+        Judge.judge(
+            judged.run(), animal.family(), animal.profile(), judged.end(), reference(animal)));
   }
 
   /** What the shop's known good unit shows on this bench, against its own record. */
@@ -191,62 +166,13 @@ final class FaultZoo {
     UnitParameters known = new UnitDraw(7).healthy(animal.family().id());
     Judged record =
         references.computeIfAbsent(
-            animal.profile().id(), id -> bench.inMemory(Setup.of(known, 7), animal.profile()));
+            animal.profile().id() + animal.harness().loadMode(),
+            id -> {
+              Setup proved = Setup.of(known, 7);
+              return bench.inMemory(
+                  proved.on(proved.harness().with(animal.harness().loadMode())), animal.profile());
+            });
     Judged now = bench.inMemory(Setup.of(known, 8).on(animal.harness()), animal.profile());
     return ReferenceCheck.doubts(record.run(), now.run(), animal.family());
-  }
-
-  int passed() {
-    return passed;
-  }
-
-  double goodFailed() {
-    return goodFailed / (double) Math.max(1, good);
-  }
-
-  int blamed() {
-    return blamed;
-  }
-
-  double named() {
-    return named / (double) Math.max(1, faulty);
-  }
-
-  double groupRight() {
-    return right / (double) Math.max(1, named);
-  }
-
-  int otherwiseOverPty() {
-    return otherwise;
-  }
-
-  Calibration calibration() {
-    return calibration;
-  }
-
-  @Override
-  public String toString() {
-    return String.format(
-        Locale.ROOT,
-        "fault-zoo: faulty=%d passed=%d good=%d goodFailed=%.4f benchFaults=%d blamed=%d"
-            + " named=%.3f groupRight=%.3f overPty=%d otherwise=%d brier=%.3f ece=%.3f",
-        faulty,
-        passed,
-        good,
-        goodFailed(),
-        benchFaults,
-        blamed,
-        named(),
-        groupRight(),
-        overPty,
-        otherwise,
-        calibration.brier(),
-        calibration.expectedError());
-  }
-
-  private void tell(String what) {
-    if (tell) {
-      System.out.println(what);
-    }
   }
 }

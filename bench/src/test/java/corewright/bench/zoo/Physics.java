@@ -2,9 +2,9 @@ package corewright.bench.zoo;
 
 import corewright.bench.record.Finding.Outcome;
 import corewright.bench.record.Verdict;
+import corewright.fixtures.emulate.unit.Harness;
 import corewright.fixtures.emulate.unit.Oracle;
 import corewright.fixtures.emulate.unit.Oracle.Truth;
-import corewright.fixtures.emulate.unit.Supply;
 import corewright.fixtures.emulate.unit.UnitParameters;
 import corewright.profiles.Family;
 import corewright.profiles.Limit;
@@ -21,11 +21,13 @@ import java.util.Optional;
 final class Physics {
   private Physics() {}
 
-  /** PASS, MARGINAL or FAIL of a unit on a stiff supply. */
-  static Verdict verdict(UnitParameters unit, Family family, Profile profile) {
+  /** PASS, MARGINAL or FAIL of a unit on a sound bench. */
+  static Verdict verdict(UnitParameters unit, Harness harness, Family family, Profile profile) {
     List<Step> steps = profile.steps().stream().filter(s -> s.kind() == Step.Kind.HOLD).toList();
     Step first = steps.get(0);
-    Oracle oracle = new Oracle(unit, Supply.stiff(), first.input_V(), first.inputLimit_A());
+    Oracle oracle =
+        new Oracle(
+            unit, harness.supply(), first.input_V(), first.inputLimit_A(), harness.loadMode());
     List<Truth> truths =
         oracle.play(
             steps.stream()
@@ -60,6 +62,7 @@ final class Physics {
           case DROOP -> truths.get(0).output_V() - truth.output_V();
           case DRIFT -> truth.drift_VperMin();
           case RIPPLE_PEAK_TO_PEAK -> truth.ripple_V();
+          case RIPPLE_RMS -> truth.rippleRms_V();
           case UNDERSHOOT -> i == 0 ? Double.NaN : truth.undershoot_V();
           case RECOVERY -> i == 0 ? Double.NaN : truth.recovery_s();
           default -> Double.NaN;

@@ -14,9 +14,11 @@ import corewright.bench.run.RunResult;
 import corewright.bench.run.Stop;
 import corewright.bench.wire.BenchOpener;
 import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.BenchDescription.ChannelCalibration;
 import corewright.fixtures.describe.Descriptions;
 import corewright.fixtures.emulate.EmulatedBench;
 import corewright.fixtures.emulate.EmulatedBench.Setup;
+import corewright.measures.ChannelDoubt;
 import corewright.measures.MeasuredRun;
 import corewright.measures.MeterSettings;
 import corewright.measures.meter.RunMeter;
@@ -31,6 +33,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Whole runs on emulated units: engine, drivers, wire, meter, judge. */
@@ -94,19 +97,32 @@ final class ZooBench {
               folder,
               new Confirmations(true, Optional.of("Grace"), Optional.empty(), List.of()));
       RunResult result = new RunEngine(clock).run(plan, instruments, RunListener.NONE, new Stop());
-      MeterSettings settings =
-          new MeterSettings(
-              profile.settle_s(), profile.guard_s(), Optional.of(family.output_V()), Map.of());
+      MeterSettings settings = settings(family, profile, bench);
       MeasuredRun run =
           result
               .capture()
               .filter(c -> c.size() > 0)
               .map(c -> RunMeter.read(c, settings))
-              .orElseGet(() -> nothing(profile));
+              .map(result.beside()::with)
+              .orElseGet(() -> result.beside().with(nothing(profile)));
       return new Judged(run, result.end(), Judge.judge(run, family, profile, result.end()));
     } finally {
       delete(folder);
     }
+  }
+
+  /** As the station reads a capture. */
+  private static MeterSettings settings(Family family, Profile profile, BenchDescription bench) {
+    return new MeterSettings(
+            profile.settle_s(),
+            profile.guard_s(),
+            Optional.of(family.output_V()),
+            bench.channels().stream()
+                .collect(
+                    Collectors.toMap(
+                        ChannelCalibration::channel,
+                        c -> new ChannelDoubt(c.gain_rel(), c.offset()))))
+        .withCircuit(Optional.of(family.switching_Hz()), Optional.empty());
   }
 
   private static MeasuredRun nothing(Profile profile) {
