@@ -17,7 +17,6 @@ import io.javalin.config.SizeUnit;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
@@ -32,8 +31,10 @@ public final class Console implements AutoCloseable {
   private final Javalin server;
   private final House house;
   private final String code;
+  private final Reach reach;
 
-  private Console(Javalin server, House house, String code) {
+  private Console(Javalin server, House house, String code, Reach reach) {
+    this.reach = reach;
     this.server = server;
     this.house = house;
     this.code = code;
@@ -43,23 +44,26 @@ public final class Console implements AutoCloseable {
    * Opens the console.
    *
    * @param opener opens the shop
-   * @param port where; 0 takes a free one
+   * @param wanted from where it can be reached
+   * @throws corewright.station.work.Refused if others could read along, or it has no owner yet
    */
-  public static Console open(Supplier<Workshop> opener, Clock clock, int port) {
+  public static Console open(Supplier<Workshop> opener, Clock clock, Reach wanted) {
     House house = new House(opener, clock);
     byte[] random = new byte[CODE_BYTES];
     new SecureRandom().nextBytes(random);
     String code = HexFormat.of().formatHex(random);
-    Javalin server = Javalin.create(config -> wire(config, house, code));
     try {
-      return new Console(server.start("127.0.0.1", port), house, code);
+      Reach reach = wanted.checked(!house.workshop().ledger().accounts().all().isEmpty());
+      Javalin server = Javalin.create(config -> wire(config, house, code, reach));
+      return new Console(server.start(), house, code, reach);
     } catch (RuntimeException taken) {
       house.close();
       throw taken;
     }
   }
 
-  private static void wire(JavalinConfig config, House house, String code) {
+  private static void wire(JavalinConfig config, House house, String code, Reach reach) {
+    Listening.on(config.jetty, reach);
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.jetty.threadPool = new QueuedThreadPool(MOST_THREADS, LEAST_THREADS);
@@ -74,11 +78,11 @@ public final class Console implements AutoCloseable {
     Drafts drafts = new Drafts(house.workshop().folders().root().resolve("drafts"));
     Door door =
         new Door(
-            new Hosts(Set.of()),
+            new Hosts(reach.hosts()),
             () -> house.workshop().ledger().accounts(),
             book,
             house.clock(),
-            false);
+            reach.tls().isPresent());
     door.stand(config.routes);
     new Accident(pages, book).answer(config.routes);
     List<Place> places =
@@ -99,7 +103,7 @@ public final class Console implements AutoCloseable {
 
   /** Where it is, with the code of the first day while nobody has an account. */
   public String address() {
-    String at = "http://127.0.0.1:" + server.port() + "/";
+    String at = reach.url(server.port());
     boolean first = house.workshop().ledger().accounts().all().isEmpty();
     return first ? at + "first?code=" + code : at;
   }

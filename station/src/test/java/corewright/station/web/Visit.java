@@ -60,7 +60,7 @@ public final class Visit implements AutoCloseable {
         Console.open(
             () -> Workshop.open(Catalogue.ofHome(), folder, ShopFile.in(folder), "console", clock),
             clock,
-            0),
+            Reach.here(0)),
         true);
   }
 

@@ -18,6 +18,9 @@ final class Headers {
     context.header("Cross-Origin-Opener-Policy", "same-origin");
     context.header("Cross-Origin-Resource-Policy", "same-origin");
     context.header("X-Frame-Options", "DENY");
+    if (context.scheme().equals("https")) {
+      context.header("Strict-Transport-Security", "max-age=31536000");
+    }
     if (!context.path().startsWith("/static/")) {
       context.header("Cache-Control", "no-store");
     }
