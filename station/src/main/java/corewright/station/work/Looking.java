@@ -16,6 +16,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What people see of a unit, one answer at a time. Each is in the ledger, with the build that it
@@ -71,7 +73,17 @@ public final class Looking {
       return;
     }
     ledger.answers(tag, seen(tag, answers, who, clock.wall()));
-    ledger.identified(tag, standing(tag).identification(), who);
+    Standing standing = standing(tag);
+    if (tells(standing.family(), standing.dossier().answers(), standing.identification())) {
+      ledger.identified(tag, standing.identification(), who);
+    }
+  }
+
+  /** Whether there is anything to say of the build: a look at it, or a family with one alone. */
+  static boolean tells(Family family, List<CueAnswer> answers, Identification identification) {
+    Set<String> cues = family.cues().stream().map(Cue::id).collect(Collectors.toSet());
+    return identification.band() != Identification.Band.UNCERTAIN
+        || answers.stream().map(CueAnswer::cue).anyMatch(cues::contains);
   }
 
   /** Answers as the record keeps them; photographs are copied beside the ledger. */

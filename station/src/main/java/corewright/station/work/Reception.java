@@ -53,7 +53,9 @@ public final class Reception {
     List<CueAnswer> seen = seen(given, answers);
     ledger.answers(given, seen);
     Identification identification = Identifier.identify(family, seen);
-    ledger.identified(given, identification, answers.who());
+    if (Looking.tells(family, seen, identification)) {
+      ledger.identified(given, identification, answers.who());
+    }
     return given;
   }
 

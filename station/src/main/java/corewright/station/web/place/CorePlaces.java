@@ -11,6 +11,10 @@ public final class CorePlaces {
   private CorePlaces() {}
 
   public static List<Place> of(House house, Pages pages, Drafts drafts) {
-    return List.of(new Papers(house), new Counter(house, pages, drafts));
+    return List.of(
+        new Papers(house),
+        new Counter(house, pages, drafts),
+        new WhichBuild(house, pages),
+        new ConditionOf(house, pages, drafts));
   }
 }

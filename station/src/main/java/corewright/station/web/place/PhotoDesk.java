@@ -9,7 +9,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Takes photographs out of a form; each field is named by what it shows. */
 final class PhotoDesk {
@@ -35,12 +37,25 @@ final class PhotoDesk {
    * @throws corewright.station.work.Refused if one is too large or no picture
    */
   Pile take(Context context) {
+    Map<String, String> shows = new LinkedHashMap<>();
+    for (Side side : Side.values()) {
+      shows.put(FIELD + side.words(), side.words());
+    }
+    return take(context, shows);
+  }
+
+  /** The same of one field alone. */
+  Pile take(Context context, String field, String shows) {
+    return take(context, Map.of(field, shows));
+  }
+
+  private Pile take(Context context, Map<String, String> shows) {
     List<Taken> taken = new ArrayList<>();
     try {
-      for (Side side : Side.values()) {
-        for (UploadedFile file : context.uploadedFiles(FIELD + side.words())) {
+      for (Map.Entry<String, String> field : shows.entrySet()) {
+        for (UploadedFile file : context.uploadedFiles(field.getKey())) {
           if (file.size() > 0) {
-            taken.add(take(file, side.words()));
+            taken.add(take(file, field.getValue()));
           }
         }
       }
