@@ -10,27 +10,10 @@ import org.jdbi.v3.core.Handle;
 
 /** What the owner's figures are counted from, as the record holds it. */
 public final class Facts {
-  private static final String OF_VISIT = " x.tag = v.tag AND x.visit = v.number";
-  private static final String JUDGED = " AND x.verdict IN ('PASS', 'MARGINAL', 'FAIL', 'UNSAFE')";
-  private static final String FINAL =
-      OF_VISIT + " AND x.purpose = 'ship' AND x.source = 'BENCH'" + JUDGED;
   private static final String VISITS =
-      "SELECT v.tag, v.number, u.serial, u.family, u.variant, u.visits, v.mode, c.name AS customer,"
-          + " v.customer AS code, v.received, l.stage,"
-          + (" (SELECT x.disposition FROM decision x WHERE" + OF_VISIT)
-          + " ORDER BY x.ordinal DESC LIMIT 1) AS disposition,"
-          + (" (SELECT x.verdict FROM run x WHERE" + OF_VISIT + " AND x.purpose <> 'ship'" + JUDGED)
-          + " ORDER BY x.started DESC LIMIT 1) AS arrival,"
-          + (" (SELECT x.verdict FROM run x WHERE" + FINAL + " ORDER BY x.started LIMIT 1) AS")
-          + " first_ship,"
-          + (" (SELECT x.bench FROM run x WHERE" + FINAL + " ORDER BY x.started LIMIT 1) AS")
-          + " ship_bench,"
-          + (" (SELECT min(x.who) FROM fitted x WHERE" + OF_VISIT + ") AS technician,")
-          + (" (SELECT count(*) FROM seal x WHERE" + OF_VISIT + " AND (x.voided IS NULL OR")
-          + " x.voided > s.at)) AS sealed, s.at AS shipped FROM visit v JOIN unit u ON u.tag ="
-          + " v.tag LEFT JOIN life l ON l.tag = v.tag LEFT JOIN customer c ON c.code = v.customer"
-          + " LEFT JOIN shipment s ON s.tag = v.tag AND s.visit = v.number ORDER BY v.received,"
-          + " v.tag";
+      "SELECT v.*, u.serial, u.family, u.variant, u.visits, c.name, l.stage FROM visit v JOIN unit"
+          + " u ON u.tag = v.tag LEFT JOIN life l ON l.tag = v.tag LEFT JOIN customer c ON c.code ="
+          + " v.customer ORDER BY v.received, v.tag";
 
   private final Database database;
   private final Appender appender;
@@ -102,7 +85,7 @@ public final class Facts {
 
   private static VisitFact fact(ResultSet row) throws SQLException {
     boolean latest = row.getInt("number") == row.getInt("visits");
-    String name = text(row, "customer");
+    String name = text(row, "name");
     return new VisitFact(
         row.getString("tag"),
         row.getInt("number"),
@@ -110,7 +93,7 @@ public final class Facts {
         row.getString("family"),
         row.getString("variant"),
         row.getString("mode"),
-        name.isEmpty() ? row.getString("code") : name,
+        name.isEmpty() ? row.getString("customer") : name,
         row.getString("received"),
         text(row, "disposition"),
         text(row, "arrival"),

@@ -50,11 +50,10 @@ final class Finder {
   /**
    * Units that left and share something with the last rebuild of a unit, by what they share.
    *
-   * @param condition on {@code fitted f}, {@code run r} or {@code shipment s} of the others
+   * @param condition that holds for the others, and that they have left
    */
   static List<Found> sharing(Handle handle, String tag, String condition, Object... values) {
     Finder finder = new Finder(handle);
-    finder.conditions.add("u.tag IN (SELECT tag FROM shipment)");
     finder.conditions.add("u.tag <> ?");
     finder.values.add(tag);
     finder.conditions.add(condition);

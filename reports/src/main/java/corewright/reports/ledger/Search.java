@@ -29,7 +29,9 @@ final class Search {
           handle,
           found,
           "part of the serial",
-          "tag IN (SELECT tag FROM serial_tail WHERE tail >= ? AND tail < ?)",
+          "tag IN (SELECT tag FROM serial_tail WHERE tail >= ? AND tail < ? ORDER BY tail LIMIT "
+              + MOST
+              + ")",
           key,
           key + LAST);
     }

@@ -9,8 +9,8 @@ import java.util.Map;
 import org.jdbi.v3.core.Handle;
 
 /**
- * Who else is at risk when a unit comes back: units that left and share a lot, a technician, or the
- * bench and the week of the final test.
+ * Who else is at risk when a unit comes back: units that left and share a lot, a technician in the
+ * weeks around the work, or the bench and the week of the final test.
  */
 final class Siblings {
   private static final String WORKER =
@@ -19,6 +19,9 @@ final class Siblings {
   private static final String TESTED =
       "u.tag IN (SELECT r.tag FROM run r JOIN shipment s ON s.tag = r.tag AND s.visit = r.visit"
           + " WHERE r.purpose = 'ship' AND ";
+
+  /** A slip of the hand or of a tool shows in the weeks around it. Common practice, no source. */
+  private static final int AROUND_DAYS = 42;
 
   private Siblings() {}
 
@@ -29,9 +32,19 @@ final class Siblings {
         texts(handle, "SELECT DISTINCT lot FROM fitted WHERE tag = ? ORDER BY 1", tag)) {
       shared.put("lot " + lot, Finder.sharing(handle, tag, WORKER + "f.lot = ?)", lot));
     }
-    for (String who :
-        texts(handle, "SELECT DISTINCT who FROM fitted WHERE tag = ? ORDER BY 1", tag)) {
-      shared.put("technician " + who, Finder.sharing(handle, tag, WORKER + "f.who = ?)", who));
+    for (List<String> work : lastWork(handle, tag)) {
+      LocalDate day = LocalDate.parse(work.get(1).substring(0, 10));
+      LocalDate from = day.minusDays(AROUND_DAYS);
+      LocalDate until = day.plusDays(AROUND_DAYS);
+      shared.put(
+          "technician " + work.get(0) + ", " + from + " to " + until,
+          Finder.sharing(
+              handle,
+              tag,
+              WORKER + "f.who = ? AND f.at >= ? AND f.at < ?)",
+              work.get(0),
+              from.toString(),
+              until.plusDays(1).toString()));
     }
     for (List<String> run : lastFinalTests(handle, tag)) {
       String bench = run.get(0);
@@ -48,6 +61,14 @@ final class Siblings {
               monday.plusDays(7).toString()));
     }
     return shared;
+  }
+
+  /** Who fitted something last, and when. */
+  private static List<List<String>> lastWork(Handle handle, String tag) {
+    return handle
+        .select("SELECT who, max(at) AS at FROM fitted WHERE tag = ? GROUP BY who ORDER BY 1", tag)
+        .map((row, context) -> List.of(row.getString("who"), row.getString("at")))
+        .list();
   }
 
   private static List<List<String>> lastFinalTests(Handle handle, String tag) {

@@ -36,7 +36,7 @@ final class Views {
   private Views() {}
 
   /** Counted up whenever the tables or what fills them change; older ones are made anew. */
-  private static final int VERSION = 3;
+  private static final int VERSION = 4;
 
   static boolean areOld(Handle handle) {
     return version(handle) < VERSION;
@@ -98,6 +98,7 @@ final class Views {
       default -> WorkView.apply(handle, event, kind, body, visit(handle, event.tag()));
     }
     LifeView.apply(handle, event, kind, body);
+    VisitView.apply(handle, event.tag(), kind, visit(handle, event.tag()));
   }
 
   private static void received(Handle handle, Event event, JsonNode core) {

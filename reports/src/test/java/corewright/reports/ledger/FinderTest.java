@@ -69,12 +69,16 @@ class FinderTest {
   void siblingsShareALotATechnicianOrBenchAndWeek() {
     Map<String, List<Found>> shared = ledger.siblings(Tags.of(1));
     assertEquals(
-        Set.of("lot LOT-7", "technician M. Reyes", "bench bench-1, week 2026-11-23 to 2026-11-29"),
+        Set.of(
+            "lot LOT-7",
+            "technician M. Reyes, 2026-10-15 to 2027-01-07",
+            "bench bench-1, week 2026-11-23 to 2026-11-29"),
         shared.keySet());
     assertEquals(tags(2), of(shared, "lot LOT-7"));
-    assertEquals(tags(), of(shared, "technician M. Reyes"));
+    assertEquals(tags(), of(shared, "technician M. Reyes, 2026-10-15 to 2027-01-07"));
     assertEquals(tags(2, 3), of(shared, "bench bench-1, week 2026-11-23 to 2026-11-29"));
-    assertEquals(tags(3), of(ledger.siblings(Tags.of(2)), "technician A. Tester"));
+    assertEquals(
+        tags(3), of(ledger.siblings(Tags.of(2)), "technician A. Tester, 2026-10-15 to 2027-01-07"));
   }
 
   @Test

@@ -1,0 +1,59 @@
+package corewright.reports.ledger;
+
+import java.util.EnumSet;
+import java.util.Set;
+import org.jdbi.v3.core.Handle;
+
+/** What a visit came to, in its row: the rest of the figures is counting. */
+final class VisitView {
+  private static final String OF_VISIT = " x.tag = visit.tag AND x.visit = visit.number";
+  private static final String JUDGED = " AND x.verdict IN ('PASS', 'MARGINAL', 'FAIL', 'UNSAFE')";
+  private static final String FINAL =
+      OF_VISIT + " AND x.purpose = 'ship' AND x.source = 'BENCH'" + JUDGED;
+  private static final String COME_TO =
+      "UPDATE visit SET disposition = coalesce((SELECT x.disposition FROM decision x WHERE"
+          + OF_VISIT
+          + " ORDER BY x.ordinal DESC LIMIT 1), ''), arrival = coalesce((SELECT x.verdict FROM run"
+          + " x WHERE"
+          + OF_VISIT
+          + " AND x.purpose <> 'ship'"
+          + JUDGED
+          + " ORDER BY x.started DESC LIMIT 1), ''), first_ship = coalesce((SELECT x.verdict FROM"
+          + " run x WHERE"
+          + FINAL
+          + " ORDER BY x.started LIMIT 1), ''), ship_bench = coalesce((SELECT x.bench FROM run x"
+          + " WHERE"
+          + FINAL
+          + " ORDER BY x.started LIMIT 1), ''), technician = coalesce((SELECT min(x.who) FROM"
+          + " fitted x WHERE"
+          + OF_VISIT
+          + "), ''), shipped = coalesce((SELECT x.at FROM shipment x WHERE"
+          + OF_VISIT
+          + "), '') WHERE tag = ? AND number = ?";
+  private static final String SEALED =
+      "UPDATE visit SET sealed = (SELECT count(*) FROM (SELECT 1 FROM seal x WHERE"
+          + OF_VISIT
+          + " AND (x.voided IS NULL OR (visit.shipped <> '' AND x.voided > visit.shipped)) LIMIT 1)"
+          + " held) WHERE tag = ? AND number = ?";
+
+  /** Others leave the row as it is. */
+  private static final Set<EventKind> CHANGING =
+      EnumSet.of(
+          EventKind.DECIDED,
+          EventKind.RUN_ENDED,
+          EventKind.OPENED,
+          EventKind.WORKED,
+          EventKind.CLOSED,
+          EventKind.SEALED,
+          EventKind.SHIPPED,
+          EventKind.STEPPED_BACK);
+
+  private VisitView() {}
+
+  static void apply(Handle handle, String tag, EventKind kind, int visit) {
+    if (CHANGING.contains(kind)) {
+      handle.execute(COME_TO, tag, visit);
+      handle.execute(SEALED, tag, visit);
+    }
+  }
+}
