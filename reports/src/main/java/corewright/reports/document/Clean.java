@@ -1,5 +1,6 @@
 package corewright.reports.document;
 
+import java.text.Normalizer;
 import java.util.function.IntPredicate;
 
 /**
@@ -21,7 +22,8 @@ final class Clean {
   /**
    * @param most code points that have room; a longer text ends in an ellipsis
    */
-  String text(String foreign, int most) {
+  String text(String typed, int most) {
+    String foreign = composed(typed);
     StringBuilder clean = new StringBuilder();
     int used = 0;
     for (int at = 0; at < foreign.length() && used < most; used++) {
@@ -37,6 +39,21 @@ final class Clean {
     }
     String line = clean.toString().replaceAll(" {2,}", " ").strip();
     return foreign.codePointCount(0, foreign.length()) > most ? line + "…" : line;
+  }
+
+  /** Characters of a text that the type lacks, each once, in the order in which they come. */
+  int[] lacking(String foreign) {
+    return composed(foreign)
+        .codePoints()
+        .filter(c -> !acts(c) && !Character.isWhitespace(c) && !Character.isSpaceChar(c))
+        .filter(c -> !printable.test(c))
+        .distinct()
+        .toArray();
+  }
+
+  /** A letter and its accent typed one after the other are the letter with the accent. */
+  private static String composed(String foreign) {
+    return Normalizer.normalize(foreign, Normalizer.Form.NFC);
   }
 
   /** Whether a character had to be replaced because the type lacks it. */

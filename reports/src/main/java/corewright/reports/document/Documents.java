@@ -41,6 +41,14 @@ public final class Documents {
     this.signer = signer;
   }
 
+  /**
+   * What the type has no letters for, each a sentence with the field and what to do: to be said
+   * before a document about the unit is printed. Usually empty.
+   */
+  public List<String> lacking(Dossier dossier) {
+    return Lacking.of(desk.shop(), dossier, desk.words());
+  }
+
   /** What a document that is made now says besides the record. */
   public Given now() {
     return new Given(desk.issue(), desk.clock().getZone(), desk.record().head(), desk.shop());

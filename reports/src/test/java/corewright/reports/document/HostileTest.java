@@ -69,6 +69,58 @@ class HostileTest {
   }
 
   @Test
+  void noFieldBreaksAnyOtherPaper() throws Exception {
+    String text = texts().get(0) + texts().get(1) + texts().get(2) + "W".repeat(10_000);
+    Shop shop = new Shop(text, text, text, text, 12, text, java.util.Locale.UK, false);
+    Documents documents = new Documents(shop, runs, Clock.fixed(Samples.MORNING, ZoneOffset.UTC));
+    RunRecord left = runs.run("b", "U-00418Q", Waves.good(), Purpose.SHIP, Source.BENCH);
+    RunRecord back = runs.run("c", "U-00418Q", Waves.weak(), Purpose.CLAIM, Source.BENCH);
+    Dossier dossier = dossier(text, List.of(left));
+    Path out = out("hostile-all");
+    for (Path file :
+        List.of(
+            documents.letter(dossier, out),
+            documents.installSheet(dossier, out),
+            documents.markSheet(dossier, out),
+            documents.traveller(rebuilding(dossier), out),
+            documents.coreTag(dossier, Label.TALL, out),
+            documents.unitLabel(dossier, Label.WIDE, out),
+            documents.claimReport(claim(text, dossier(text, List.of(back)), left, back), out))) {
+      assertEquals(1, PdfText.pages(file), file.toString());
+      assertEquals(List.of(), Lasting.faults(file), file.toString());
+      assertEquals("", acting(PdfText.of(file)), file.toString());
+    }
+  }
+
+  private static Dossier rebuilding(Dossier d) {
+    return new Dossier(
+        d.core(),
+        d.visit(),
+        d.answers(),
+        d.identification(),
+        d.runs(),
+        Optional.of(corewright.reports.Dossiers.rebuild()),
+        d.rebuild());
+  }
+
+  private static ClaimCase claim(String text, Dossier now, RunRecord left, RunRecord back) {
+    List<String> evidence = java.util.Collections.nCopies(20, text);
+    return new ClaimCase(
+        now,
+        1,
+        text,
+        text,
+        Optional.of(back),
+        left,
+        Optional.of(back),
+        Optional.of(corewright.bench.life.ClaimClass.W3),
+        Optional.of(corewright.bench.life.ClaimClass.W3.usual()),
+        text,
+        evidence,
+        text);
+  }
+
+  @Test
   void namesInLatinGreekAndCyrillicArePrintedAndWhatTheTypeLacksIsSaid() throws Exception {
     Dossier dossier = dossier(texts().get(6), List.of());
     Documents documents =
@@ -76,6 +128,31 @@ class HostileTest {
     String text = PdfText.of(documents.testReport(dossier, folder));
     assertTrue(text.contains("Ελένη Παπαδοπούλου, Иван Щербаков, Đặng Thị Hoa, ???? ?"), text);
     assertTrue(text.contains("cannot print stand as a question mark"), text);
+  }
+
+  @Test
+  void whatTheTypeLacksIsSaidFieldByFieldBeforeAnythingIsPrinted() {
+    Documents documents =
+        new Documents(TestReportTest.SHOP, runs, Clock.fixed(Samples.MORNING, ZoneOffset.UTC));
+    List<String> said = documents.lacking(dossier(texts().get(6), List.of()));
+    assertEquals(
+        "The type of the documents has no 東 (U+6771), 京 (U+4EAC), 機 (U+6A5F), 械 (U+68B0),"
+            + " \uD83D\uDE9C (U+1F69C), which stands in the customer's name. It would print as a"
+            + " question mark: write it in Latin, Greek or Cyrillic letters.",
+        said.get(0));
+    assertEquals(6, said.size(), said.toString());
+    String names = "Ελένη Παπαδοπούλου, Иван Щербаков, Ґалина Їжак, Łukasz Żółć, Đặng Thị Hoa";
+    assertEquals(List.of(), documents.lacking(dossier(names, List.of())));
+    assertEquals(List.of(), documents.lacking(dossier("cafe\u0301 \u202Ex", List.of())));
+  }
+
+  /** Unicode Standard Annex 15: e and its accent are the letter é. */
+  @Test
+  void aLetterTypedInTwoPartsIsSetAsOne() throws Exception {
+    Documents documents =
+        new Documents(TestReportTest.SHOP, runs, Clock.fixed(Samples.MORNING, ZoneOffset.UTC));
+    Path file = documents.testReport(dossier("Rene\u0301 Kova\u0301cs", List.of()), folder);
+    assertTrue(PdfText.of(file).contains("René Kovács"), PdfText.of(file));
   }
 
   /** Characters that act on their neighbours, as hexadecimal numbers. */

@@ -25,6 +25,6 @@ final class CertificateCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    return options.write(spec.commandLine().getOut(), Paperwork.CERTIFICATE);
+    return options.write(spec.commandLine(), Paperwork.CERTIFICATE);
   }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import corewright.bench.life.ClaimClass.Outcome;
 import corewright.bench.life.ClaimFacts;
+import corewright.reports.document.ClaimCase;
 import corewright.reports.ledger.ClaimDesk.Claim;
 import corewright.station.work.Claiming;
 import corewright.station.work.Workshop;
@@ -109,8 +110,7 @@ final class ClaimCommand implements Callable<Integer> {
       List<Claim> claims = workshop.ledger().claims().of(tag);
       Optional<Path> paper =
           report
-              ? Optional.of(
-                  workshop.publishing().claimReport(workshop.claiming().latest(tag), step.by))
+              ? Optional.of(report(workshop, workshop.claiming().latest(tag)))
               : Optional.empty();
       if (step.json) {
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
@@ -143,5 +143,12 @@ final class ClaimCommand implements Callable<Integer> {
         + "  "
         + c.symptom()
         + (c.closed().isEmpty() ? "  open" : "  " + c.claimClass() + " " + c.outcome());
+  }
+
+  private Path report(Workshop workshop, ClaimCase claim) {
+    PrintWriter err = spec.commandLine().getErr();
+    workshop.publishing().cautions(claim.now()).forEach(c -> err.println("caution: " + c));
+    err.flush();
+    return workshop.publishing().claimReport(claim, step.by);
   }
 }

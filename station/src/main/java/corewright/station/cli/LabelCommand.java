@@ -55,7 +55,6 @@ final class LabelCommand implements Callable<Integer> {
     Label usual = leaving ? Label.WIDE : Label.TALL;
     Label label = size.isEmpty() ? usual : Label.of(size);
     return options.write(
-        spec.commandLine().getOut(),
-        leaving ? Paperwork.unitLabel(label) : Paperwork.coreTag(label));
+        spec.commandLine(), leaving ? Paperwork.unitLabel(label) : Paperwork.coreTag(label));
   }
 }

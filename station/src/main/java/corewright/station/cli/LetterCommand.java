@@ -22,6 +22,6 @@ final class LetterCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    return options.write(spec.commandLine().getOut(), Paperwork.LETTER);
+    return options.write(spec.commandLine(), Paperwork.LETTER);
   }
 }

@@ -1,13 +1,16 @@
 package corewright.station.cli;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.bench.record.Dossier;
 import corewright.bench.run.Clock;
 import corewright.station.work.Paperwork;
 import corewright.station.work.Refused;
 import corewright.station.work.Workshop;
-import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -38,7 +41,7 @@ final class PaperOptions {
   private boolean json;
 
   /** Writes the paper and says where it lies. */
-  int write(PrintWriter out, Paperwork paper) throws Exception {
+  int write(CommandLine line, Paperwork paper) throws Exception {
     try (Workshop workshop = shop.open("paper", Clock.system())) {
       Dossier dossier = workshop.ledger().dossier(tag, visit);
       if (visit != LATEST && dossier.visit() != visit) {
@@ -46,18 +49,24 @@ final class PaperOptions {
             dossier.core().tag() + " has had " + dossier.visit() + " visits, and not " + visit,
             "Leave --visit out for the latest.");
       }
-      String full = dossier.core().tag();
+      List<String> cautions = workshop.publishing().cautions(dossier);
+      cautions.forEach(caution -> line.getErr().println("caution: " + caution));
+      line.getErr().flush();
       Path file = workshop.publishing().write(paper, dossier, by);
-      out.println(
-          json
-              ? RecordJson.text(
-                  JsonNodeFactory.instance
-                      .objectNode()
-                      .put("tag", full)
-                      .put("kind", paper.kind())
-                      .put("document", file.toString()))
-              : file.toString());
+      line.getOut().println(json ? json(dossier, paper, file, cautions) : file.toString());
       return ExitCodes.DONE;
     }
+  }
+
+  private static String json(Dossier dossier, Paperwork paper, Path file, List<String> cautions) {
+    ObjectNode json =
+        JsonNodeFactory.instance
+            .objectNode()
+            .put("tag", dossier.core().tag())
+            .put("kind", paper.kind())
+            .put("document", file.toString());
+    ArrayNode list = json.putArray("cautions");
+    cautions.forEach(list::add);
+    return RecordJson.text(json);
   }
 }

@@ -41,7 +41,7 @@ final class SheetCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     return options.write(
-        spec.commandLine().getOut(),
+        spec.commandLine(),
         switch (work) {
           case rebuild -> Paperwork.TRAVELLER;
           case fitting -> Paperwork.INSTALL_SHEET;

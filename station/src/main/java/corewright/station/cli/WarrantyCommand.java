@@ -22,6 +22,6 @@ final class WarrantyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    return options.write(spec.commandLine().getOut(), Paperwork.WARRANTY_REPORT);
+    return options.write(spec.commandLine(), Paperwork.WARRANTY_REPORT);
   }
 }

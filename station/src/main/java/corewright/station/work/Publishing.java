@@ -90,6 +90,11 @@ public final class Publishing {
     ledger.papers().add(tag, kind, file, CaptureFile.sha256(file), Letterhead.kept(given), who);
   }
 
+  /** What is to be said before paper about a unit is printed: what the type has no letters for. */
+  public List<String> cautions(Dossier dossier) {
+    return documents.lacking(dossier);
+  }
+
   /** Writes the report of a claim. */
   public Path claimReport(ClaimCase claim, String who) {
     String tag = claim.now().core().tag();

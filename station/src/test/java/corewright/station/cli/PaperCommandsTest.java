@@ -64,6 +64,17 @@ class PaperCommandsTest {
     assertEquals(2, run("sheet", "T-1", "--for=nothing"));
   }
 
+  @Test
+  void whatTheTypeLacksIsSaidBeforeThePaperIsWritten() throws Exception {
+    Files.writeString(
+        folder.resolve("shop/shop.json"), "{\"name\": \"京 Rebuild\", \"address\": \"Street 1\"}");
+    assertEquals(0, run("letter", "T-1", "--json"), err.toString());
+    String said = "has no 京 (U+4EAC), which stands in the shop's own words (shop.json).";
+    assertTrue(err.toString().contains(said), err.toString());
+    assertTrue(
+        new ObjectMapper().readTree(out.toString()).at("/cautions/0").asText().contains(said));
+  }
+
   private int run(String... arguments) {
     out.getBuffer().setLength(0);
     String[] all = java.util.Arrays.copyOf(arguments, arguments.length + 1);
