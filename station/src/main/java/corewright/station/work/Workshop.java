@@ -144,6 +144,10 @@ public final class Workshop implements AutoCloseable {
     return new Releasing(ledger, publishing, shop, today());
   }
 
+  public Lifetimes lifetimes() {
+    return new Lifetimes(ledger);
+  }
+
   public RunStories stories() {
     return new RunStories(ledger);
   }
