@@ -99,7 +99,9 @@ final class InputCheck {
             + at
             + ", below "
             + bound
-            + (tolerated ? ": a pass counts, a fail does not." : ": too low for a valid test."));
+            + (tolerated
+                ? ": a pass counts, a fail does not."
+                : ": this says nothing about the unit."));
   }
 
   /** The feed's own edges; the family's where the profile does not name the feed. */

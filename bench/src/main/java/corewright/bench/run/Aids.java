@@ -1,12 +1,14 @@
 package corewright.bench.run;
 
 import corewright.bench.port.Meter;
+import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The instruments that a bench may have beside the digitizer, for the length of one run. */
 final class Aids implements AutoCloseable {
@@ -21,11 +23,14 @@ final class Aids implements AutoCloseable {
   private final Map<Quantity, Reading> firstPower = new EnumMap<>(Quantity.class);
   private double holdsFrom_s = Double.NaN;
 
-  Aids(RunPlan plan, BenchInstruments bench) {
+  /**
+   * @param warmth told of every temperature of the case
+   */
+  Aids(RunPlan plan, BenchInstruments bench, Consumer<Measurement> warmth) {
     caseWatch =
         bench
             .thermometer()
-            .map(t -> new CaseWatch(t, plan.family().abort().case_C(), bench.digitizer()));
+            .map(t -> new CaseWatch(t, plan.family().abort().case_C(), bench.digitizer(), warmth));
     meterAside = bench.meter().map(m -> new Aside("meter", bench.digitizer()));
     String feed = plan.profile().feeds().get(0).name();
     Optional<Meter> meter = bench.meter();

@@ -19,13 +19,20 @@ final class BenchGuards {
   /** What a room counts as, °C. */
   private static final double ROOM_C = 23;
 
+  private static final Guard.OnPaper RATED = Guard.onPaper("fixture-rated", BenchGuards::rated);
+  private static final Guard.OnPaper RESISTOR =
+      Guard.onPaper("discharge-path", BenchGuards::resistor);
+
+  /** Those that the bench's description answers. */
+  static final List<Guard.OnPaper> ON_PAPER = List.of(RATED, RESISTOR);
+
   static final List<Guard> ALL =
       List.of(
           new Guard("interlock-whole", BenchGuards::interlock),
           new Guard("discharge-connected", BenchGuards::discharging),
           new Guard("fixture-fits-family", BenchGuards::fixture),
-          new Guard("fixture-rated", (plan, bench) -> rated(plan)),
-          new Guard("discharge-path", (plan, bench) -> resistor(plan)),
+          RATED.guard(),
+          RESISTOR.guard(),
           new Guard("channels-sampled", BenchGuards::channels),
           new Guard("line-rate", BenchGuards::lineRate),
           new Guard("temperature-fits-profile", BenchGuards::temperature));

@@ -9,6 +9,7 @@ import corewright.measures.Measurement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * The case is too hot, or the thermometer says nothing any more. Where a bench has one, a run that
@@ -20,13 +21,16 @@ final class CaseWatch implements Trip, AutoCloseable {
 
   private final Thermometer thermometer;
   private final double most_C;
+  private final Consumer<Measurement> warmth;
   private final Aside aside;
   private final List<Beside.Timed> readings = new ArrayList<>();
   private Optional<Aside.Question<Measurement>> asked = Optional.empty();
   private double asked_s;
   private double due_s;
 
-  CaseWatch(Thermometer thermometer, double most_C, Digitizer digitizer) {
+  CaseWatch(
+      Thermometer thermometer, double most_C, Digitizer digitizer, Consumer<Measurement> warmth) {
+    this.warmth = warmth;
     this.thermometer = thermometer;
     this.most_C = most_C;
     this.aside = new Aside("thermometer", digitizer);
@@ -62,6 +66,7 @@ final class CaseWatch implements Trip, AutoCloseable {
     }
     asked = Optional.empty();
     Measurement now = answer.get();
+    warmth.accept(now);
     readings.add(new Beside.Timed(asked_s, now));
     return now.value() > most_C
         ? Optional.of(

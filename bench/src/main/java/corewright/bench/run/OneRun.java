@@ -105,7 +105,7 @@ final class OneRun {
 
   private RunEnd sampled() {
     RunEnd end;
-    Aids aids = new Aids(plan, bench);
+    Aids aids = new Aids(plan, bench, listener::caseAt);
     try (RawWriter raw = recording.raw(bench, context.framing())) {
       Levels levels = new Levels(bench);
       Sampler sampler = new Sampler(context, raw, levels::load_A, aids.trips());

@@ -9,16 +9,16 @@ import java.util.List;
 
 /** Guards that look at what is asked for. To add one: its line in ALL, its method, its case. */
 final class PlanGuards {
-  static final List<Guard> ALL =
+  static final List<Guard.OnPaper> ALL =
       List.of(
-          new Guard("cautions-confirmed", (plan, bench) -> cautions(plan)),
-          new Guard("identity-known", (plan, bench) -> identity(plan)),
-          new Guard("checklist-clear", (plan, bench) -> checklist(plan)),
-          new Guard("second-person", (plan, bench) -> secondPerson(plan)),
-          new Guard("profile-fits-family", (plan, bench) -> profile(plan)),
-          new Guard("order-of-steps", (plan, bench) -> order(plan)),
-          new Guard("levels-allowed", (plan, bench) -> levels(plan)),
-          new Guard("trip-margin", (plan, bench) -> tripMargin(plan)));
+          Guard.onPaper("cautions-confirmed", PlanGuards::cautions),
+          Guard.onPaper("identity-known", PlanGuards::identity),
+          Guard.onPaper("checklist-clear", PlanGuards::checklist),
+          Guard.onPaper("second-person", PlanGuards::secondPerson),
+          Guard.onPaper("profile-fits-family", PlanGuards::profile),
+          Guard.onPaper("order-of-steps", PlanGuards::order),
+          Guard.onPaper("levels-allowed", PlanGuards::levels),
+          Guard.onPaper("trip-margin", PlanGuards::tripMargin));
 
   private PlanGuards() {}
 

@@ -2,6 +2,7 @@ package corewright.bench.run;
 
 import corewright.bench.port.Digitizer;
 import corewright.bench.record.RunEnd;
+import corewright.measures.Measurement;
 import corewright.profiles.Step;
 import java.util.List;
 
@@ -14,7 +15,10 @@ public interface RunListener {
   /** All guards have been asked. */
   default void guarded(List<GuardFinding> findings) {}
 
-  /** Sampling begins. */
+  /**
+   * Sampling begins; again when everything was switched off and the way out is watched more slowly.
+   * Samples count from 0 each time.
+   */
   default void sampling(List<Digitizer.Channel> channels, double rate_Hz) {}
 
   /**
@@ -27,6 +31,9 @@ public interface RunListener {
 
   /** A frame has arrived, was kept, and tripped nothing. */
   default void frame(Digitizer.Frame frame) {}
+
+  /** The case was at this temperature, where a thermometer is there. */
+  default void caseAt(Measurement temperature) {}
 
   /** How far the profile is, s; after each frame. */
   default void progress(double done_s, double total_s) {}

@@ -87,6 +87,7 @@ final class Sampler {
     end = 0;
     framing = Framing.slow();
     digitizer.start(framing.rate_Hz(), framing.samples());
+    listener.sampling(digitizer.channels(), framing.rate_Hz());
   }
 
   /** The highest that the output has read while the profile ran, V. */

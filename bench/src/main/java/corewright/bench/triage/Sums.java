@@ -1,7 +1,6 @@
 package corewright.bench.triage;
 
 import corewright.bench.record.Diagnosis;
-import corewright.measures.Chance;
 import corewright.measures.Figures;
 import corewright.profiles.Economics;
 import java.util.List;
@@ -100,7 +99,7 @@ public record Sums(Economics money, double p, double core, double warrantyNew) {
   public List<String> sentences() {
     return List.of(
         "A rebuild succeeds with probability "
-            + Chance.words(p)
+            + Figures.number(p, 2)
             + " and brings "
             + amount(rebuild())
             + breakEvenWords(),
