@@ -2,7 +2,6 @@ package corewright.station.cli;
 
 import corewright.bench.identify.Consequence;
 import corewright.bench.identify.Identifier;
-import corewright.measures.Chance;
 import corewright.measures.Figures;
 import corewright.profiles.Cue;
 import corewright.profiles.Variant.Serviceable;
@@ -128,10 +127,10 @@ final class IdentifyTalk {
           String.format(
               "%s (chance %s): most probable is then %s, %s, with %s.",
               c.answer(),
-              Chance.words(c.chance()),
+              Figures.number(c.chance(), 2),
               c.variant(),
               words(c.serviceable()),
-              Chance.words(c.posterior())));
+              Figures.number(c.posterior(), 2)));
     }
     lines.add(
         String.format(

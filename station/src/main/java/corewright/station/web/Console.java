@@ -6,7 +6,7 @@ import corewright.station.web.door.DoorBook;
 import corewright.station.web.door.Hosts;
 import corewright.station.web.door.Sparing;
 import corewright.station.web.live.BenchPlaces;
-import corewright.station.web.live.Glance;
+import corewright.station.web.live.Benches;
 import corewright.station.web.place.CorePlaces;
 import corewright.station.web.place.OfficePlaces;
 import corewright.station.web.place.Today;
@@ -30,13 +30,15 @@ public final class Console implements AutoCloseable {
 
   private final Javalin server;
   private final House house;
+  private final Benches benches;
   private final String code;
   private final Reach reach;
 
-  private Console(Javalin server, House house, String code, Reach reach) {
+  private Console(Javalin server, House house, Benches benches, String code, Reach reach) {
     this.reach = reach;
     this.server = server;
     this.house = house;
+    this.benches = benches;
     this.code = code;
   }
 
@@ -48,21 +50,34 @@ public final class Console implements AutoCloseable {
    * @throws corewright.station.work.Refused if others could read along, or it has no owner yet
    */
   public static Console open(Supplier<Workshop> opener, Clock clock, Reach wanted) {
+    return open(opener, clock, wanted, true);
+  }
+
+  /**
+   * Opens the console.
+   *
+   * @param paced whether emulated benches go as slowly as real ones, so that people can watch
+   */
+  static Console open(Supplier<Workshop> opener, Clock clock, Reach wanted, boolean paced) {
     House house = new House(opener, clock);
+    Benches benches = new Benches(house::workshop, clock, paced);
     byte[] random = new byte[CODE_BYTES];
     new SecureRandom().nextBytes(random);
     String code = HexFormat.of().formatHex(random);
     try {
       Reach reach = wanted.checked(!house.workshop().ledger().accounts().all().isEmpty());
-      Javalin server = Javalin.create(config -> wire(config, house, code, reach));
-      return new Console(server.start(), house, code, reach);
+      Javalin server = Javalin.create(config -> wire(config, house, benches, code, reach));
+      Console console = new Console(server.start(), house, benches, code, reach);
+      benches.recover();
+      return console;
     } catch (RuntimeException taken) {
       house.close();
       throw taken;
     }
   }
 
-  private static void wire(JavalinConfig config, House house, String code, Reach reach) {
+  private static void wire(
+      JavalinConfig config, House house, Benches benches, String code, Reach reach) {
     Listening.on(config.jetty, reach);
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
@@ -74,7 +89,7 @@ public final class Console implements AutoCloseable {
         new Sparing(
             (what, who, from) -> house.workshop().ledger().accounts().atTheDoor(what, who, from),
             house.clock());
-    Pages pages = new Pages(() -> house.workshop().shop().name(), () -> Glance.NONE);
+    Pages pages = new Pages(() -> house.workshop().shop().name(), benches::glance);
     Drafts drafts = new Drafts(house.workshop().folders().root().resolve("drafts"));
     Door door =
         new Door(
@@ -88,15 +103,15 @@ public final class Console implements AutoCloseable {
     List<Place> places =
         List.of(
             new Static(),
-            new FirstDay(house, pages, door, code, () -> {}),
+            new FirstDay(house, pages, door, code, benches::fillSample),
             new SignIn(house, pages, door),
             new Habits(drafts),
             new Scans(house, pages),
-            new Today(house, pages));
+            new Today(house, pages, benches));
     List.of(
             places,
             CorePlaces.of(house, pages, drafts),
-            BenchPlaces.of(house, pages, drafts),
+            BenchPlaces.of(house, pages, drafts, benches),
             OfficePlaces.of(house, pages, drafts))
         .forEach(part -> part.forEach(place -> place.answer(config.routes)));
   }
@@ -118,6 +133,7 @@ public final class Console implements AutoCloseable {
 
   @Override
   public void close() {
+    benches.close();
     server.stop();
     house.close();
   }

@@ -69,7 +69,7 @@ final class FirstDay implements Place {
     }
     boolean invented = context.formParam("sample") != null;
     house.workshop().ledger().accounts().put(name, Role.OWNER, password, name);
-    write(house.workshop().folders().root().resolve("shop.json"), context);
+    write(house.workshop().folders().root().resolve("shop.json"), context, invented);
     house.reopen();
     door.enter(context, name, password);
     if (invented) {
@@ -88,7 +88,7 @@ final class FirstDay implements Place {
   }
 
   /** What is there already was written by somebody, and stays. */
-  private static void write(Path file, Context context) {
+  private static void write(Path file, Context context, boolean invented) {
     if (Files.exists(file)) {
       return;
     }
@@ -96,6 +96,9 @@ final class FirstDay implements Place {
     ObjectNode shop = json.createObjectNode();
     shop.put("name", field(context, "shop").strip());
     shop.put("address", field(context, "address").strip());
+    if (invented) {
+      shop.put("invented", true);
+    }
     try {
       Files.writeString(file, json.writerWithDefaultPrettyPrinter().writeValueAsString(shop));
     } catch (IOException e) {

@@ -39,7 +39,7 @@ public final class ShopFile {
         root.path("warrantyMonths").asInt(usual.warranty_months()),
         root.path("warrantyTerms").asText(usual.warrantyTerms()),
         region(root.path("region").asText(usual.region().getCountry())),
-        false);
+        root.path("invented").asBoolean(false));
   }
 
   /** Texts are English; a date, a decimal mark and a sheet are those of the region. */

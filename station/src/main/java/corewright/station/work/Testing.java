@@ -10,6 +10,8 @@ import corewright.bench.record.Source;
 import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.Clock;
 import corewright.bench.run.Confirmations;
+import corewright.bench.run.GuardFinding;
+import corewright.bench.run.Guards;
 import corewright.bench.run.RunEngine;
 import corewright.bench.run.RunListener;
 import corewright.bench.run.RunPlan;
@@ -57,24 +59,18 @@ public final class Testing {
       boolean confirmed,
       Optional<String> secondPerson) {}
 
+  /** What the guards find that need no open bench; the others are asked when it starts. */
+  public List<GuardFinding> beforehand(Request request) {
+    return Guards.beforehand(plan(request, catalogue.profile(request.profile()), "not begun"));
+  }
+
   /** Runs the profile, measures, judges, and keeps all of it. */
   public RunRecord run(
       Request request, BenchInstruments instruments, RunIds ids, RunListener listener, Stop stop) {
-    Dossier dossier = ledger.dossier(request.tag());
-    Family family = catalogue.family(dossier.core().family());
     Profile profile = catalogue.profile(request.profile());
     String purpose = profile.purpose().name().toLowerCase(Locale.ROOT);
     int number = ledger.runs().nextNumber(request.tag(), purpose);
-    RunPlan plan =
-        new RunPlan(
-            ids.next(request.tag(), purpose, number),
-            request.tag(),
-            family,
-            profile,
-            request.bench(),
-            request.operator(),
-            folders.captures(),
-            confirmations(family, dossier, request));
+    RunPlan plan = plan(request, profile, ids.next(request.tag(), purpose, number));
     RunBegun begun =
         new RunBegun(
             plan.runId(),
@@ -90,10 +86,24 @@ public final class Testing {
             folders.relative(folders.captures().resolve(plan.runId())));
     ledger.runBegun(begun);
     RunResult result = new RunEngine(clock).run(plan, instruments, listener, stop);
-    RunRecord record = outcome(plan, result).of(begun, family, profile);
+    RunRecord record = outcome(plan, result).of(begun, plan.family(), profile);
     ledger.runEnded(record);
     OpenRuns.settled(result.run());
     return record;
+  }
+
+  private RunPlan plan(Request request, Profile profile, String id) {
+    Dossier dossier = ledger.dossier(request.tag());
+    Family family = catalogue.family(dossier.core().family());
+    return new RunPlan(
+        id,
+        request.tag(),
+        family,
+        profile,
+        request.bench(),
+        request.operator(),
+        folders.captures(),
+        confirmations(family, dossier, request));
   }
 
   private RunOutcome outcome(RunPlan plan, RunResult result) {

@@ -10,7 +10,7 @@ import java.util.List;
 public final class BenchPlaces {
   private BenchPlaces() {}
 
-  public static List<Place> of(House house, Pages pages, Drafts drafts) {
-    return List.of();
+  public static List<Place> of(House house, Pages pages, Drafts drafts, Benches benches) {
+    return List.of(new BenchPlace(pages, benches));
   }
 }

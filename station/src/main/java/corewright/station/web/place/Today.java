@@ -6,6 +6,8 @@ import corewright.station.web.House;
 import corewright.station.web.Pages;
 import corewright.station.web.Place;
 import corewright.station.web.PlaceName;
+import corewright.station.web.live.BenchLine;
+import corewright.station.web.live.Benches;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -17,10 +19,12 @@ import java.util.Map;
 public final class Today implements Place {
   private final House house;
   private final Pages pages;
+  private final Benches benches;
 
-  public Today(House house, Pages pages) {
+  public Today(House house, Pages pages, Benches benches) {
     this.house = house;
     this.pages = pages;
+    this.benches = benches;
   }
 
   /**
@@ -52,7 +56,15 @@ public final class Today implements Place {
         context,
         PlaceName.TODAY,
         "today.jte",
-        Map.of("needs", needs, "day", DayWords.of(house.workshop().today())));
+        Map.of(
+            "needs",
+            needs,
+            "day",
+            DayWords.of(house.workshop().today()),
+            "benches",
+            benches.all().stream().map(BenchLine::of).toList(),
+            "told",
+            benches.told()));
   }
 
   private static Need question(Standing s, String today) {

@@ -91,7 +91,7 @@ document.addEventListener('keydown', (event) => {
 // STOP: Esc anywhere, Space outside text fields and controls. No question is asked.
 document.addEventListener('keydown', (event) => {
   const form = document.getElementById('stopform');
-  if (!form) return;
+  if (!form || form.hidden) return;
   const typing = event.target.matches?.('input, textarea, select, button, a, summary');
   const scanning = typed.length > 1 && event.timeStamp - last < QUICK_MS; // a blank within a scan is no wish to stop
   if (event.key === 'Escape' || (event.key === ' ' && !typing && !scanning)) {
@@ -99,3 +99,56 @@ document.addEventListener('keydown', (event) => {
     fetch(form.action, { method: 'POST', body: new URLSearchParams({ proof }), headers: { 'X-Form': 'yes' } });
   }
 }, true);
+
+// The bench on every page: asked once a second. A lost link shows NOT KNOWN, never the last calm state.
+const EVERY_MS = 1000;
+const PATIENCE_MS = 2500;
+document.documentElement.classList.add('js');
+
+function showGlance(glance) {
+  const stopform = document.getElementById('stopform');
+  if (stopform) {
+    stopform.action = glance.href + '/stop';
+    stopform.hidden = !glance.stoppable;
+    document.getElementById('nostop').hidden = glance.stoppable;
+    const what = document.getElementById('stopwhat');
+    if (what) what.textContent = glance.name;
+  }
+  const plate = document.getElementById('plate');
+  if (plate) {
+    plate.className = 'bstate ' + glance.form;
+    plate.dataset.state = glance.form;
+    plate.href = glance.href;
+    const said = plate.querySelector('span');
+    const volts = said.querySelector('b');
+    if (said.firstChild.textContent !== glance.words) said.firstChild.textContent = glance.words;
+    if (volts.textContent !== glance.volts) volts.textContent = glance.volts;
+    plate.querySelector('.warn').toggleAttribute('hidden', glance.form === 'off');
+  }
+  document.dispatchEvent(new CustomEvent('glance', { detail: glance }));
+}
+
+if (document.getElementById('stopform')) {
+  let lost = null;
+  const unknown = () => {
+    const plate = document.getElementById('plate');
+    const href = plate?.getAttribute('href') ?? '/bench';
+    const busy = !document.getElementById('stopform').hidden;
+    showGlance({ form: 'unknown', words: 'NOT KNOWN, no link', volts: '?', href, name: '', stoppable: busy });
+  };
+  const ask = async () => {
+    try {
+      const answer = await fetch('/bench/glance', { headers: { 'X-Form': 'yes' } });
+      if (!answer.ok) throw new Error(answer.status);
+      const glance = await answer.json();
+      clearTimeout(lost);
+      lost = setTimeout(unknown, PATIENCE_MS);
+      showGlance(glance);
+    } catch (gone) {
+      unknown();
+    }
+    setTimeout(ask, EVERY_MS);
+  };
+  lost = setTimeout(unknown, PATIENCE_MS);
+  setTimeout(ask, EVERY_MS);
+}

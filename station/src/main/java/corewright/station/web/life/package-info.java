@@ -1,2 +1,0 @@
-/** The life of one unit, on one page. */
-package corewright.station.web.life;

@@ -1,0 +1,38 @@
+package corewright.station.web.live;
+
+import corewright.bench.run.BenchInstruments;
+import corewright.fixtures.describe.BenchDescription;
+
+/** A bench that can be opened for a run. */
+interface Bench {
+
+  /** What it is, before it is opened. */
+  BenchDescription description();
+
+  /** Whether it is emulated: everything on it is a specimen. */
+  boolean emulated();
+
+  /**
+   * Opens it and asks its instruments who they are. Energises nothing.
+   *
+   * @throws RuntimeException that says what is missing
+   */
+  Opened open(Unit unit);
+
+  /**
+   * What is put on it. An emulated bench makes a unit from this.
+   *
+   * @param rebuilt whether it was rebuilt here, and is whole again
+   */
+  record Unit(String tag, String family, boolean rebuilt) {}
+
+  /** An opened bench; closing gives every port back. */
+  interface Opened extends AutoCloseable {
+    BenchDescription description();
+
+    BenchInstruments instruments();
+
+    @Override
+    void close();
+  }
+}

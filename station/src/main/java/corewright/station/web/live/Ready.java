@@ -1,0 +1,48 @@
+package corewright.station.web.live;
+
+import java.util.List;
+
+/**
+ * A bench before the start, as its page shows it.
+ *
+ * @param unit what is on it, in words; empty until a unit is chosen
+ * @param plan what the picture is drawn from; empty until a unit is chosen
+ * @param missing what stands in the way, each with what to do
+ * @param holds the guards that hold already
+ * @param later the guards that only the open bench can answer
+ * @param needsSecond whether a second person must be there
+ * @param canStart whether nothing is missing
+ */
+public record Ready(
+    String bench,
+    String title,
+    boolean emulated,
+    String tag,
+    String unit,
+    List<Choice> units,
+    List<Choice> profiles,
+    String plan,
+    List<String> cautions,
+    boolean confirmed,
+    boolean needsSecond,
+    String second,
+    List<GuardRow> missing,
+    List<GuardRow> holds,
+    List<GuardRow> later,
+    List<String> told,
+    boolean canStart) {
+
+  /** Something to choose. */
+  public record Choice(String value, String words, boolean chosen) {}
+
+  /** How many things are missing, as the foot of the page says it. */
+  public String missingWords() {
+    return missing.size() == 1
+        ? "One thing before it can start."
+        : missing.size() + " things before it can start.";
+  }
+
+  public int guards() {
+    return missing.size() + holds.size() + later.size();
+  }
+}

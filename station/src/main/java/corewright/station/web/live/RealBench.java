@@ -1,0 +1,34 @@
+package corewright.station.web.live;
+
+import corewright.bench.port.serial.SerialLinks;
+import corewright.bench.port.socket.SocketLinks;
+import corewright.bench.run.BenchInstruments;
+import corewright.bench.run.Clock;
+import corewright.bench.wire.BenchOpener;
+import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.Descriptions;
+
+/** A bench of the shop, on serial ports or sockets. */
+record RealBench(BenchDescription description, Clock clock) implements Bench {
+
+  @Override
+  public boolean emulated() {
+    return false;
+  }
+
+  @Override
+  public Opened open(Unit unit) {
+    BenchOpener opener =
+        new BenchOpener(
+            new SocketLinks(clock, new SerialLinks(clock)), Descriptions::shippedDialect, clock);
+    return new Ports(description, opener.open(description));
+  }
+
+  private record Ports(BenchDescription description, BenchInstruments instruments)
+      implements Opened {
+    @Override
+    public void close() {
+      instruments.close();
+    }
+  }
+}
