@@ -99,9 +99,7 @@ final class InputCheck {
             + at
             + ", below "
             + bound
-            + (tolerated
-                ? ": a pass counts, a fail does not."
-                : ": this says nothing about the unit."));
+            + (tolerated ? ": a pass counts, a fail does not." : ": too low for a valid test."));
   }
 
   /** The feed's own edges; the family's where the profile does not name the feed. */

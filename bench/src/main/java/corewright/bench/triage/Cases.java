@@ -11,7 +11,7 @@ import corewright.bench.triage.Build.Identity;
 import corewright.bench.triage.Build.Rebuildable;
 import corewright.bench.triage.Proof.Coverage;
 import corewright.bench.triage.Proof.Evidence;
-import corewright.measures.Figures;
+import corewright.measures.Chance;
 import corewright.profiles.Family;
 import corewright.profiles.Variant;
 import java.util.ArrayList;
@@ -132,7 +132,7 @@ public final class Cases {
             + " ("
             + variant(family, identification).title()
             + "), probability "
-            + Figures.number(identification.posterior(), 2)
+            + Chance.words(identification.posterior())
             + ".");
     words.addAll(identification.conflicts());
     return List.copyOf(words);

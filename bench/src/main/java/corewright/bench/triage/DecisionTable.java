@@ -89,9 +89,7 @@ final class DecisionTable {
               2,
               c -> c.proof().evidence() == Evidence.VOID_INPUT,
               f -> "What does it do on a stiffer supply? Repeat the test there.",
-              f ->
-                  f.headline()
-                      + "The supply did not hold, so the test says nothing about the unit."),
+              f -> f.headline() + "The test says nothing about the unit."),
           pending(
               "D31",
               "bench",

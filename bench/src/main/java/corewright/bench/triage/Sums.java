@@ -1,6 +1,7 @@
 package corewright.bench.triage;
 
 import corewright.bench.record.Diagnosis;
+import corewright.measures.Chance;
 import corewright.measures.Figures;
 import corewright.profiles.Economics;
 import java.util.List;
@@ -99,7 +100,7 @@ public record Sums(Economics money, double p, double core, double warrantyNew) {
   public List<String> sentences() {
     return List.of(
         "A rebuild succeeds with probability "
-            + Figures.number(p, 2)
+            + Chance.words(p)
             + " and brings "
             + amount(rebuild())
             + breakEvenWords(),

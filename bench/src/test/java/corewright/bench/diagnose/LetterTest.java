@@ -166,8 +166,7 @@ class LetterTest {
         };
     String reason =
         verdict == Verdict.VOID
-            ? "The input fell to 8.7 ± 0.1 V at 2.00 A, below 9.0 V: this says nothing about the"
-                + " unit."
+            ? "The input fell to 8.7 ± 0.1 V at 2.00 A, below 9.0 V: too low for a valid test."
             : "Output fell to 43.29 ± 0.02 V at 2.00 A; the limit is 46.50 V.";
     return new Judgement(
         Optional.of(verdict),

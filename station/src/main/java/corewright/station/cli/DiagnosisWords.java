@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.bench.record.Diagnosis;
 import corewright.bench.record.Diagnosis.Candidate;
-import corewright.measures.Figures;
+import corewright.measures.Chance;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,14 +25,16 @@ final class DiagnosisWords {
         diagnosis.named().isPresent()
             ? "Fault group, as far as a test from outside can say:"
             : "Fault group not determined; the likeliest:");
-    diagnosis.candidates().forEach(c -> lines.addAll(candidate(c)));
+    diagnosis.candidates().stream()
+        .filter(c -> Chance.isWorthTelling(c.probability()))
+        .forEach(c -> lines.addAll(candidate(c)));
     diagnosis.excluded().forEach(why -> lines.add("  looked at first: " + why));
     return lines;
   }
 
   private static List<String> candidate(Candidate c) {
     List<String> lines = new ArrayList<>();
-    lines.add("  " + Figures.number(c.probability(), 2) + "  " + c.words());
+    lines.add("  " + Chance.words(c.probability()) + "  " + c.words());
     c.evidenceFor().stream().limit(MOST).forEach(e -> lines.add("        for: " + e));
     c.evidenceAgainst().stream().limit(MOST).forEach(e -> lines.add("        against: " + e));
     lines.add("        next: " + c.next());

@@ -4,11 +4,12 @@ import corewright.bench.record.Core;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.Identification;
 import corewright.bench.record.RunRecord;
-import corewright.measures.Figures;
+import corewright.measures.Chance;
 import corewright.reports.ledger.Amendment;
 import corewright.reports.ledger.Found;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** What is known of a unit, as lines for a terminal. */
 final class DossierWords {
@@ -26,7 +27,7 @@ final class DossierWords {
         + ")";
   }
 
-  static List<String> of(Dossier dossier, List<Amendment> amendments) {
+  static List<String> of(Dossier dossier, List<Amendment> amendments, WallTime time) {
     List<String> lines = new ArrayList<>();
     Core core = dossier.core();
     lines.add(
@@ -38,12 +39,17 @@ final class DossierWords {
             + "  label "
             + core.label());
     lines.add(
-        "Received " + core.received() + " by " + core.receivedBy() + ", visit " + dossier.visit());
+        "Received "
+            + time.words(core.received())
+            + " by "
+            + core.receivedBy()
+            + ", visit "
+            + dossier.visit());
     if (!core.complaint().isEmpty()) {
       lines.add("Complaint: " + core.complaint());
     }
     dossier.identification().ifPresent(i -> lines.addAll(identification(i)));
-    dossier.runs().forEach(run -> lines.addAll(run(run, amendments)));
+    dossier.runs().forEach(run -> lines.addAll(run(run, amendments, time)));
     dossier.rebuild().forEach(done -> lines.add("Rebuilt: " + done));
     dossier.decision().ifPresent(d -> lines.addAll(DecisionWords.lines(d)));
     return lines;
@@ -55,20 +61,22 @@ final class DossierWords {
         "Build "
             + id.variant()
             + ", probability "
-            + Figures.number(id.posterior(), 2)
+            + Chance.words(id.posterior())
             + " ("
-            + id.band()
+            + id.band().name().toLowerCase(Locale.ROOT)
             + ")");
     id.conflicts().forEach(c -> lines.add("  against it: " + c));
     IdentifyText.history(id).forEach(h -> lines.add("  " + h));
     return lines;
   }
 
-  private static List<String> run(RunRecord run, List<Amendment> amendments) {
+  private static List<String> run(RunRecord run, List<Amendment> amendments, WallTime time) {
     List<String> lines = new ArrayList<>();
     lines.add(
         "Run "
             + run.number()
+            + ", "
+            + time.words(run.started())
             + ", "
             + run.purpose()
             + ", "

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import corewright.reports.ledger.Happened;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -43,8 +44,9 @@ final class HistoryCommand implements Callable<Integer> {
         }
         out.println(RecordJson.text(list));
       } else {
+        WallTime time = new WallTime(workshop.zone());
         history.forEach(
-            h -> out.println(h.at().substring(0, 19) + "  " + h.kind() + "  " + h.who()));
+            h -> out.println(time.words(Instant.parse(h.at())) + "  " + h.kind() + "  " + h.who()));
       }
       return ExitCodes.DONE;
     }

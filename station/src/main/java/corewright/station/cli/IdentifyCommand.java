@@ -3,7 +3,7 @@ package corewright.station.cli;
 import corewright.bench.identify.Rekey;
 import corewright.bench.record.Identification;
 import corewright.bench.run.Clock;
-import corewright.measures.Figures;
+import corewright.measures.Chance;
 import corewright.station.work.Looking.Standing;
 import corewright.station.work.Rekeying;
 import corewright.station.work.Workshop;
@@ -87,7 +87,7 @@ final class IdentifyCommand implements Callable<Integer> {
       } else {
         err.println();
         err.flush();
-        IdentifyText.of(standing).forEach(out::println);
+        IdentifyText.of(standing, new WallTime(workshop.zone())).forEach(out::println);
       }
       out.flush();
       return ExitCodes.DONE;
@@ -147,7 +147,7 @@ final class IdentifyCommand implements Callable<Integer> {
         + " → "
         + rekey.now().variant()
         + ", probability "
-        + Figures.number(rekey.now().posterior(), 2)
+        + Chance.words(rekey.now().posterior())
         + (rekey.now().band() == Identification.Band.IDENTIFIED ? "" : ", not yet sure");
   }
 }

@@ -2,6 +2,7 @@ package corewright.station.cli;
 
 import corewright.bench.identify.Consequence;
 import corewright.bench.identify.Identifier;
+import corewright.measures.Chance;
 import corewright.measures.Figures;
 import corewright.profiles.Cue;
 import corewright.profiles.Variant.Serviceable;
@@ -127,10 +128,10 @@ final class IdentifyTalk {
           String.format(
               "%s (chance %s): most probable is then %s, %s, with %s.",
               c.answer(),
-              Figures.number(c.chance(), 2),
+              Chance.words(c.chance()),
               c.variant(),
               words(c.serviceable()),
-              Figures.number(c.posterior(), 2)));
+              Chance.words(c.posterior())));
     }
     lines.add(
         String.format(

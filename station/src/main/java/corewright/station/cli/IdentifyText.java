@@ -4,7 +4,7 @@ import corewright.bench.record.Core;
 import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Hypothesis;
 import corewright.bench.record.Identification;
-import corewright.measures.Figures;
+import corewright.measures.Chance;
 import corewright.profiles.Cue;
 import corewright.profiles.Variant;
 import corewright.station.work.Looking.Standing;
@@ -25,14 +25,12 @@ final class IdentifyText {
     return "So far "
         + id.variant()
         + " with "
-        + Figures.number(id.posterior(), 2)
-        + (id.runnerUp().isEmpty()
-            ? ""
-            : ", then " + id.runnerUp() + " with " + Figures.number(id.runnerUpPosterior(), 2))
+        + Chance.words(id.posterior())
+        + then(id, ", ")
         + ".";
   }
 
-  static List<String> of(Standing standing) {
+  static List<String> of(Standing standing, WallTime time) {
     List<String> lines = new ArrayList<>();
     Core core = standing.dossier().core();
     Identification id = standing.identification();
@@ -44,7 +42,7 @@ final class IdentifyText {
       id.conflicts().forEach(c -> lines.add("  " + c));
     }
     lines.addAll(history(id));
-    lines.addAll(seen(standing));
+    lines.addAll(seen(standing, time));
     standing.next().ifPresent(cue -> lines.add("Look at next: " + cue.question()));
     return lines;
   }
@@ -58,7 +56,7 @@ final class IdentifyText {
             (h.probability() >= 0.5 ? "Probably " : "Perhaps ")
                 + h.id()
                 + ", "
-                + Figures.number(h.probability(), 2)
+                + Chance.words(h.probability())
                 + (h.because().isEmpty() ? "" : ": " + String.join("; ", h.because()))
                 + ".");
         lines.add("  " + h.handling());
@@ -67,20 +65,22 @@ final class IdentifyText {
     return lines;
   }
 
+  private static String then(Identification id, String before) {
+    return id.runnerUp().isEmpty() || !Chance.isWorthTelling(id.runnerUpPosterior())
+        ? ""
+        : before + "then " + id.runnerUp() + " with " + Chance.words(id.runnerUpPosterior());
+  }
+
   private static String band(Standing standing, Identification id) {
     String title = standing.family().variant(id.variant()).map(Variant::title).orElse("");
-    String then =
-        id.runnerUp().isEmpty()
-            ? ""
-            : "; then " + id.runnerUp() + " with " + Figures.number(id.runnerUpPosterior(), 2);
     return switch (id.band()) {
           case IDENTIFIED -> "It is " + id.variant() + ", " + title;
           case PROBABLE -> "It is probably " + id.variant() + ", " + title;
           case UNCERTAIN -> "It is not known which build it is; nearest is " + id.variant();
         }
         + ", probability "
-        + Figures.number(id.posterior(), 2)
-        + then
+        + Chance.words(id.posterior())
+        + then(id, "; ")
         + " (key revision "
         + id.keyRevision()
         + ").";
@@ -94,7 +94,7 @@ final class IdentifyText {
         + (variant.kit().isEmpty() ? "." : ". Its kit is " + variant.kit() + ".");
   }
 
-  private static List<String> seen(Standing standing) {
+  private static List<String> seen(Standing standing, WallTime time) {
     List<String> lines = new ArrayList<>();
     List<String> open = new ArrayList<>();
     for (Cue cue : standing.family().cues()) {
@@ -110,14 +110,14 @@ final class IdentifyText {
                 cue.id(),
                 answer.get().words(),
                 answer.get().who(),
-                answer.get().when().toString().substring(0, 16).replace('T', ' '),
+                time.words(answer.get().when()),
                 answer.get().photo().isEmpty()
                     ? ""
                     : ", photo " + answer.get().photo().substring(0, 12)));
       }
     }
     if (!lines.isEmpty()) {
-      lines.add(0, "Seen (times in UTC):");
+      lines.add(0, "Seen:");
     }
     if (!open.isEmpty()) {
       lines.add("Not looked at: " + String.join(", ", open) + ".");

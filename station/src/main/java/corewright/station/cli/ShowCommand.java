@@ -66,7 +66,8 @@ final class ShowCommand implements Callable<Integer> {
       if (json) {
         out.println(RecordJson.text(RecordJson.dossier(dossier, amendments)));
       } else {
-        DossierWords.of(dossier, amendments).forEach(out::println);
+        WallTime time = new WallTime(workshop.zone());
+        DossierWords.of(dossier, amendments, time).forEach(out::println);
         InspectText.brief(workshop.inspecting().of(dossier.core().tag())).forEach(out::println);
       }
       return ExitCodes.DONE;

@@ -16,6 +16,7 @@ import corewright.reports.ledger.Ledger;
 import corewright.reports.ledger.SigningKey;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 
 /** One shop: its record in one folder, and the use cases on it. Closing closes the ledger. */
@@ -144,6 +145,10 @@ public final class Workshop implements AutoCloseable {
     return new Releasing(ledger, publishing, shop, today());
   }
 
+  public Lifetimes lifetimes() {
+    return new Lifetimes(ledger);
+  }
+
   public RunStories stories() {
     return new RunStories(ledger);
   }
@@ -163,6 +168,11 @@ public final class Workshop implements AutoCloseable {
   /** The day that it is here. */
   public LocalDate today() {
     return WallClock.here(clock).today();
+  }
+
+  /** Where it stands, for times that people read. */
+  public ZoneId zone() {
+    return WallClock.here(clock).getZone();
   }
 
   public Testing testing() {

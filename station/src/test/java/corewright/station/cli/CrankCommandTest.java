@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,19 +15,12 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import picocli.CommandLine;
 
 /** What {@code crank} promises to people and to other programs. */
-class CrankCommandTest {
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
-
-  @TempDir private Path folder;
-
+class CrankCommandTest extends Commands {
   /** A crank from 5 to 10 s on a steady supply; the output falls by so many volts a second. */
   private Path log(String name, double supply_V, double slope_V_s) throws IOException {
     StringBuilder log =
@@ -262,14 +253,5 @@ class CrankCommandTest {
       assertTrue(out.toString().contains(part), part);
     }
     assertEquals("", err.toString());
-  }
-
-  private int run(String... args) {
-    out.getBuffer().setLength(0);
-    err.getBuffer().setLength(0);
-    CommandLine line = Main.commandLine();
-    line.setOut(new PrintWriter(out, true));
-    line.setErr(new PrintWriter(err, true));
-    return line.execute(args);
   }
 }

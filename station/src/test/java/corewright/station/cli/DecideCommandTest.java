@@ -1,6 +1,7 @@
 package corewright.station.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -8,43 +9,22 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import corewright.bench.diagnose.Group;
 import corewright.bench.diagnose.Priors;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 
 /** Deciding anew, from what the record knows; the recorded unit has a low current limit. */
-class DecideCommandTest {
-  private static final String ANSWERS =
-      """
-      {"who": "A. Tester",
-       "received": {"family": "ref48", "serial": "R-77", "label": "REF", "customer": "Nobody"},
-       "cues": {}, "checklist": {}, "agreed": {"approval": "not asked"}}
-      """;
-
-  @TempDir private Path folder;
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
+class DecideCommandTest extends Commands {
   private String shop = "";
 
   @BeforeEach
   void aUnitThatFailed() throws IOException {
     shop = "--shop=" + folder.resolve("shop");
-    Path answers = Files.writeString(folder.resolve("answers.json"), ANSWERS);
-    assertEquals(
-        0, run("measure", recorded(), "--tag=T-1", "--answers=" + answers, shop), err + "");
+    String answers = "--answers=" + answers(ANSWERS.replace("approved", "not asked"));
+    String file = recorded("ilim_low_avg");
+    assertEquals(0, run("measure", file, "--tag=T-1", answers, shop), err.toString());
     assertTrue(out.toString().contains("Fault group"), out.toString());
-    out.getBuffer().setLength(0);
-  }
-
-  private static String recorded() {
-    Path captures = Path.of(System.getProperty("corewright.home"), "fixtures", "captures");
-    return captures.resolve("ilim_low_avg").resolve("capture.csv.gz").toString();
   }
 
   @Test
@@ -59,7 +39,6 @@ class DecideCommandTest {
     assertTrue(said.contains("To the customer: With the input at"), said);
     assertTrue(said.contains("consistent with a power stage that cannot deliver"), said);
 
-    out.getBuffer().setLength(0);
     assertEquals(0, run("decide", "T-1", "--json", shop), err.toString());
     JsonNode json = new ObjectMapper().readTree(out.toString());
     assertEquals("D76", json.at("/decision/row").asText());
@@ -74,9 +53,9 @@ class DecideCommandTest {
    */
   @Test
   void whatTheShopFoundOnOpeningCountsInTheNextDiagnosis() throws IOException {
-    Path answers = Files.writeString(folder.resolve("second.json"), ANSWERS.replace("77", "78"));
-    String record = recorded();
-    assertEquals(0, run("measure", record, "--tag=T-2", "--answers=" + answers, shop), err + "");
+    String answers = "--answers=" + answers(ANSWERS.replace("77", "78"));
+    String record = recorded("ilim_low_avg");
+    assertEquals(0, run("measure", record, "--tag=T-2", answers, shop), err.toString());
     JsonNode before = candidates();
     String second = before.at("/1/group").asText();
     double share = Priors.ofTrade().shares().get(Group.valueOf(second));
@@ -97,9 +76,34 @@ class DecideCommandTest {
   }
 
   private JsonNode candidates() throws IOException {
-    out.getBuffer().setLength(0);
     assertEquals(0, run("decide", "T-1", "--json", shop), err.toString());
     return new ObjectMapper().readTree(out.toString()).at("/decision/diagnosis/candidates");
+  }
+
+  /** Nothing is certain, and nobody reads nanoseconds; JSON keeps both as they are. */
+  @Test
+  void peopleAreToldChancesAndTimesInWords() throws IOException {
+    for (String command : List.of("decide", "show")) {
+      assertEquals(0, run(command, "T-1", shop), err.toString());
+      assertTrue(out.toString().matches("(?s).* ([0-9.]+|over 0.99)  [a-z].*"), out.toString());
+      assertFalse(
+          out.toString().matches("(?s).*(probability|\\n) +[01][.]00\\b.*"), out.toString());
+      assertFalse(out.toString().matches("(?s).*[0-9]T[0-9]{2}:.*"), out.toString());
+    }
+    assertTrue(
+        out.toString().matches("(?s).*Received [0-9]{4}(-[0-9]{2}){2} [0-9]{2}:[0-9]{2} [A-Z].*"),
+        out.toString());
+  }
+
+  @Test
+  void aTestThatSaysNothingIsSaidToOnce() throws IOException {
+    String file = recorded("crank_good_avg");
+    String answers = "--answers=" + answers(ANSWERS.replace("R-77", "R-78"));
+    assertEquals(0, run("measure", file, "--tag=T-2", answers, shop), err.toString());
+    assertEquals(0, run("decide", "T-2", shop), err.toString());
+    String row = out.toString().lines().filter(l -> l.startsWith("PENDING")).findFirst().orElse("");
+    assertEquals(2, row.split("nothing about the unit", -1).length, row);
+    assertTrue(row.contains("below 9.000 V"), row);
   }
 
   @Test
@@ -133,12 +137,5 @@ class DecideCommandTest {
   void anUnknownTagIsRefusedWithARemedy() {
     assertEquals(ExitCodes.REFUSED, run("decide", "T-9", shop));
     assertTrue(err.toString().contains("T-9"), err.toString());
-  }
-
-  private int run(String... arguments) {
-    CommandLine line = Main.commandLine();
-    line.setOut(new PrintWriter(out));
-    line.setErr(new PrintWriter(err));
-    return line.execute(arguments);
   }
 }

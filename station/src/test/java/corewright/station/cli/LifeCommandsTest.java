@@ -10,8 +10,6 @@ import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
 import corewright.reports.ledger.Ledger;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -25,27 +23,13 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 
 /** One unit from the counter to its claim, as a person types it. */
-class LifeCommandsTest {
-  private static final String ANSWERS =
-      """
-      {"who": "A. Tester",
-       "received": {"family": "ref48", "serial": "R-77", "label": "REF", "customer": "Nobody"},
-       "cues": {}, "checklist": {}, "agreed": {"approval": "approved"}}
-      """;
-
-  @TempDir private Path folder;
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
-
+class LifeCommandsTest extends Commands {
   @Test
   void fromTheCounterToTheClaim() throws Exception {
-    Path answers = Files.writeString(folder.resolve("answers.json"), ANSWERS);
-    String tag =
-        json("receive", "--answers", answers.toString(), "--grade", "B").get("tag").asText();
+    String answers = answers(ANSWERS);
+    String tag = json("receive", "--answers", answers, "--grade", "B").get("tag").asText();
     assertEquals("FAIL", measured(tag));
     refused(
         "unit is in one place|was received before",
@@ -82,7 +66,7 @@ class LifeCommandsTest {
     String certified = text(json("certificate", tag).get("document").asText());
 
     json("claim", tag, "--symptom", "dies when hot", "--asked", "hours=120");
-    json("receive", "--answers", answers.toString(), "--tag", tag);
+    json("receive", "--answers", answers, "--tag", tag);
     String[] close = {
       "claim",
       tag,
@@ -205,14 +189,7 @@ class LifeCommandsTest {
   }
 
   private String measured(String tag) throws Exception {
-    Path capture =
-        Path.of(
-            System.getProperty("corewright.home"),
-            "fixtures",
-            "captures",
-            "ilim_low_avg",
-            "capture.csv.gz");
-    return json("measure", capture.toString(), "--tag", tag).at("/run/verdict").asText();
+    return json("measure", recorded("ilim_low_avg"), "--tag", tag).at("/run/verdict").asText();
   }
 
   /** The imported run again, as if a bench had tested the rebuilt unit. */
@@ -254,8 +231,6 @@ class LifeCommandsTest {
   }
 
   private JsonNode json(String... arguments) throws Exception {
-    out.getBuffer().setLength(0);
-    err.getBuffer().setLength(0);
     List<String> all = new ArrayList<>(List.of(arguments));
     all.add("--json");
     assertEquals(0, run(all.toArray(String[]::new)), () -> all + ": " + err);
@@ -263,19 +238,17 @@ class LifeCommandsTest {
   }
 
   private void refused(String why, String... arguments) {
-    err.getBuffer().setLength(0);
     assertEquals(1, run(arguments), () -> List.of(arguments) + ": " + out);
     assertTrue(err.toString().replaceAll("\\s+", " ").matches(".*(" + why + ").*"), err.toString());
   }
 
-  private int run(String... arguments) {
-    CommandLine line = Main.commandLine();
-    line.setOut(new PrintWriter(out));
-    line.setErr(new PrintWriter(err));
-    List<String> all = new ArrayList<>(List.of(arguments));
-    if (!arguments[0].equals("verify")) {
+  /** In the one shop of this test. */
+  @Override
+  int run(String... words) {
+    List<String> all = new ArrayList<>(List.of(words));
+    if (!words[0].equals("verify")) {
       all.add("--shop=" + folder.resolve("shop"));
     }
-    return line.execute(all.toArray(String[]::new));
+    return super.run(all.toArray(String[]::new));
   }
 }

@@ -14,26 +14,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 
 /** What {@code measure} promises to people and to other programs. */
-class MeasureCommandTest {
-  private static final String CAPTURES =
-      Path.of(System.getProperty("corewright.home"), "fixtures", "captures").toString();
-
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
-
-  @TempDir private Path folder;
-
+class MeasureCommandTest extends Commands {
   @Test
   void jsonHasEveryReadingWithValueUncertaintyAndUnit() throws IOException {
     assertEquals(
         0,
         run(
             "measure",
-            capture("healthy_sw"),
+            recorded("healthy_sw"),
             "--settle=0.005",
             "--guard=0.0001",
             "--nominal=48",
@@ -87,10 +77,10 @@ class MeasureCommandTest {
               { "channel": "elsewhere", "gain_rel": 0.1, "offset": 1, "calibration": "C 18" }
             ] }
             """);
-    assertEquals(0, run("measure", capture("ilim_low_avg"), "--json"));
+    assertEquals(0, run("measure", recorded("ilim_low_avg"), "--json"));
     JsonNode bare = new ObjectMapper().readTree(out.toString()).at("/holds/4");
     assertEquals(
-        0, run("measure", capture("ilim_low_avg"), "--calibration=" + calibration, "--json"));
+        0, run("measure", recorded("ilim_low_avg"), "--calibration=" + calibration, "--json"));
     JsonNode json = new ObjectMapper().readTree(out.toString());
     JsonNode hold = json.at("/holds/4");
     assertEquals("scatter, resolution, gain and offset of output", json.get("uBasis").asText());
@@ -115,14 +105,14 @@ class MeasureCommandTest {
             folder.resolve("recorder.json"),
             "{ \"channels\": [ { \"channel\": \"Vout\", \"gain_rel\": 0.001, \"offset\": 0,"
                 + " \"calibration\": \"C 17\" } ] }");
-    int code = run("measure", capture("dead_avg"), "--calibration=" + calibration);
+    int code = run("measure", recorded("dead_avg"), "--calibration=" + calibration);
     assertEquals(ExitCodes.REFUSED, code);
     assertTrue(err.toString().contains("this record has output, load, input"), err.toString());
   }
 
   @Test
   void withoutAFamilyThereIsNoVerdictAndTheReasonIsGiven() throws IOException {
-    assertEquals(0, run("measure", capture("healthy_sw"), "--json"));
+    assertEquals(0, run("measure", recorded("healthy_sw"), "--json"));
     JsonNode json = new ObjectMapper().readTree(out.toString());
     assertTrue(json.get("verdict").isNull());
     assertTrue(json.get("inputQualifier").isNull());
@@ -134,7 +124,7 @@ class MeasureCommandTest {
 
   @Test
   void aFamilyJudgesTheRecord() throws IOException {
-    assertEquals(0, run("measure", capture("ilim_low_avg"), "--family=ref48", "--json"));
+    assertEquals(0, run("measure", recorded("ilim_low_avg"), "--family=ref48", "--json"));
     JsonNode json = new ObjectMapper().readTree(out.toString());
     assertEquals("FAIL", json.get("verdict").asText());
     assertEquals("valid", json.get("inputQualifier").asText());
@@ -143,7 +133,7 @@ class MeasureCommandTest {
 
   @Test
   void theTableNamesUnitsAndU() {
-    assertEquals(0, run("measure", capture("dead_avg"), "--family=ref48"));
+    assertEquals(0, run("measure", recorded("dead_avg"), "--family=ref48"));
     assertTrue(out.toString().contains("Hold 1, 0 s to 28 s (judged from "), out.toString());
     assertTrue(
         out.toString().matches("(?s).*  Input +12[.]000[0-9]* ± 0[.]0[0-9]* V\\R.*"),
@@ -155,14 +145,14 @@ class MeasureCommandTest {
   /** A count has no unit; what five holds lack for one reason is told once, in words. */
   @Test
   void theTableIsAsLongAsWhatItSays() {
-    assertEquals(0, run("measure", capture("healthy_avg")));
+    assertEquals(0, run("measure", recorded("healthy_avg")));
     String table = out.toString();
     assertTrue(table.contains("Hold 2, 4 s to 8 s (judged from 4.5 s to 7.98 s)"), table);
     assertTrue(table.matches("(?s).*  Load pulses +0\\R.*"), table);
     assertTrue(table.contains("Case, hottest: no thermometer on the case"), table);
     assertEquals(1, table.split("the input current was not recorded", -1).length - 1, table);
     assertTrue(table.lines().allMatch(line -> line.length() < 160), table);
-    assertEquals(0, run("measure", capture("healthy_sw"), "--settle=0.15"));
+    assertEquals(0, run("measure", recorded("healthy_sw"), "--settle=0.15"));
     assertTrue(out.toString().contains("0.009 s to 0.018 s (too short to be judged)"), table);
   }
 
@@ -193,7 +183,7 @@ class MeasureCommandTest {
         Path.of(System.getProperty("corewright.home"), "fixtures", "benches", "emulated-sd48.json")
             .toString();
     assertEquals(
-        0, run("measure", capture("healthy_avg"), "--nominal=48", "--bench=" + bench, "--budget"));
+        0, run("measure", recorded("healthy_avg"), "--nominal=48", "--bench=" + bench, "--budget"));
     String text = out.toString();
     assertTrue(text.contains("gain and offset of"), text.substring(0, 200));
     for (String words :
@@ -207,7 +197,7 @@ class MeasureCommandTest {
             "(95 %)")) {
       assertTrue(text.contains(words), words);
     }
-    assertEquals(2, run("measure", capture("healthy_avg"), "--budget", "--json"));
+    assertEquals(2, run("measure", recorded("healthy_avg"), "--budget", "--json"));
   }
 
   @Test
@@ -216,7 +206,7 @@ class MeasureCommandTest {
         0,
         run(
             "measure",
-            capture("healthy_sw"),
+            recorded("healthy_sw"),
             "--settle=0.005",
             "--guard=0.0001",
             "--nominal=48",
@@ -292,23 +282,10 @@ class MeasureCommandTest {
 
   @Test
   void valuesThatMakeNoSenseAreRefusedByTheCommandLine() {
-    assertEquals(ExitCodes.USAGE, run("measure", capture("dead_avg"), "--settle=-1"));
-    assertEquals(ExitCodes.USAGE, run("measure", capture("dead_avg"), "--nominal=0"));
+    assertEquals(ExitCodes.USAGE, run("measure", recorded("dead_avg"), "--settle=-1"));
+    assertEquals(ExitCodes.USAGE, run("measure", recorded("dead_avg"), "--nominal=0"));
     assertEquals(ExitCodes.USAGE, run("measure"));
     assertNotEquals(0, run("measure", folder.resolve("none.csv").toString()));
     assertFalse(err.toString().contains("Exception"), err.toString());
-  }
-
-  private static String capture(String name) {
-    return Path.of(CAPTURES, name, "capture.csv.gz").toString();
-  }
-
-  private int run(String... arguments) {
-    out.getBuffer().setLength(0);
-    err.getBuffer().setLength(0);
-    CommandLine line = Main.commandLine();
-    line.setOut(new PrintWriter(out, true));
-    line.setErr(new PrintWriter(err, true));
-    return line.execute(arguments);
   }
 }

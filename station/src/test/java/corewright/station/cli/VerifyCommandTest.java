@@ -6,9 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -18,51 +15,35 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 
 /** The record of one imported run, verified from the command line as a customer's expert would. */
-class VerifyCommandTest {
-  private static final String ANSWERS =
-      """
-      {"who": "A. Tester",
-       "received": {"family": "ref48", "serial": "R-77", "label": "REF", "customer": "Nobody"},
-       "cues": {}, "checklist": {}, "agreed": {"approval": "approved"}}
-      """;
-
-  @TempDir private Path folder;
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
+class VerifyCommandTest extends Commands {
   private Path shop = Path.of("");
   private JsonNode outcome = new ObjectMapper().createObjectNode();
 
   @BeforeEach
   void oneImportedRun() throws Exception {
     shop = folder.resolve("shop");
-    Path answers = Files.writeString(folder.resolve("answers.json"), ANSWERS);
-    Path capture =
-        Path.of(System.getProperty("corewright.home"), "fixtures", "captures", "ilim_low_avg");
     assertEquals(
         0,
         run(
             "measure",
-            capture.resolve("capture.csv.gz").toString(),
+            recorded("ilim_low_avg"),
             "--tag=T-1",
-            "--answers=" + answers,
+            "--answers=" + answers(ANSWERS),
             "--shop=" + shop,
             "--json"),
         err.toString());
-    outcome = new ObjectMapper().readTree(said());
+    outcome = new ObjectMapper().readTree(out.toString());
   }
 
   @Test
   void theHeadOnTheDocumentAndTheExportedKeyProveTheRecord() throws Exception {
     Path key = folder.resolve("signing.pub");
     assertEquals(0, run("key", "--shop=" + shop, "--out=" + key));
-    said();
     String head = printedHead();
     assertEquals(0, run("verify", shop.toString(), "--key=" + key, "--head=" + head, "--json"));
-    JsonNode json = new ObjectMapper().readTree(said());
+    JsonNode json = new ObjectMapper().readTree(out.toString());
     assertTrue(json.get("whole").asBoolean());
     assertTrue(json.get("keysFromOutside").asBoolean());
     assertEquals(json.get("events").asLong(), json.get("signed").asLong());
@@ -73,21 +54,21 @@ class VerifyCommandTest {
     sql(
         "UPDATE chain SET sequence = 2, hash = (SELECT hash FROM event WHERE sequence = 2 AND chain"
             + " = 'import')");
-    assertEquals(0, run("verify", shop.toString(), "--key=" + key), said());
-    said();
+    assertEquals(0, run("verify", shop.toString(), "--key=" + key), out.toString());
     assertEquals(4, run("verify", shop.toString(), "--key=" + key, "--head=" + head));
-    assertTrue(said().startsWith("NOT AS IT WAS WRITTEN, first at: the chain import ends at 2"));
+    assertTrue(
+        out.toString().startsWith("NOT AS IT WAS WRITTEN, first at: the chain import ends at 2"));
   }
 
   @Test
   void aChangedReadingIsNamedAndTheExitCodeSaysSo() throws Exception {
     sql("UPDATE event SET body = replace(body, '43.28', '47.28') WHERE kind = 'run ended'");
     assertEquals(4, run("verify", shop.resolve("ledger.db").toString()));
-    String said = said();
+    String said = out.toString();
     assertTrue(said.contains("first at: event import:"), said);
     assertTrue(said.contains("(run ended, T-1): was changed"), said);
     assertEquals(4, run("verify", shop.toString(), "--json"));
-    JsonNode json = new ObjectMapper().readTree(said());
+    JsonNode json = new ObjectMapper().readTree(out.toString());
     assertFalse(json.get("whole").asBoolean());
     assertEquals(json.get("first"), json.at("/broken/0"));
   }
@@ -104,9 +85,8 @@ class VerifyCommandTest {
             "--reason=typo",
             "--by=A. T.",
             "--shop=" + shop));
-    said();
     assertEquals(0, run("show", "T-1", "--shop=" + shop, "--json"));
-    JsonNode json = new ObjectMapper().readTree(said());
+    JsonNode json = new ObjectMapper().readTree(out.toString());
     assertEquals("Supply 2 was used.", json.at("/amendments/0/text").asText());
     assertEquals(64, json.at("/amendments/0/original").asText().length());
     assertEquals(outcome.at("/run/findings"), json.at("/runs/0/findings"));
@@ -143,18 +123,5 @@ class VerifyCommandTest {
       sql.execute("DROP TRIGGER IF EXISTS event_is_never_removed");
       sql.execute(statement);
     }
-  }
-
-  private String said() {
-    String said = out.toString();
-    out.getBuffer().setLength(0);
-    return said;
-  }
-
-  private int run(String... arguments) {
-    CommandLine line = Main.commandLine();
-    line.setOut(new PrintWriter(out));
-    line.setErr(new PrintWriter(err));
-    return line.execute(arguments);
   }
 }

@@ -12,6 +12,7 @@ import corewright.bench.record.Verdict;
 import corewright.reports.chart.Numerals;
 import corewright.reports.ledger.Amendment;
 import corewright.reports.ledger.RunFact;
+import corewright.station.web.Next;
 import corewright.station.web.When;
 import corewright.station.work.RunStories.Story;
 import java.util.ArrayList;
@@ -47,7 +48,7 @@ public record DidPage(
     String question,
     List<Group> groups,
     boolean determined,
-    String next,
+    String toBeSurer,
     List<String> excluded,
     List<Other> others,
     Optional<Strip> strip,
@@ -55,7 +56,7 @@ public record DidPage(
     List<Amendment> amendments,
     List<String> reasons,
     String heldAgainst,
-    Step step) {
+    Next next) {
 
   /**
    * A group of parts that the readings point at.
@@ -71,9 +72,6 @@ public record DidPage(
 
   /** Another run of the unit, or this one. */
   public record Other(String id, String words, String verdict, boolean here) {}
-
-  /** What comes next; {@code href} is empty where nothing does. */
-  public record Step(String verb, String href) {}
 
   static DidPage of(Story story, Stage stage, Numerals numerals) {
     RunRecord run = story.run();
@@ -128,7 +126,7 @@ public record DidPage(
             + run.operator()
             + " with "
             + run.software(),
-        step(run.tag(), stage));
+        Next.of(run.tag(), stage));
   }
 
   private static Group group(Diagnosis.Candidate c) {
@@ -187,16 +185,5 @@ public record DidPage(
 
   private static String others(RunFact r) {
     return Purposes.words(r.purpose()) + ", run " + r.number() + ", " + When.moment(r.started());
-  }
-
-  private static Step step(String tag, Stage stage) {
-    return switch (stage) {
-      case TESTED, PENDING -> new Step("What we do with it", "/decide/" + tag);
-      case IDENTIFIED, CLOSED -> new Step("Test it", "/bench?tag=" + tag);
-      case PROVEN, SEALED, PACKED, TO_REPLACE, TO_RETURN ->
-          new Step("Hand it over", "/handover/" + tag);
-      case TO_REBUILD, OPEN -> new Step("Rebuild it", "/rebuild/" + tag);
-      default -> new Step("Its life", "/unit/" + tag);
-    };
   }
 }

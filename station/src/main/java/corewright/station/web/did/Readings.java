@@ -36,12 +36,14 @@ public final class Readings {
   /**
    * One row.
    *
+   * @param id of the limit
    * @param word the outcome; none of a verdict where nothing was judged
    * @param form the outcome's outline; empty where it has none
    * @param sure probability that the limit is met, in words; {@code –} where nothing was measured
    * @param note why there is no reading, or what to know about it; often empty
    */
   public record Row(
+      String id,
       String title,
       String value,
       String u,
@@ -51,6 +53,11 @@ public final class Readings {
       String word,
       String sure,
       String note) {}
+
+  /** The rows of a run by limit, where each was met worst; the headline first. */
+  public static List<Row> worst(RunRecord run, Numerals numerals) {
+    return new Readings(run, numerals).worst();
+  }
 
   /** One row a limit, where it was met worst; the headline first. */
   List<Row> worst() {
@@ -96,6 +103,7 @@ public final class Readings {
     Digits digits = Digits.of(limit, numerals);
     String outcome = outcome(f);
     return new Row(
+        limit.id(),
         limit.quantity().title() + load(f.hold()),
         m.map(digits::value).orElse(NONE),
         m.map(digits::u).orElse(""),

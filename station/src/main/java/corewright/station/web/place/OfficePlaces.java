@@ -5,6 +5,7 @@ import corewright.station.web.House;
 import corewright.station.web.Pages;
 import corewright.station.web.Place;
 import corewright.station.web.did.WhatItDid;
+import corewright.station.web.life.Life;
 import java.util.List;
 
 /** The places of the office, what it did, and what a dropped file says. */
@@ -12,6 +13,6 @@ public final class OfficePlaces {
   private OfficePlaces() {}
 
   public static List<Place> of(House house, Pages pages, Drafts drafts) {
-    return List.of(new WhatItDid(house, pages));
+    return List.of(new WhatItDid(house, pages), new Life(house, pages));
   }
 }

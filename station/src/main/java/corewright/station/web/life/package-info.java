@@ -1,0 +1,2 @@
+/** The life of one unit, on one page. */
+package corewright.station.web.life;
