@@ -11,7 +11,7 @@ final class Acts {
 
   static List<Act> of(EventKind kind, JsonNode body) {
     return switch (kind) {
-      case RECEIVED -> List.of(Act.RECEIVE);
+      case RECEIVED, BROUGHT -> List.of(Act.RECEIVE);
       case IDENTIFIED -> List.of(Act.IDENTIFY);
       case RUN_ENDED -> ofRun(body);
       case DECIDED -> List.of(ofDisposition(body.get("disposition").asText()));

@@ -14,7 +14,7 @@ final class Appender {
 
   Event append(Handle handle, String who, EventKind kind, String subject, JsonNode body) {
     String known = Tags.read(subject);
-    if (kind != EventKind.RECEIVED && !kind.isOfNoUnit() && !isKnown(handle, known)) {
+    if (!EventKind.beginsAVisit(kind.id()) && !kind.isOfNoUnit() && !isKnown(handle, known)) {
       throw unknown(known);
     }
     Event event = events.append(handle, who, kind, known, body);

@@ -46,7 +46,7 @@ final class Dossiers {
   static Optional<Dossier> tell(Handle handle, List<Event> events, int upTo) {
     Dossiers told = new Dossiers(handle);
     for (Event event : events) {
-      if (event.kind().equals(EventKind.RECEIVED.id()) && told.visit == upTo) {
+      if (EventKind.beginsAVisit(event.kind()) && told.visit == upTo) {
         break;
       }
       told.add(event);
@@ -66,7 +66,7 @@ final class Dossiers {
   private void add(Event event) {
     JsonNode body = Json.read(event.body());
     switch (EventKind.of(event.kind())) {
-      case RECEIVED -> begin(body);
+      case RECEIVED, BROUGHT -> begin(body);
       case ANSWERED -> body.get("answers").forEach(this::answer);
       case IDENTIFIED -> identification = Optional.of(Json.record(body, Identification.class));
       case RUN_ENDED -> {
@@ -98,6 +98,7 @@ final class Dossiers {
 
   private void begin(JsonNode body) {
     ObjectNode named = body.deepCopy();
+    named.remove("books"); // what was written down elsewhere is not what is known here
     named.put("customer", Customers.name(handle, body.get("customer").asText()));
     core = Optional.of(Json.record(named, Core.class));
     visit++;

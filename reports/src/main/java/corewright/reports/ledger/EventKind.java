@@ -11,6 +11,7 @@ import java.util.Optional;
  */
 enum EventKind {
   RECEIVED("received"),
+  BROUGHT("brought from old books"),
   ANSWERED("answered"),
   IDENTIFIED("identified"),
   RUN_BEGUN("run begun"),
@@ -87,6 +88,11 @@ enum EventKind {
           true;
       default -> false;
     };
+  }
+
+  /** Whether a visit begins with an event of this kind. */
+  static boolean beginsAVisit(String id) {
+    return id.equals(RECEIVED.id) || id.equals(BROUGHT.id);
   }
 
   static EventKind of(String id) {

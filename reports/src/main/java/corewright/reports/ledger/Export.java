@@ -40,6 +40,7 @@ final class Export {
     OF_A_VISIT.put("claim", "t.tag = v.tag AND t.shipped = v.number");
     OF_A_VISIT.put("confirmed", "t.tag = v.tag AND t.visit = v.number");
     OF_A_VISIT.put("attached", "t.tag = v.tag AND t.visit = v.number");
+    OF_A_VISIT.put("brought", "t.tag = v.tag AND v.number = 1");
   }
 
   private static final List<String> OF_A_CUSTOMER = List.of("agreement", "deposit");
@@ -129,7 +130,7 @@ final class Export {
     String named = Json.read(event.body()).path("customer").asText();
     if (!named.isEmpty()) {
       theirs.put(event.tag(), named.equals(customer));
-    } else if (event.kind().equals(EventKind.RECEIVED.id())) {
+    } else if (EventKind.beginsAVisit(event.kind())) {
       theirs.put(event.tag(), false);
     }
     return theirs.getOrDefault(event.tag(), false);

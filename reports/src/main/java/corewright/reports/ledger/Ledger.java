@@ -153,6 +153,11 @@ public final class Ledger extends UnitRecord implements AutoCloseable {
     return new Facts(database, appender);
   }
 
+  /** Units from old books. */
+  public Books books() {
+    return new Books(database, appender);
+  }
+
   /** Quotes and their return numbers. */
   public Agreements agreements() {
     return new Agreements(database, appender);

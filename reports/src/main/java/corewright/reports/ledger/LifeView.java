@@ -42,6 +42,9 @@ final class LifeView {
     for (Act act : acts) {
       life = after(life, act);
     }
+    if (hasLeft(kind, body)) {
+      life = new Life(Stage.SHIPPED, Optional.empty(), false);
+    }
     write(handle, event, before, life);
     if (kind == EventKind.HELD || kind == EventKind.DECIDED) {
       question(handle, event.tag(), life, body);
@@ -59,6 +62,11 @@ final class LifeView {
   private static Life after(Life life, Act act) {
     return life.after(act)
         .orElse(act == Act.RECEIVE ? new Life(Stage.RECEIVED, Optional.empty(), false) : life);
+  }
+
+  /** A unit of the old books that had left before there was this record. */
+  private static boolean hasLeft(EventKind kind, JsonNode body) {
+    return kind == EventKind.BROUGHT && !body.at("/books/shipped").asText().isEmpty();
   }
 
   private static void write(Handle handle, Event event, Life before, Life life) {

@@ -66,7 +66,7 @@ public final class Papers {
     int visits = 0;
     for (int i = 0; i < events.size(); i++) {
       Event event = events.get(i);
-      visits += event.kind().equals(EventKind.RECEIVED.id()) ? 1 : 0;
+      visits += EventKind.beginsAVisit(event.kind()) ? 1 : 0;
       if (visits == visit && is(event, kind) && !Instant.parse(event.at()).isBefore(since)) {
         return Dossiers.tell(handle, events.subList(0, i), visit)
             .map(dossier -> given(event, dossier));

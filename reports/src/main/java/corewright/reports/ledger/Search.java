@@ -24,6 +24,7 @@ final class Search {
     if (!key.isEmpty()) {
       ask(handle, found, "tag", "tag = ?", tag);
       ask(handle, found, "serial", "serial_key = ?", key);
+      boolean exact = !found.isEmpty();
       ask(handle, found, "beginning of the tag", "tag >= ? AND tag < ?", tag, tag + LAST);
       ask(
           handle,
@@ -34,10 +35,10 @@ final class Search {
               + ")",
           key,
           key + LAST);
-    }
-    if (found.isEmpty()) {
-      Mistyped.candidates(text)
-          .forEach(candidate -> ask(handle, found, Found.MISTYPED, "tag = ?", candidate));
+      if (!exact) { // a slip may as well look like the beginning of a longer tag
+        Mistyped.candidates(text)
+            .forEach(candidate -> ask(handle, found, Found.MISTYPED, "tag = ?", candidate));
+      }
     }
     return List.copyOf(found.values());
   }
@@ -54,7 +55,7 @@ final class Search {
 
   private static void ask(
       Handle handle, Map<String, Found> found, String why, String condition, Object... values) {
-    if (found.size() >= MOST) {
+    if (found.size() >= MOST && !why.equals(Found.MISTYPED)) {
       return;
     }
     handle

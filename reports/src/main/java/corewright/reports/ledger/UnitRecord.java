@@ -27,14 +27,15 @@ public abstract sealed class UnitRecord permits Ledger {
 
   /** Takes the next free tag; it is never given out again, whether a unit follows or not. */
   public String nextTag() {
-    return database.write(
-        handle -> {
-          String tag = Tags.of(Counters.next(handle, "unit"));
-          while (Appender.isKnown(handle, tag)) {
-            tag = Tags.of(Counters.next(handle, "unit"));
-          }
-          return tag;
-        });
+    return database.write(UnitRecord::freeTag);
+  }
+
+  static String freeTag(Handle handle) {
+    String tag = Tags.of(Counters.next(handle, "unit"));
+    while (Appender.isKnown(handle, tag)) {
+      tag = Tags.of(Counters.next(handle, "unit"));
+    }
+    return tag;
   }
 
   /**

@@ -28,6 +28,7 @@ final class Views {
           "agreement",
           "deposit",
           "seal",
+          "brought",
           "life",
           "serial_tail",
           "visit",
@@ -77,6 +78,10 @@ final class Views {
     }
     switch (kind) {
       case RECEIVED -> received(handle, event, body);
+      case BROUGHT -> {
+        received(handle, event, body);
+        Books.apply(handle, event, body);
+      }
       case IDENTIFIED ->
           handle.execute(
               "UPDATE unit SET variant = ? WHERE tag = ?", text(body, "variant"), event.tag());

@@ -39,6 +39,7 @@ final class VisitView {
   /** Others leave the row as it is. */
   private static final Set<EventKind> CHANGING =
       EnumSet.of(
+          EventKind.BROUGHT,
           EventKind.DECIDED,
           EventKind.RUN_ENDED,
           EventKind.OPENED,

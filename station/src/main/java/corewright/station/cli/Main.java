@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       AttachCommand.class,
       BackupCommand.class,
       BoardCommand.class,
+      BringCommand.class,
       CertificateCommand.class,
       CheckCommand.class,
       ClaimCommand.class,

@@ -14,6 +14,7 @@ import corewright.reports.document.Shop;
 import corewright.reports.ledger.KeyFolder;
 import corewright.reports.ledger.Ledger;
 import corewright.reports.ledger.SigningKey;
+import corewright.station.work.books.OldBooks;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -117,6 +118,11 @@ public final class Workshop implements AutoCloseable {
 
   public Exporting exporting() {
     return new Exporting(ledger, folders);
+  }
+
+  /** Old spreadsheets. */
+  public OldBooks oldBooks() {
+    return new OldBooks(catalogue, ledger);
   }
 
   public Sharing sharing() {
