@@ -9,6 +9,7 @@ import corewright.bench.record.RunEnd;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
+import corewright.measures.Chance;
 import corewright.reports.chart.Numerals;
 import corewright.reports.ledger.Amendment;
 import corewright.reports.ledger.RunFact;
@@ -130,7 +131,7 @@ public record DidPage(
   }
 
   private static Group group(Diagnosis.Candidate c) {
-    String sure = Readings.sure(c.probability());
+    String sure = Chance.words(c.probability());
     int blank = sure.indexOf(' ');
     return new Group(
         sure.substring(0, Math.max(0, blank)),

@@ -3,8 +3,8 @@ package corewright.station.web.did;
 import corewright.bench.record.Finding;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Verdict;
+import corewright.measures.Chance;
 import corewright.measures.FeedReadings;
-import corewright.measures.Figures;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
 import corewright.measures.Measurement;
@@ -90,13 +90,6 @@ public final class Readings {
         .map(Words::tied);
   }
 
-  /** Probabilities are said to two digits; nobody knows more of them. */
-  static String sure(double probability) {
-    return probability > 0.99
-        ? "over 0.99"
-        : probability < 0.01 ? "under 0.01" : Figures.number(probability, 2);
-  }
-
   private Row row(Finding f) {
     Limit limit = f.limit();
     Optional<Measurement> m = f.measurement();
@@ -111,7 +104,7 @@ public final class Readings {
         m.flatMap(v -> f.margin().map(margin -> digits.margin(margin, v))).orElse(NONE),
         outcome.equals("not judged") || outcome.equals("not measured") ? "" : outcome,
         outcome,
-        isVoid() ? NONE : f.conformity().map(Readings::sure).orElse(NONE),
+        isVoid() ? NONE : f.conformity().map(Chance::words).orElse(NONE),
         f.note());
   }
 

@@ -4,6 +4,7 @@ import corewright.bench.identify.Consequence;
 import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Hypothesis;
 import corewright.bench.record.Identification;
+import corewright.measures.Chance;
 import corewright.profiles.Cue;
 import corewright.profiles.Family;
 import corewright.profiles.Variant;

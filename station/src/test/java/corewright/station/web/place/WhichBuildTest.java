@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import corewright.bench.life.Role;
 import corewright.bench.life.Stage;
 import corewright.bench.record.Identification.Band;
+import corewright.measures.Chance;
 import corewright.station.web.Visit;
 import corewright.station.work.Workshop;
 import java.nio.file.Path;
