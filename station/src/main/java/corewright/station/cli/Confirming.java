@@ -28,8 +28,9 @@ final class Confirming {
     Cautions.of(family).forEach(line -> err.println("  - " + line));
     err.flush();
     if (named.isPresent() && !named.get().isBlank()) {
-      err.println("Confirmed by " + named.get().strip() + ".");
-      return named.get().strip();
+      String name = PersonName.of(named.get(), "--confirmed-by");
+      err.println("Confirmed by " + name + ".");
+      return name;
     }
     String typed = typed();
     if (typed.isBlank()) {
@@ -37,7 +38,7 @@ final class Confirming {
           "Nobody has confirmed the cautions, so nothing was energised",
           "Type your name when asked, or give it with --confirmed-by.");
     }
-    return typed.strip();
+    return PersonName.of(typed, "--confirmed-by");
   }
 
   /** A line from whoever is there; nothing where nobody is. */

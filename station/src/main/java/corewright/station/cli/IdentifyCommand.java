@@ -101,7 +101,7 @@ final class IdentifyCommand implements Callable<Integer> {
     List<Rekeying.Result> changed = all.stream().filter(r -> r.rekey().variantChanges()).toList();
     if (keep && person.who != null) {
       for (Rekeying.Result result : changed) {
-        rekeying.keep(result, person.who);
+        rekeying.keep(result, PersonName.of(person.who, "--by"));
       }
     }
     if (json) {

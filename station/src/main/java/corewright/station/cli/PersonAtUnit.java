@@ -14,6 +14,8 @@ import picocli.CommandLine.Parameters;
 
 /** Which unit somebody stands at, and who that is. */
 final class PersonAtUnit {
+  private static final String QUESTION = "Who is looking? (or --by NAME)";
+
   @Parameters(
       arity = "0..1",
       paramLabel = "TAG",
@@ -32,7 +34,7 @@ final class PersonAtUnit {
 
   @Option(
       names = "--by",
-      paramLabel = "WHO",
+      paramLabel = "NAME",
       defaultValue = "${env:COREWRIGHT_BY}",
       description = "Who is looking (or set COREWRIGHT_BY); asked for where it is not given.")
   @Nullable String who;
@@ -70,7 +72,7 @@ final class PersonAtUnit {
 
   /** Who is looking; empty where nobody is there to be asked. */
   Optional<String> somebody(Asking asking) {
-    String name = who == null || who.isBlank() ? asking.typed("Who is looking?") : who;
+    String name = who == null || who.isBlank() ? asking.typed(QUESTION) : who;
     if (asking.ended()) {
       return Optional.empty();
     }
@@ -80,15 +82,15 @@ final class PersonAtUnit {
 
   private String name(Asking asking) {
     if (who == null || who.isBlank()) {
-      String typed = asking.typed("Who is looking?");
+      String typed = asking.typed(QUESTION);
       if (typed.isBlank() || typed.equals(".")) {
         throw new Refused(
             "Nobody said who is looking, so nothing was asked",
-            "Type your name, or give it with --by.");
+            "Type your name, or give it with --by NAME.");
       }
       who = typed;
     }
-    return who.strip();
+    return PersonName.of(who, "--by");
   }
 
   private Optional<String> known(Workshop workshop) {

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,6 +50,23 @@ class IdentifyCommandTest {
       sum += p.asDouble();
     }
     assertEquals(1, sum, 1e-9);
+  }
+
+  /** A pipe that begins with the first answer: kept under a name that is none, nobody answers. */
+  @Test
+  void anAnswerIsNotTakenForAName() {
+    for (Typing typed :
+        List.of(identify("1\n1\nR-1\n"), identify("", "--by", "7"), identify("12\n"))) {
+      assertEquals(ExitCodes.REFUSED, typed.code(), typed.out());
+      assertTrue(typed.err().contains("is no name: it has no letter"), typed.err());
+      assertTrue(typed.err().contains("--by NAME"), typed.err());
+    }
+    assertEquals(
+        "{}",
+        Typing.nothing("board", "--json", "--shop", folder.resolve("shop"))
+            .out()
+            .strip()
+            .replaceAll("\\s", ""));
   }
 
   @Test
