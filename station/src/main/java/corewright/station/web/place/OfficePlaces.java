@@ -5,6 +5,7 @@ import corewright.station.web.House;
 import corewright.station.web.Pages;
 import corewright.station.web.Place;
 import corewright.station.web.did.WhatItDid;
+import corewright.station.web.dropped.Dropped;
 import corewright.station.web.life.Life;
 import java.util.List;
 
@@ -13,6 +14,6 @@ public final class OfficePlaces {
   private OfficePlaces() {}
 
   public static List<Place> of(House house, Pages pages, Drafts drafts) {
-    return List.of(new WhatItDid(house, pages), new Life(house, pages));
+    return List.of(new WhatItDid(house, pages), new Life(house, pages), new Dropped(house, pages));
   }
 }
