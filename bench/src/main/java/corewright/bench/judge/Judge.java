@@ -65,14 +65,14 @@ public final class Judge {
 
   static Saw see(
       MeasuredRun run, Family family, Profile profile, RunEnd end, List<String> reference) {
-    Plan plan = Plan.of(profile, family.ratedLoad_A(), run);
+    Plan plan = Plan.of(profile, family, run);
     InputCheck inputs = new InputCheck(family, profile, plan);
     Rule rule = Rule.of(profile.purpose());
     List<MeasuredHold> judged = run.holds().stream().filter(plan::judged).toList();
     List<Finding> findings =
         run.holds().isEmpty()
             ? List.of()
-            : new LimitCheck(rule).findings(run, judged, profile.limits());
+            : new LimitCheck(rule, plan).findings(run, judged, profile.limits());
     return new Saw(
         end,
         run.holds(),

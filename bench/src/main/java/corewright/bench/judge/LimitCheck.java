@@ -21,9 +21,11 @@ final class LimitCheck {
       Set.of(Quantity.UNDERSHOOT, Quantity.OVERSHOOT, Quantity.RECOVERY);
 
   private final Rule rule;
+  private final Plan plan;
 
-  LimitCheck(Rule rule) {
+  LimitCheck(Rule rule, Plan plan) {
     this.rule = rule;
+    this.plan = plan;
   }
 
   /** Findings in the order of holds, then limits; a limit that no hold met comes last. */
@@ -50,21 +52,14 @@ final class LimitCheck {
   }
 
   /** What the limit comes to for this hold; empty where it does not apply. */
-  private static Optional<Limit> applied(Limit limit, MeasuredRun run, MeasuredHold hold) {
+  private Optional<Limit> applied(Limit limit, MeasuredRun run, MeasuredHold hold) {
     boolean noEdge =
         OF_AN_EDGE.contains(limit.quantity()) && hold.recoveryState().equals("no_edge");
     Optional<Double> before =
-        hold.index() == 0 ? Optional.empty() : load_A(run.holds().get(hold.index() - 1));
-    return load_A(hold)
+        hold.index() == 0 ? Optional.empty() : plan.load_A(run.holds().get(hold.index() - 1));
+    return plan.load_A(hold)
         .filter(load -> !noEdge)
         .flatMap(load -> limit.at(before, load, hold.end_s() - hold.start_s()));
-  }
-
-  /**
-   * The load, not below 0: noise about a load that is off must not take the hold out of a range.
-   */
-  private static Optional<Double> load_A(MeasuredHold hold) {
-    return hold.value(Quantity.LOAD).map(load -> Math.max(0, load.value()));
   }
 
   private Finding inHold(Limit limit, MeasuredHold hold) {

@@ -7,6 +7,7 @@ import corewright.measures.MeasuredRun;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -92,6 +93,16 @@ public final class Counting {
           table.append('\n');
         });
     return table.toString();
+  }
+
+  /** What a unit shows that healthy ones do not, and which traits could not be read. */
+  public static String signs(Sample s) {
+    List<Seen> seen = Signs.of(s.run(), s.family(), s.profile(), s.judgement());
+    return seen.stream().map(Seen::sign).filter(sign -> !sign.healthy()).toList()
+        + " unread "
+        + Arrays.stream(Trait.values())
+            .filter(t -> seen.stream().noneMatch(one -> one.sign().trait() == t))
+            .toList();
   }
 
   /** The group that a fault belongs to; empty for one that load and line do not show. */

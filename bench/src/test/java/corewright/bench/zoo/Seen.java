@@ -1,5 +1,6 @@
 package corewright.bench.zoo;
 
+import corewright.bench.diagnose.Counting;
 import corewright.bench.diagnose.Counting.Sample;
 import corewright.bench.diagnose.Group;
 import corewright.bench.record.Diagnosis;
@@ -61,7 +62,16 @@ record Seen(
     }
     if (bad() && named().isEmpty()) {
       return Optional.of(
-          "not determined " + truth + " " + animal.what() + " " + candidates() + " " + reasons);
+          "not determined "
+              + truth
+              + " "
+              + animal.what()
+              + " "
+              + candidates()
+              + " "
+              + Counting.signs(sample)
+              + " "
+              + reasons);
     }
     return named().isPresent() && !right()
         ? Optional.of(
@@ -71,6 +81,8 @@ record Seen(
                 + animal.what()
                 + " "
                 + candidates()
+                + " "
+                + Counting.signs(sample)
                 + " "
                 + named().orElseThrow().evidenceFor())
         : Optional.empty();

@@ -45,10 +45,18 @@ public final class Assessing {
                 ChannelCalibration::channel, c -> new ChannelDoubt(c.gain_rel(), c.offset())));
   }
 
-  /** Judges what was measured; where nothing was, how the run ended still says something. */
+  /**
+   * Judges what was measured; where nothing was, how the run ended still says something.
+   *
+   * @param reference what the bench's reference units showed
+   */
   public static Judgement judge(
-      Optional<MeasuredRun> measured, Family family, Profile profile, RunEnd end) {
-    return Judge.judge(measured.orElseGet(() -> nothing(profile)), family, profile, end);
+      Optional<MeasuredRun> measured,
+      Family family,
+      Profile profile,
+      RunEnd end,
+      List<String> reference) {
+    return Judge.judge(measured.orElseGet(() -> nothing(profile)), family, profile, end, reference);
   }
 
   /** No hold was measured. */

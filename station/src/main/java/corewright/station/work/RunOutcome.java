@@ -35,6 +35,15 @@ record RunOutcome(
 
   /** The record, judged. */
   RunRecord of(RunBegun begun, Family family, Profile profile) {
+    return of(begun, family, profile, List.of());
+  }
+
+  /**
+   * The record, judged on a bench that may be in doubt.
+   *
+   * @param reference what the bench's reference units showed
+   */
+  RunRecord of(RunBegun begun, Family family, Profile profile, List<String> reference) {
     return new RunRecord(
         begun.id(),
         begun.tag(),
@@ -58,6 +67,6 @@ record RunOutcome(
         end,
         troubles,
         measured,
-        Assessing.judge(measured, family, profile, end));
+        Assessing.judge(measured, family, profile, end, reference));
   }
 }

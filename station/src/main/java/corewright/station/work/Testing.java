@@ -86,7 +86,9 @@ public final class Testing {
             folders.relative(folders.captures().resolve(plan.runId())));
     ledger.runBegun(begun);
     RunResult result = new RunEngine(clock).run(plan, instruments, listener, stop);
-    RunRecord record = outcome(plan, result).of(begun, plan.family(), profile);
+    List<String> reference =
+        ReferenceUnits.doubts(ledger, request.bench(), plan.family(), profile, request.tag());
+    RunRecord record = outcome(plan, result).of(begun, plan.family(), profile, reference);
     ledger.runEnded(record);
     OpenRuns.settled(result.run());
     return record;

@@ -48,7 +48,7 @@ final class LinelessBench {
             Assessing.settings(
                 family, profile, bench.channels(), Optional.empty(), Optional.empty()));
     RunEnd end = RunEnd.completed(run.samples() / run.sampleRate_Hz());
-    return new Seen(run, Assessing.judge(Optional.of(run), family, profile, end));
+    return new Seen(run, Assessing.judge(Optional.of(run), family, profile, end, List.of()));
   }
 
   private Capture sampled(OnTheBench unit, long seed) {

@@ -1,0 +1,57 @@
+package corewright.station.work;
+
+import corewright.bench.judge.ReferenceCheck;
+import corewright.bench.record.RunRecord;
+import corewright.bench.record.Verdict;
+import corewright.fixtures.describe.BenchDescription;
+import corewright.measures.MeasuredRun;
+import corewright.profiles.Family;
+import corewright.profiles.Profile;
+import corewright.reports.ledger.Ledger;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the known good units of a bench showed on it last, against their first pass there: while it
+ * differs, the bench is in doubt and no run on it says anything of a unit.
+ */
+final class ReferenceUnits {
+  private ReferenceUnits() {}
+
+  /**
+   * What speaks against the bench, each a sentence; often empty.
+   *
+   * @param tag of the unit under test: it never speaks for itself
+   */
+  static List<String> doubts(
+      Ledger ledger, BenchDescription bench, Family family, Profile profile, String tag) {
+    return bench.referenceUnits().stream()
+        .filter(known -> !known.equals(tag))
+        .flatMap(known -> doubts(ledger.dossier(known).runs(), bench, family, profile).stream())
+        .toList();
+  }
+
+  static List<String> doubts(
+      List<RunRecord> runs, BenchDescription bench, Family family, Profile profile) {
+    List<RunRecord> here =
+        runs.stream()
+            .filter(r -> r.bench().equals(bench.id()) && r.profileId().equals(profile.id()))
+            .filter(r -> r.profileRevision() == profile.revision())
+            .filter(r -> verdict(r) != Verdict.INCOMPLETE)
+            .toList();
+    Optional<RunRecord> proved = here.stream().filter(r -> verdict(r) == Verdict.PASS).findFirst();
+    return proved
+        .map(r -> ReferenceCheck.doubts(measured(r), measured(here.get(here.size() - 1)), family))
+        .orElse(List.of());
+  }
+
+  private static Verdict verdict(RunRecord run) {
+    return run.judgement().verdict().orElse(Verdict.INCOMPLETE);
+  }
+
+  private static MeasuredRun measured(RunRecord run) {
+    return run.measured()
+        .orElseGet(() -> new MeasuredRun(0, 0, "", List.of(), Map.of(), List.of()));
+  }
+}
