@@ -83,7 +83,7 @@ final class Certifying {
     Optional<Picture> picture =
         arrived.flatMap(a -> desk.pictures().of(run, a)).or(() -> desk.pictures().of(run));
     String number = issue.map(Issue::number).orElse(run.tag());
-    return new Sheet(desk.paper().numbered(number), picture)
+    return new Sheet(desk.paper().numbered(number), picture, desk.shop().logo())
         .pdf(
             room -> desk.page(Optional.of(run), arrived, picture.isPresent(), issue, room),
             page -> new Certificate(page).body(dossier),

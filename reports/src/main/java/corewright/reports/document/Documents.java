@@ -82,7 +82,7 @@ public final class Documents {
     Optional<RunRecord> arrived = Supported.arrived(dossier);
     Optional<Picture> picture =
         arrived.flatMap(a -> desk.pictures().of(left, a)).or(() -> desk.pictures().of(left));
-    return new Sheet(desk.paper(), picture)
+    return new Sheet(desk.paper(), picture, desk.shop().logo())
         .write(
             room ->
                 desk.page(Optional.of(left), arrived, picture.isPresent(), Optional.empty(), room),
@@ -107,7 +107,7 @@ public final class Documents {
         Stream.of(claim.received(), claim.returned()).flatMap(Optional::stream).toList();
     Optional<Picture> picture = desk.pictures().of(claim.shipped(), others);
     Optional<RunRecord> run = claim.returned().or(() -> Optional.of(claim.shipped()));
-    return new Sheet(desk.paper(), picture)
+    return new Sheet(desk.paper(), picture, desk.shop().logo())
         .write(
             room -> desk.page(run, Optional.empty(), picture.isPresent(), Optional.empty(), room),
             page -> new ClaimReport(page).body(claim),
@@ -178,7 +178,7 @@ public final class Documents {
       Optional<Picture> picture,
       Path folder,
       Function<Page, Element> parts) {
-    return new Sheet(desk.paper(), picture)
+    return new Sheet(desk.paper(), picture, desk.shop().logo())
         .write(
             room -> desk.page(run, Optional.empty(), picture.isPresent(), Optional.empty(), room),
             parts,

@@ -7,6 +7,7 @@ import corewright.bench.record.Disposition;
 import corewright.bench.record.Verdict;
 import corewright.reports.chart.Forms;
 import corewright.reports.chart.Picture;
+import corewright.reports.document.logo.Logo;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
@@ -16,19 +17,21 @@ import java.util.Optional;
 import org.w3c.dom.Element;
 
 /**
- * Draws as vectors what a page leaves room for: {@code picture}, {@code charge}, a symbol by its
- * name, or a verdict or disposition by its word.
+ * Draws as vectors what a page leaves room for: {@code picture}, {@code charge}, {@code logo}, a
+ * symbol by its name, or a verdict or disposition by its word.
  */
 final class Drawings implements FSObjectDrawer {
   static final String TYPE = "application/x-drawing";
 
   /** Draws nothing: enough to lay a page out. */
-  static final Drawings NONE = new Drawings(Optional.empty());
+  static final Drawings NONE = new Drawings(Optional.empty(), Optional.empty());
 
   private final Optional<Picture> picture;
+  private final Optional<Logo> logo;
 
-  Drawings(Optional<Picture> picture) {
+  Drawings(Optional<Picture> picture, Optional<Logo> logo) {
     this.picture = picture;
+    this.logo = logo;
   }
 
   @Override
@@ -61,6 +64,8 @@ final class Drawings implements FSObjectDrawer {
       double scale = width / Picture.WIDTH;
       g.scale(scale, scale);
       picture.ifPresent(p -> p.draw(g, (int) Math.round(height / scale)));
+    } else if (what.equals("logo")) {
+      logo.ifPresent(own -> own.draw(g, area));
     } else if (what.equals("charge")) {
       Forms.drawCharge(g, area);
     } else if (Arrays.stream(Verdict.values()).anyMatch(v -> v.name().equals(what))) {

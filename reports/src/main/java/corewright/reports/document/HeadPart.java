@@ -4,10 +4,16 @@ import corewright.bench.record.Core;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.Source;
 import corewright.profiles.Family;
+import java.util.Locale;
 import org.w3c.dom.Element;
 
 /** Whose paper, and which unit. */
 final class HeadPart {
+  private static final double WHOSE_MM = 84;
+  private static final double LOGO_WIDE_MM = 28;
+  private static final double LOGO_HIGH_MM = 10.5;
+  private static final double LOGO_AIR_MM = 3.2;
+
   private final Page page;
   private final Markup m;
 
@@ -30,20 +36,46 @@ final class HeadPart {
                     page.specimen() ? "status.invented" : "status.none", page.date(page.issued())));
     String address =
         shop.contact().isBlank() ? shop.address() : shop.address() + ", " + shop.contact();
-    return m.tag(
-        "div.head",
+    Element head =
         m.tag(
-            "div.shop",
-            m.tag("p.name", page.foreign(shop.name(), 60)),
-            m.tag("p", page.foreign(address, 90))),
-        m.tag(
-            "div.doc",
+            "div.head",
+            whose(shop, address),
             m.tag(
-                "h1",
-                title
-                    + " "
-                    + page.whole(page.issue().map(Issue::number).orElse(dossier.core().tag()))),
-            m.tag("p", status)));
+                "div.doc",
+                m.tag(
+                    "h1",
+                    title
+                        + " "
+                        + page.whole(page.issue().map(Issue::number).orElse(dossier.core().tag()))),
+                m.tag("p", status)));
+    style(head, "border-bottom-color", shop.colour().toString());
+    return head;
+  }
+
+  /** The logo stands before the name and takes its room from it. */
+  private Element whose(Shop shop, String address) {
+    Element name = m.tag("p.name", page.foreign(shop.name(), 60));
+    style(name, "color", shop.colour().toString());
+    Element words = m.tag("div.letterhead", name, m.tag("p", page.foreign(address, 90)));
+    Element whose = m.tag("div.shop");
+    double logo_mm = 0;
+    if (shop.logo().isPresent()) {
+      double aspect = shop.logo().get().aspect();
+      logo_mm = Math.min(LOGO_WIDE_MM, LOGO_HIGH_MM * aspect);
+      Element logo = m.drawing("logo", "logo", page.say("logo", page.foreign(shop.name(), 60)));
+      logo.setAttribute(
+          "style",
+          String.format(Locale.ROOT, "width:%.1fmm;height:%.1fmm", logo_mm, logo_mm / aspect));
+      whose.appendChild(logo);
+      logo_mm += LOGO_AIR_MM;
+    }
+    style(words, "width", String.format(Locale.ROOT, "%.1fmm", WHOSE_MM - logo_mm));
+    whose.appendChild(words);
+    return whose;
+  }
+
+  private static void style(Element element, String property, String value) {
+    element.setAttribute("style", property + ":" + value);
   }
 
   private String status(Source source) {

@@ -1,6 +1,7 @@
 package corewright.reports.document;
 
 import corewright.reports.chart.Picture;
+import corewright.reports.document.logo.Logo;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,10 +20,12 @@ final class Sheet {
 
   private final Paper paper;
   private final Optional<Picture> picture;
+  private final Optional<Logo> logo;
 
-  Sheet(Paper paper, Optional<Picture> picture) {
+  Sheet(Paper paper, Optional<Picture> picture, Optional<Logo> logo) {
     this.paper = paper;
     this.picture = picture;
+    this.logo = logo;
   }
 
   /**
@@ -32,7 +35,7 @@ final class Sheet {
    * @param parts fills it: the body
    */
   byte[] pdf(Function<Room, Page> pages, Function<Page, Element> parts, String title) {
-    return Pdf.of(fitting(pages, parts, title), new Drawings(picture));
+    return Pdf.of(fitting(pages, parts, title), new Drawings(picture, logo));
   }
 
   /** Writes them; nothing is left behind at {@code file} if that fails. */

@@ -1,5 +1,6 @@
 package corewright.station.work;
 
+import corewright.reports.document.Colour;
 import corewright.reports.document.Given;
 import corewright.reports.document.Shop;
 import corewright.reports.ledger.Head;
@@ -27,6 +28,7 @@ final class Letterhead {
     kept.put("complaints", shop.complaints());
     kept.put("warrantyMonths", String.valueOf(shop.warranty_months()));
     kept.put("warrantyTerms", shop.warrantyTerms());
+    kept.put("colour", shop.colour().toString());
     kept.put("region", shop.region().toLanguageTag());
     return kept;
   }
@@ -55,7 +57,9 @@ final class Letterhead {
             Optional.ofNullable(kept.get("region"))
                 .map(Locale::forLanguageTag)
                 .orElse(shop.region()),
-            shop.invented()));
+            shop.invented(),
+            Optional.ofNullable(kept.get("colour")).map(Colour::of).orElse(shop.colour()),
+            shop.logo()));
   }
 
   private static String printed(Head head) {

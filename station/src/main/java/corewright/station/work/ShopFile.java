@@ -3,10 +3,14 @@ package corewright.station.work;
 import com.fasterxml.jackson.databind.JsonNode;
 import corewright.files.JsonFile;
 import corewright.files.JsonSchema;
+import corewright.reports.document.Colour;
 import corewright.reports.document.Shop;
+import corewright.reports.document.logo.Logo;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Reads {@code shop.json} beside the ledger: whose paper every document is. */
 public final class ShopFile {
@@ -32,14 +36,41 @@ public final class ShopFile {
     JsonNode root = file.root();
     Shop usual = new Shop("", "", "", COMPLAINTS);
     return new Shop(
-        root.path("name").asText(),
-        root.path("address").asText(),
-        root.path("contact").asText(""),
-        root.path("complaints").asText(COMPLAINTS),
-        root.path("warrantyMonths").asInt(usual.warranty_months()),
-        root.path("warrantyTerms").asText(usual.warrantyTerms()),
-        region(root.path("region").asText(usual.region().getCountry())),
-        root.path("invented").asBoolean(false));
+            root.path("name").asText(),
+            root.path("address").asText(),
+            root.path("contact").asText(""),
+            root.path("complaints").asText(COMPLAINTS),
+            root.path("warrantyMonths").asInt(usual.warranty_months()),
+            root.path("warrantyTerms").asText(usual.warrantyTerms()),
+            region(root.path("region").asText(usual.region().getCountry())),
+            root.path("invented").asBoolean(false))
+        .dressed(colour(file), logo(file, folder));
+  }
+
+  /** The ink of everything else where none is given. */
+  private static Colour colour(JsonFile file) {
+    JsonNode given = file.root().path("colour");
+    if (given.isMissingNode()) {
+      return Colour.INK;
+    }
+    Colour colour = Colour.of(given.asText());
+    colour
+        .fault()
+        .ifPresent(
+            fault ->
+                JsonFile.refuse(
+                    List.of(
+                        file.mistake(
+                            "/colour",
+                            colour + " cannot be the shop's colour: " + fault,
+                            "Take a dark brown, orange, violet or grey, or leave the line out"))));
+    return colour;
+  }
+
+  /** A file beside shop.json; it is read when the first document needs it. */
+  private static Optional<Logo> logo(JsonFile file, Path folder) {
+    String name = file.root().path("logo").asText("");
+    return name.isEmpty() ? Optional.empty() : Optional.of(Logo.at(folder.resolve(name)));
   }
 
   /** Texts are English; a date, a decimal mark and a sheet are those of the region. */

@@ -59,6 +59,29 @@ class PaperCommandsTest extends Commands {
         new ObjectMapper().readTree(out.toString()).at("/cautions/0").asText().contains(said));
   }
 
+  @Test
+  void aColourOrALogoThatCannotBeUsedIsRefusedAndStopsNothingElse() throws Exception {
+    shop("\"colour\": \"#C00000\"");
+    assertEquals(1, inShop("letter", "T-1"));
+    assertTrue(
+        err.toString()
+            .contains("shop.json:2: /colour: #C00000 cannot be the shop's colour: its hue is red"),
+        err.toString());
+    shop("\"logo\": \"logo.png\"");
+    assertEquals(1, inShop("letter", "T-1"));
+    assertTrue(
+        err.toString().contains("logo.png:0: logo: it cannot be read. See that"), err.toString());
+    assertEquals(0, inShop("show", "T-1"), err.toString());
+    shop("\"colour\": \"#5B2A86\"");
+    assertEquals(0, inShop("letter", "T-1"), err.toString());
+  }
+
+  private void shop(String line) throws Exception {
+    Files.writeString(
+        folder.resolve("shop/shop.json"),
+        "{\"name\": \"Mill Yard\", \"address\": \"Street 1\",\n" + line + "}");
+  }
+
   private int inShop(String... words) {
     String[] all = Arrays.copyOf(words, words.length + 1);
     all[words.length] = "--shop=" + folder.resolve("shop");
