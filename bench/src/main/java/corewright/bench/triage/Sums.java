@@ -90,10 +90,60 @@ public record Sums(Economics money, double p, double core, double warrantyNew) {
 
   /** What the table looks at. */
   public Means.Economy economy() {
-    if (rebuild() >= LEAST_OF_SALE * money.sale()) {
+    if (rebuild() >= least()) {
       return Means.Economy.REBUILD_PAYS;
     }
     return replace() > 0 ? Means.Economy.REPLACE_PAYS : Means.Economy.NEITHER_PAYS;
+  }
+
+  /** The least that a rebuild must bring, or the owner overrides. */
+  public double least() {
+    return LEAST_OF_SALE * money.sale();
+  }
+
+  /** Probability of success from which on a rebuild brings {@link #least}. */
+  public double enough() {
+    return (cost() - money.harvest() + least())
+        / (money.sale() - money.warranty() - money.harvest());
+  }
+
+  /**
+   * One line of a sum.
+   *
+   * @param words what it is for, as {@code parts kit}
+   * @param amount in the family's currency; negative where it is spent
+   */
+  public record Line(String words, double amount) {}
+
+  /** What {@link #rebuild} is made of. */
+  public List<Line> rebuildLines() {
+    String success = Figures.number(p, 2);
+    return List.of(
+        new Line(success + " × sold, less warranty", p * (money.sale() - money.warranty())),
+        new Line(Figures.number(1 - p, 2) + " × harvested instead", (1 - p) * money.harvest()),
+        new Line("parts kit", -money.kit()),
+        new Line(
+            Figures.number(money.labour_h(), 1)
+                + " h at "
+                + Figures.number(money.rate_perHour(), 0),
+            -money.labour_h() * money.rate_perHour()),
+        new Line("test and burn-in", -money.test()));
+  }
+
+  /** What {@link #replace} is made of. */
+  public List<Line> replaceLines() {
+    return List.of(
+        new Line("exchange price", money.exchange()),
+        new Line("unit from the shelf", -money.exchangeCost()),
+        new Line("value of this core", core),
+        new Line("warranty", -warrantyNew));
+  }
+
+  /** What {@link #giveBack} is made of. */
+  public List<Line> giveBackLines() {
+    return List.of(
+        new Line("evaluation fee", money.evaluation()),
+        new Line("freight and handling", -money.freight()));
   }
 
   /** The three sums, each a sentence. */

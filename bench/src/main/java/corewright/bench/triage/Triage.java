@@ -34,6 +34,16 @@ public final class Triage {
         unit.inputs());
   }
 
+  /** The rows of the table as it stands, by id, in the order in which they are asked. */
+  public static List<String> rows() {
+    return DecisionTable.ROWS.stream().map(Row::id).toList();
+  }
+
+  /** The revision of the table as it stands. */
+  public static int revision() {
+    return DecisionTable.REVISION;
+  }
+
   static Row row(Case unit) {
     for (Row row : DecisionTable.ROWS) { // a plain loop: the whole space of cases is tried in tests
       if (row.when().test(unit)) {

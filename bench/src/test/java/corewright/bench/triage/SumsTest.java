@@ -29,6 +29,21 @@ class SumsTest {
     assertEquals(Means.Economy.REBUILD_PAYS, SOFT.economy());
   }
 
+  /** What a person sees added up must be what the table decided by. */
+  @Test
+  void theLinesOfEachSumAddUpToIt() {
+    assertEquals(SOFT.rebuild(), sum(SOFT.rebuildLines()), 1e-9);
+    assertEquals(SOFT.replace(), sum(SOFT.replaceLines()), 1e-9);
+    assertEquals(SOFT.giveBack(), sum(SOFT.giveBackLines()), 1e-9);
+    // 0.15 · 480; (207 − 40 + 72) / 418
+    assertEquals(72, SOFT.least(), 1e-9);
+    assertEquals(239.0 / 418, SOFT.enough(), 1e-12);
+  }
+
+  private static double sum(List<Sums.Line> lines) {
+    return lines.stream().mapToDouble(Sums.Line::amount).sum();
+  }
+
   @Test
   void aHardResinBuild() {
     // 0.15 · 458 + 0.85 · 40 − 207 = 68.70 + 34 − 207 = −104.30

@@ -117,7 +117,7 @@ final class Deciding {
   }
 
   /** A unit that was rebuilt before succeeds less often. */
-  private static Sums sums(Family family, Optional<Identification> identification) {
+  static Sums sums(Family family, Optional<Identification> identification) {
     Sums sums = Sums.of(family.economics());
     return identification.filter(i -> i.probably(Hypothesis.REBUILT_BEFORE)).isPresent()
         ? sums.with(Math.max(0, sums.p() - REBUILT_BEFORE))

@@ -6,6 +6,7 @@ import corewright.bench.record.Dossier;
 import corewright.bench.record.RunRecord;
 import corewright.bench.run.Clock;
 import corewright.bench.triage.Overruling;
+import corewright.bench.triage.Sums;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
 import corewright.reports.chart.Charts;
@@ -202,13 +203,28 @@ public final class Workshop implements AutoCloseable {
     return publishing;
   }
 
+  /** What was agreed with customers, and what the shop has, said to the decision table. */
+  public Agreeing agreeing() {
+    return new Agreeing(ledger, clock);
+  }
+
+  /** The sums behind a decision about a unit, as they stand now; nothing is decided. */
+  public Sums sums(String tag) {
+    Dossier dossier = ledger.dossier(tag);
+    return Deciding.sums(catalogue.family(dossier.core().family()), dossier.identification());
+  }
+
   /** Puts a unit before the decision table, and keeps the row that decided. */
   public Decision decide(String tag, String who) {
-    Dossier dossier = ledger.dossier(tag);
-    Family family = catalogue.family(dossier.core().family());
-    Decision decision = Deciding.decide(family, dossier, teardowns().priors(tag), today());
+    Decision decision = weighed(tag);
     ledger.decided(tag, decision, who);
     return decision;
+  }
+
+  private Decision weighed(String tag) {
+    Dossier dossier = ledger.dossier(tag);
+    Family family = catalogue.family(dossier.core().family());
+    return Deciding.decide(family, dossier, teardowns().priors(tag), today());
   }
 
   /**
@@ -217,7 +233,7 @@ public final class Workshop implements AutoCloseable {
    * @throws Refused where safety, law or the unit's owner forbid it, or a name or reason is missing
    */
   public Decision overrule(String tag, Disposition to, String destination, String who, String why) {
-    Decision decided = decide(tag, who);
+    Decision decided = weighed(tag);
     Decision overruled;
     try {
       overruled = Overruling.of(decided, to, destination, who, why);
@@ -226,6 +242,7 @@ public final class Workshop implements AutoCloseable {
           "The decision on " + tag + " stands: " + forbidden.getMessage(),
           "Row " + decided.row() + " was kept as it is.");
     }
+    ledger.decided(tag, decided, who); // only now: what is refused leaves the record as it was
     ledger.decided(tag, overruled, who);
     return overruled;
   }

@@ -15,6 +15,8 @@ public final class CorePlaces {
         new Papers(house),
         new Counter(house, pages, drafts),
         new WhichBuild(house, pages),
-        new ConditionOf(house, pages, drafts));
+        new ConditionOf(house, pages, drafts),
+        new WhatWeDo(house, pages),
+        new StepBack(house, pages));
   }
 }
