@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.port.InstrumentFault;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -60,6 +63,17 @@ class EveryCommandTest {
   void whateverReportsDoesSoAsJsonToo(String command) {
     boolean json = LINE.getSubcommands().get(command).getCommandSpec().findOption("--json") != null;
     assertEquals(!NO_REPORT.contains(command), json);
+  }
+
+  /** A command that the first page does not name is not found by anybody. */
+  @Test
+  void theReadmeNamesEveryCommand() throws IOException {
+    String page = Files.readString(Path.of(System.getProperty("corewright.home"), "README.md"));
+    commands()
+        .forEach(
+            c ->
+                assertTrue(
+                    page.matches("(?s).*`(corewright )?" + c + "[ `].*"), c + " is missing"));
   }
 
   @Test
