@@ -93,7 +93,9 @@ final class PlanGuards {
             && kinds.get(last) == Step.Kind.DISCHARGE;
     return Answer.of(
         right,
-        "The steps are " + kinds + ".",
+        right
+            ? kinds.size() + " steps, from the dead check to the discharge."
+            : "The steps are " + kinds + ".",
         "A profile begins with a dead check and a first power, and ends with a discharge.");
   }
 

@@ -115,7 +115,10 @@ public final class Benches implements AutoCloseable {
   /** The bench that matters most now. */
   public Glance glance() {
     Stream<LiveBench> shown = known.isEmpty() ? all().stream() : known.values().stream();
-    return shown.map(Benches::glance).min(order()).orElse(Glance.NONE);
+    return shown
+        .min(Comparator.comparing(Benches::glance, order()))
+        .map(b -> b.plate() == Plate.NO_RUN ? Glance.NO_RUN : glance(b))
+        .orElse(Glance.NONE);
   }
 
   private static Comparator<Glance> order() {

@@ -17,6 +17,10 @@ public record Glance(
   /** No bench is described yet. */
   public static final Glance NONE = new Glance("", "off", "No bench yet", "–", "/bench", false);
 
+  /** There are benches, and nothing was measured on any since the program started. */
+  static final Glance NO_RUN =
+      new Glance("", "off", "No run since the start", "–", "/bench", false);
+
   /** Whether it carries the sign for electricity. */
   public boolean warns() {
     return !form.equals("off");

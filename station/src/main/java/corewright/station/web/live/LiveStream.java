@@ -73,13 +73,16 @@ final class LiveStream {
 
   private void send(OutputStream out) throws IOException {
     Duration frame = Duration.ofMillis(1000 / FRAMES_PER_S);
+    int steps = -1;
     for (int i = 0; !closed.getAsBoolean() && !Thread.currentThread().isInterrupted(); i++) {
       boolean over = run.isOver(); // asked first, so that nothing is left behind
       StringBuilder text = new StringBuilder();
-      columns(text);
-      if (i % BESIDE_EVERY == 0 || over) {
+      int begun = run.begun().size();
+      if (i % BESIDE_EVERY == 0 || begun != steps || over) {
+        steps = begun;
         text.append("event: now\ndata: ").append(NowJson.of(bench, run)).append("\n\n");
       }
+      columns(text);
       out.write(text.toString().getBytes(StandardCharsets.UTF_8));
       out.flush();
       if (over && next >= run.columns().size()) {

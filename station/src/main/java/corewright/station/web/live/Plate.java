@@ -20,7 +20,10 @@ public record Plate(String form, String word, String line, String volts) {
 
   /** A bench on which nothing has been measured since the program started. */
   static final Plate NO_RUN =
-      new Plate("off", "NOT MEASURED", "No run here since the station was started.", "–");
+      new Plate("off", "NO RUN YET", "No run here since the station was started.", "–");
+
+  private static final Plate NOT_SWITCHED_ON =
+      new Plate("off", "NOT SWITCHED ON", "Nothing was switched on in this run.", "–");
 
   /** A run that died, or that could not be closed: nothing is known of what is on the bench. */
   static Plate left(String why) {
@@ -85,7 +88,7 @@ public record Plate(String form, String word, String line, String volts) {
           Figures.number(run.seen().map(Seen::output_V).orElse(0.0), 1));
     }
     if (!run.powered() && run.record().isPresent() && run.record().get().troubles().isEmpty()) {
-      return before;
+      return before.equals(NO_RUN) ? NOT_SWITCHED_ON : before;
     }
     String why =
         run.record()

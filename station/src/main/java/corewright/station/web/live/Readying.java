@@ -25,7 +25,16 @@ import java.util.Optional;
 final class Readying {
   /** Stages at which a unit waits for a bench, the ones that need it first. */
   private static final List<Stage> WAITING =
-      List.of(Stage.IDENTIFIED, Stage.CLOSED, Stage.TESTED, Stage.PENDING, Stage.PROVEN);
+      List.of(
+          Stage.IDENTIFIED,
+          Stage.CLOSED,
+          Stage.RECEIVED,
+          Stage.TESTED,
+          Stage.PENDING,
+          Stage.TO_REBUILD,
+          Stage.TO_REPLACE,
+          Stage.TO_RETURN,
+          Stage.PROVEN);
 
   private static final int MOST_UNITS = 12;
 

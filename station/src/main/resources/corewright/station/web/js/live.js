@@ -4,6 +4,7 @@ const SVG = 'http://www.w3.org/2000/svg';
 const LEFT = 56;
 const RIGHT = 836;
 const LEAST_SHEET_S = 6;
+const KEPT_S = 30;
 const STALE_MS = 1000;
 const HOLD_MS = 1000;
 const main = document.querySelector('main[data-bench]');
@@ -36,6 +37,7 @@ class Picture {
     this.starts = [];
     this.now = 0;
     this.inputVoid = false;
+    this.kept = [];
     this.ground = draw(svg, 'g', {});
     this.lines = draw(svg, 'g', {});
     this.open(0, 0);
@@ -51,10 +53,10 @@ class Picture {
   }
 
   // A new sheet for a step: as many of the next steps of its sort as fit beside it.
-  open(index, from) {
+  open(index, from, least = LEAST_SHEET_S, lead = 0.06) {
     const step = this.plan.steps[index];
-    let end = from + Math.max(LEAST_SHEET_S, step.long * 1.2);
-    this.from = from - (end - from) * 0.06;
+    const end = from + Math.max(least, step.long * 1.2);
+    this.from = from - (end - from) * lead;
     this.to = end;
     this.first = index;
     this.last = index;
@@ -65,6 +67,7 @@ class Picture {
     }
     const bins = (RIGHT - LEFT) / 2;
     this.bins = Array.from({ length: bins }, () => null);
+    this.kept.forEach((event) => this.fold(event)); // what came before it was known that a step begins
     this.scale();
     this.drawGround();
   }
@@ -191,7 +194,8 @@ class Picture {
     const judged = this.plan.steps.map((s, i) => [s, i]).filter(([s]) => s.judged);
     if (!judged.length) return;
     const [longest, index] = judged.reduce((a, b) => (b[0].long > a[0].long ? b : a));
-    this.open(index, this.startOf(index));
+    this.open(index, this.startOf(index), 0, 0.2);
+    this.last = index;
     const g = this.lines;
     g.replaceChildren();
     this.windows(g, 0);
@@ -201,7 +205,7 @@ class Picture {
     this.floor(g, longest, from, to);
     if (longest.floor !== undefined) {
       const y = Picture.y(longest.floor, this.range, this.out);
-      draw(g, 'text', { x: this.x(at) - 4, y: y + 24, class: 'fl' }, 'limit ' + longest.floor.toFixed(2));
+      draw(g, 'text', { x: this.x(from) - 14, y: y + 5, class: 'fl', 'text-anchor': 'end' }, 'limit ' + longest.floor.toFixed(2) + ' V');
     }
     this.jaws(g, from, to, `judged ${this.plan.settle.toFixed(2)} to ${(longest.long - this.plan.guard).toFixed(2)} s`);
     const y = Picture.y(longest.input, this.inputRange, this.inp);
@@ -214,6 +218,13 @@ class Picture {
 
   add(event) {
     this.live = true;
+    this.kept.push(event);
+    const oldest = event.i - KEPT_S * 1000 / this.plan.column;
+    while (this.kept[0].i < oldest) this.kept.shift();
+    this.fold(event);
+  }
+
+  fold(event) {
     const column = this.plan.column / 1000;
     const count = event.v.length / 6;
     for (let c = 0; c < count; c++) {

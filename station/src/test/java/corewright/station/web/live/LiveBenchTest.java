@@ -1,0 +1,136 @@
+package corewright.station.web.live;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import corewright.bench.record.RunEnd;
+import corewright.bench.record.RunRecord;
+import corewright.bench.record.Source;
+import corewright.bench.run.Clock;
+import corewright.fixtures.emulate.unit.TrueState;
+import corewright.reports.ledger.RunBegun;
+import corewright.station.work.Refused;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One bench, whoever drives and whoever watches. What is asserted is what became of the unit. */
+@Timeout(120)
+class LiveBenchTest {
+  private static final List<String> STEPS =
+      List.of("dead", "first-power", "rest", "full", "discharge");
+
+  @TempDir private Path folder;
+
+  private final Clock clock = Clock.system();
+  private final EmulatedForTests emulated = new EmulatedForTests();
+  private SmallShop shop;
+  private LiveBench bench;
+
+  @BeforeEach
+  void open() {
+    shop = SmallShop.in(folder, clock);
+    bench = new LiveBench(emulated, shop::workshop, clock);
+  }
+
+  @AfterEach
+  void close() {
+    bench.close();
+    shop.close();
+  }
+
+  @Test
+  void stopInEachStepEndsInTheSafeStateAndNamesWhoPressed() throws Exception {
+    for (int step = 0; step < STEPS.size(); step++) {
+      LiveRun run = bench.start(shop.start("I. Marsh"));
+      boolean live = step != 1; // the first power is stopped once its output has been seen
+      while ((run.begun().size() <= step || !live) && !run.isOver()) {
+        live = live || run.seen().filter(s -> s.output_V() > 12).isPresent();
+        clock.pause(Duration.ofMillis(1));
+      }
+      bench.stop("T. Okafor");
+      bench.stop("Somebody else"); // asked again it changes nothing
+      end(run);
+      RunRecord record = run.record().orElseThrow(() -> new AssertionError(run.failure()));
+      assertUnitIsSafe(STEPS.get(step));
+      if (step == STEPS.size() - 1) {
+        assertEquals(RunEnd.Kind.COMPLETED, record.end().kind()); // everything was off already
+      } else {
+        assertEquals(RunEnd.Kind.STOPPED, record.end().kind(), record.end().saw());
+        assertEquals(STEPS.get(step), record.end().step());
+        assertEquals("T. Okafor pressed STOP on the console.", record.end().saw());
+      }
+      assertEquals(
+          step == 0 ? "NOT SWITCHED ON" : "NOT ENERGISED", bench.plate().word(), STEPS.get(step));
+    }
+  }
+
+  private void assertUnitIsSafe(String step) {
+    TrueState state = emulated.atTheEnd();
+    assertFalse(state.sourceOn(), step);
+    assertFalse(state.relayClosed(), step);
+    assertFalse(state.loadOn(), step);
+    assertTrue(state.discharging(), step);
+    assertTrue(state.capacitor_V() < 5, step + " " + state.capacitor_V());
+  }
+
+  @Test
+  void aSecondDriverIsRefusedByTheFirstOnesNameAndThePlateIsMeasured() throws Exception {
+    LiveRun run = bench.start(shop.start("I. Marsh"));
+    Refused refused = assertThrows(Refused.class, () -> bench.start(shop.start("T. Okafor")));
+    assertTrue(
+        refused.getMessage().startsWith("I. Marsh drives emulated-sd48"), refused.toString());
+    while (!bench.plate().form().equals("on")) {
+      assertFalse(run.isOver(), run.failure());
+      clock.pause(Duration.ofMillis(1));
+    }
+    assertEquals("ENERGISED", bench.plate().word());
+    assertTrue(Double.parseDouble(bench.plate().volts()) >= 5);
+    end(run);
+    assertEquals("off", bench.plate().form());
+    RunRecord record = run.record().orElseThrow();
+    assertEquals(Source.EMULATED, record.source());
+    assertEquals("I. Marsh", record.operator());
+    assertTrue(run.outcome().isPresent(), run.failure());
+    assertEquals(record.id(), shop.workshop().ledger().dossier(shop.tag()).runs().get(0).id());
+  }
+
+  @Test
+  void whatADeadProgramLeftIsTakenToTheSafeStateFirstAndClosed() {
+    shop.workshop()
+        .ledger()
+        .runBegun(
+            new RunBegun(
+                "emulated-sd48-x-arrival-1-0000",
+                shop.tag(),
+                "arrival",
+                1,
+                Source.EMULATED,
+                clock.wall(),
+                "I. Marsh",
+                "emulated-sd48",
+                "EF-SD48",
+                "sd48-arrival",
+                "captures/x"));
+    bench.recover();
+    RunRecord died = shop.workshop().ledger().dossier(shop.tag()).runs().get(0);
+    assertEquals(RunEnd.Kind.ABANDONED, died.end().kind());
+    assertTrue(bench.left().get(0).contains("The safe state was commanded first."));
+    assertFalse(emulated.atTheEnd().sourceOn());
+    assertTrue(emulated.atTheEnd().discharging());
+    assertEquals("unknown", bench.plate().form()); // commanded, and not proved
+    assertEquals("NOT KNOWN", bench.plate().word());
+  }
+
+  private static void end(LiveRun run) throws InterruptedException {
+    assertTrue(run.latch().await(60, TimeUnit.SECONDS), "the run does not end");
+  }
+}
