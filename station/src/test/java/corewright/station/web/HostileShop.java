@@ -84,6 +84,7 @@ public final class HostileShop {
                   new RunIds("import", new Random(1)));
       shop.decide(tag, Visit.OWNER);
       shop.ledger().runs().amend(run.id(), SCRIPT, IMG, Visit.OWNER);
+      shop.ledger().facts().confirm(tag, SCRIPT, "", Visit.OWNER);
       return new Made(tag, run.id(), receive(shop));
     }
   }

@@ -7,6 +7,7 @@ import corewright.station.web.Place;
 import corewright.station.web.did.WhatItDid;
 import corewright.station.web.dropped.Dropped;
 import corewright.station.web.life.Life;
+import corewright.station.web.shop.Shop;
 import java.util.List;
 
 /** The places of the office, what it did, and what a dropped file says. */
@@ -14,6 +15,10 @@ public final class OfficePlaces {
   private OfficePlaces() {}
 
   public static List<Place> of(House house, Pages pages, Drafts drafts) {
-    return List.of(new WhatItDid(house, pages), new Life(house, pages), new Dropped(house, pages));
+    return List.of(
+        new WhatItDid(house, pages),
+        new Life(house, pages),
+        new Dropped(house, pages),
+        new Shop(house, pages));
   }
 }

@@ -1,0 +1,153 @@
+package corewright.station.web.shop;
+
+import corewright.measures.Figures;
+import corewright.measures.statistics.Interval;
+import corewright.reports.ledger.Deposits.Deposit;
+import corewright.reports.ledger.Standing;
+import corewright.reports.ledger.Stores.Lot;
+import corewright.station.web.When;
+import corewright.station.work.Returns;
+import corewright.station.work.ShopFigures;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/** What the owner looks at, in words. */
+public record ShopPage(
+    String counted,
+    List<RateTable> tables,
+    List<Month> months,
+    int highest,
+    String weibull,
+    String turnaround,
+    List<Open> pending,
+    List<Owed> owed,
+    List<Lot> lots) {
+  private static final int BAR = 200;
+
+  /**
+   * One month of shipping.
+   *
+   * @param bar how long its bar is, {@code backBar} the part of it that came back
+   * @param back how many came back, with the months in service after which they did
+   */
+  public record Month(
+      String month,
+      int shipped,
+      int back,
+      int inService,
+      String after,
+      double bar,
+      double backBar) {}
+
+  /** An open question. */
+  public record Open(
+      String tag, String question, String owner, String due, boolean overdue, long days) {}
+
+  /** A deposit that is owed. */
+  public record Owed(
+      String number, String customer, String amount, String due, boolean over, String about) {}
+
+  /** What has no figure yet, as one sentence needs it. */
+  public String nothingYet() {
+    return String.join(
+        "; ",
+        tables.stream()
+            .filter(t -> t.rows().isEmpty())
+            .map(t -> t.title().substring(0, 1).toLowerCase(Locale.ROOT) + t.title().substring(1))
+            .toList());
+  }
+
+  static ShopPage of(
+      ShopFigures f,
+      Instant counted,
+      List<Standing> pending,
+      List<Deposit> owed,
+      List<Lot> lots,
+      LocalDate today) {
+    int highest = f.returns().stream().mapToInt(Returns.Month::shipped).max().orElse(1);
+    return new ShopPage(
+        When.moment(counted),
+        RateTable.of(f),
+        f.returns().stream().map(m -> month(m, highest)).toList(),
+        highest,
+        weibull(f.weibull()),
+        turnaround(f.turnaround_days()),
+        pending.stream()
+            .map(s -> open(s, today))
+            .sorted(Comparator.comparingLong(Open::days).reversed())
+            .toList(),
+        owed.stream().map(d -> owed(d, today)).toList(),
+        lots);
+  }
+
+  private static Month month(Returns.Month m, int highest) {
+    int back = m.shipped() - m.inService();
+    return new Month(
+        m.month(),
+        m.shipped(),
+        back,
+        m.inService(),
+        String.join(
+            ", ",
+            m.returned().entrySet().stream()
+                .map(e -> e.getValue().size() + " in month " + e.getKey())
+                .toList()),
+        (double) BAR * m.shipped() / highest,
+        (double) BAR * back / highest);
+  }
+
+  private static String weibull(Returns.Line line) {
+    String n = line.failures() + " failed, " + line.inService() + " in service";
+    return line.shape().isEmpty()
+        ? n + ". No line: " + line.refused() + "."
+        : n
+            + ". Shape "
+            + Figures.number(line.shape().get(), 2)
+            + line.shapeInterval().map(i -> " (" + ends(i, 2) + ")").orElse("")
+            + ", scale "
+            + line.scale_months().map(s -> Figures.number(s, 1)).orElse("")
+            + " months"
+            + line.scaleInterval().map(i -> " (" + ends(i, 1) + ")").orElse("")
+            + ". A shape below 1 speaks of workmanship, about 1 of chance, above 1 of wear.";
+  }
+
+  private static String ends(Interval i, int decimals) {
+    return Figures.number(i.low(), decimals) + " to " + Figures.number(i.high(), decimals);
+  }
+
+  private static String turnaround(ShopFigures.Turnaround t) {
+    return t.n() == 0
+        ? "Nothing was shipped yet."
+        : "From reception to shipping: half within "
+            + t.median().orElse(0L)
+            + " days, nine of ten within "
+            + t.p90().orElse(0L)
+            + " days; n = "
+            + t.n()
+            + ".";
+  }
+
+  private static Open open(Standing s, LocalDate today) {
+    return new Open(
+        s.tag(),
+        s.question(),
+        s.owner(),
+        s.due(),
+        !s.due().isEmpty() && s.due().compareTo(today.toString()) < 0,
+        ChronoUnit.DAYS.between(When.local(Instant.parse(s.since())), today));
+  }
+
+  private static Owed owed(Deposit d, LocalDate today) {
+    return new Owed(
+        d.number(),
+        d.customer(),
+        d.amount().toString(),
+        d.due(),
+        d.due().compareTo(today.toString()) < 0,
+        d.about());
+  }
+}
