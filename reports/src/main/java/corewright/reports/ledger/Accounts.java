@@ -135,6 +135,20 @@ public final class Accounts {
     }
   }
 
+  /**
+   * Refuses whoever is not the owner; nobody where the shop has no accounts.
+   *
+   * @param doing as {@code make a backup}
+   * @throws LedgerFault if it is somebody else
+   */
+  public void requireOwner(String who, String doing) {
+    database.read(
+        handle -> {
+          requireOwner(handle, who, doing);
+          return true;
+        });
+  }
+
   static void requireOwner(Handle handle, String who, String doing) {
     if (role(handle, who).filter(r -> !r.keepsTheShop()).isPresent()) {
       throw new LedgerFault(who + " may not " + doing, "Ask the owner");
@@ -142,7 +156,7 @@ public final class Accounts {
   }
 
   /** Empty where the shop has no accounts. */
-  private static Optional<Role> role(Handle handle, String who) {
+  static Optional<Role> role(Handle handle, String who) {
     Optional<Role> role =
         handle
             .select("SELECT role FROM account WHERE name = ?", who)

@@ -17,6 +17,7 @@ final class Appender {
     if (!EventKind.beginsAVisit(kind.id()) && !kind.isOfNoUnit() && !isKnown(handle, known)) {
       throw unknown(known);
     }
+    Rights.require(handle, who, kind);
     Event event = events.append(handle, who, kind, known, body);
     Views.apply(handle, event);
     return event;

@@ -21,9 +21,20 @@ public final class Custody {
    * event as a line of JSON.
    *
    * @param customer name of a customer whose units alone are wanted; empty: everything
-   * @throws LedgerFault if there is no such customer
+   * @param who does it; that it was done is an event
+   * @throws LedgerFault if there is no such customer, or if who may not: the whole shop is the
+   *     owner's
    */
-  public void export(Path folder, Optional<String> customer) {
+  public void export(Path folder, Optional<String> customer, String who) {
+    database.write(
+        handle -> {
+          if (customer.isEmpty()) {
+            Accounts.requireOwner(handle, who, "export the whole shop");
+          }
+          String of = customer.map(name -> Customers.known(handle, name)).orElse("everybody");
+          return appender.append(
+              handle, who, EventKind.EXPORTED, "EXPORT", Json.tree(Map.of("of", of)));
+        });
     database.read(
         handle -> {
           Export.write(

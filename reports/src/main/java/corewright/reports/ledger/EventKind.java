@@ -48,6 +48,7 @@ enum EventKind {
   FORGOTTEN("forgotten"),
   ACCOUNT_MADE("account made"),
   MOVED("ledger moved"),
+  EXPORTED("exported"),
   AT_THE_DOOR("at the door");
 
   private final String id;
@@ -84,6 +85,7 @@ enum EventKind {
           FORGOTTEN,
           ACCOUNT_MADE,
           MOVED,
+          EXPORTED,
           AT_THE_DOOR ->
           true;
       default -> false;

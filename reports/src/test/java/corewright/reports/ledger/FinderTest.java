@@ -134,7 +134,7 @@ class FinderTest {
   @Test
   void anExportHoldsEveryTableAndEventAndNoFormula() throws Exception {
     Path out = Files.createDirectory(folder.resolve("out"));
-    ledger.custody().export(out, Optional.empty());
+    ledger.custody().export(out, Optional.empty(), "H. Oduya");
     assertEquals(ledger.verify().events(), Files.readAllLines(out.resolve("events.jsonl")).size());
     List<String> units = Files.readAllLines(out.resolve("unit.csv"));
     assertEquals("tag,serial,serial_key,family,label,variant,visits", units.get(0));
@@ -148,7 +148,7 @@ class FinderTest {
     ledger.receive(Samples.coreOf("Dray Marine", Tags.of(1), "0698-1"));
     ledger.receive(Samples.coreOf("Dray Marine", Tags.of(5), "0698-5"));
     Path out = Files.createDirectory(folder.resolve("out"));
-    ledger.custody().export(out, Optional.of("Dray Marine"));
+    ledger.custody().export(out, Optional.of("Dray Marine"), "H. Oduya");
     List<String> events = Files.readAllLines(out.resolve("events.jsonl"));
     assertEquals(2, events.size(), events.toString());
     assertTrue(events.stream().allMatch(e -> e.contains("\"kind\":\"received\"")));

@@ -35,7 +35,7 @@ final class BackupCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     try (Workshop workshop = step.open()) {
-      Backup.Made made = workshop.backup().make(file);
+      Backup.Made made = workshop.backup().make(file, step.by);
       if (step.json) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("file", made.file().toString());

@@ -6,6 +6,7 @@ import corewright.bench.record.Dossier;
 import corewright.bench.run.Clock;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
@@ -70,14 +71,24 @@ final class DecideCommand implements Callable<Integer> {
     private String why = "";
   }
 
+  /** Whoever received the core; in a shop with accounts, whoever sits here. */
+  private static String somebody(Workshop workshop, Dossier dossier) {
+    return workshop.ledger().accounts().all().isEmpty()
+        ? dossier.core().receivedBy()
+        : Objects.requireNonNullElse(
+            System.getenv("COREWRIGHT_BY"), System.getProperty("user.name", ""));
+  }
+
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     try (Workshop workshop = shop.open("decide", Clock.system())) {
       Dossier dossier = workshop.ledger().dossier(tag);
+      String who = otherwise == null ? somebody(workshop, dossier) : otherwise.who;
+      shop.signIn(workshop, who);
       Decision decision =
           otherwise == null
-              ? workshop.decide(tag, dossier.core().receivedBy())
+              ? workshop.decide(tag, who)
               : workshop.overrule(
                   tag, otherwise.to, otherwise.destination, otherwise.who, otherwise.why);
       if (json) {

@@ -48,7 +48,9 @@ final class ExportCommand implements Callable<Integer> {
           workshop
               .exporting()
               .write(
-                  NewFolder.of(Optional.ofNullable(out), "export"), Optional.ofNullable(customer));
+                  NewFolder.of(Optional.ofNullable(out), "export"),
+                  Optional.ofNullable(customer),
+                  step.by);
       if (step.json) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("folder", made.folder().toString());

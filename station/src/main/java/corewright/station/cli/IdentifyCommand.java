@@ -78,8 +78,10 @@ final class IdentifyCommand implements Callable<Integer> {
         person
             .somebody(asking)
             .ifPresent(
-                who ->
-                    new IdentifyTalk(workshop.looking(), asking, err, clock::wall).about(tag, who));
+                who -> {
+                  shop.signIn(workshop, who);
+                  new IdentifyTalk(workshop.looking(), asking, err, clock::wall).about(tag, who);
+                });
       }
       Standing standing = workshop.looking().standing(tag);
       if (json) {
@@ -100,6 +102,7 @@ final class IdentifyCommand implements Callable<Integer> {
     List<Rekeying.Result> all = rekeying.of(family);
     List<Rekeying.Result> changed = all.stream().filter(r -> r.rekey().variantChanges()).toList();
     if (keep && person.who != null) {
+      shop.signIn(workshop, person.who);
       for (Rekeying.Result result : changed) {
         rekeying.keep(result, PersonName.of(person.who, "--by"));
       }

@@ -46,7 +46,11 @@ final class InspectCommand implements Callable<Integer> {
       if (!json && person.asks()) {
         person
             .somebody(asking)
-            .ifPresent(who -> new InspectTalk(workshop.looking(), asking, err).about(tag, who));
+            .ifPresent(
+                who -> {
+                  shop.signIn(workshop, who);
+                  new InspectTalk(workshop.looking(), asking, err).about(tag, who);
+                });
       }
       Result result = workshop.inspecting().of(tag);
       if (json) {

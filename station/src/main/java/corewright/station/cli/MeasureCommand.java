@@ -132,6 +132,7 @@ final class MeasureCommand implements Callable<Integer> {
     try (Workshop workshop = shop.open("import", clock)) {
       String tag = unit.tag(workshop);
       String who = unit.who(workshop, tag);
+      shop.signIn(workshop, who);
       RunRecord run =
           workshop
               .importing()

@@ -33,8 +33,8 @@ final class PaperOptions {
   @Option(
       names = "--by",
       paramLabel = "WHO",
-      defaultValue = "${sys:user.name}",
-      description = "Who writes it (${DEFAULT-VALUE}); kept in the ledger.")
+      defaultValue = "${env:COREWRIGHT_BY:-${sys:user.name}}",
+      description = "Who writes it (${DEFAULT-VALUE}; or set COREWRIGHT_BY); kept in the ledger.")
   private String by = "";
 
   @Option(names = "--json", description = "Report as JSON.")
@@ -43,6 +43,7 @@ final class PaperOptions {
   /** Writes the paper and says where it lies. */
   int write(CommandLine line, Paperwork paper) throws Exception {
     try (Workshop workshop = shop.open("paper", Clock.system())) {
+      shop.signIn(workshop, by);
       Dossier dossier = workshop.ledger().dossier(tag, visit);
       if (visit != LATEST && dossier.visit() != visit) {
         throw new Refused(

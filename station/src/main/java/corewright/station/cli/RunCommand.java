@@ -89,6 +89,7 @@ final class RunCommand implements Callable<Integer> {
       String tag = unit.tag(workshop);
       Family family = workshop.catalogue().family(workshop.ledger().dossier(tag).core().family());
       String operator = new Confirming(err).ask(family, Optional.ofNullable(confirmedBy));
+      shop.signIn(workshop, operator);
       BenchOpener opener =
           new BenchOpener(
               wire.over(new SocketLinks(clock, new SerialLinks(clock))),

@@ -7,10 +7,7 @@ import corewright.bench.run.Clock;
 import corewright.reports.ledger.Standing;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -28,18 +25,10 @@ final class StepOptions {
   @Option(names = "--json", description = "Report as JSON.")
   boolean json;
 
-  @Option(
-      names = "--password-file",
-      paramLabel = "FILE",
-      description =
-          "First line: the password of --by. Or set COREWRIGHT_PASSWORD. Asked for only in a shop"
-              + " with accounts.")
-  private @Nullable Path passwordFile;
-
   Workshop open() {
     Workshop workshop = shop.open("counter", Clock.system());
     try {
-      workshop.ledger().accounts().signIn(by, Password.given(Optional.ofNullable(passwordFile)));
+      shop.signIn(workshop, by);
       return workshop;
     } catch (RuntimeException refused) {
       workshop.close();

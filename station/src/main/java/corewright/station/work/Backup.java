@@ -42,8 +42,10 @@ public final class Backup {
    * Makes a backup.
    *
    * @param file a new file; a half-made one never has this name
+   * @param who does it; the owner, where the shop has accounts
    */
-  public Made make(Path file) {
+  public Made make(Path file, String who) {
+    ledger.accounts().requireOwner(who, "make a backup of the whole shop");
     if (Files.exists(file)) {
       throw new Refused(file + " is there already", "Name a new file.");
     }

@@ -36,9 +36,10 @@ public final class Exporting {
    * Writes an export.
    *
    * @param folder a new folder
-   * @param customer whose units alone are wanted; empty: the whole shop
+   * @param customer whose units alone are wanted; empty: the whole shop, which is the owner's
+   * @param who does it
    */
-  public Exported write(Path folder, Optional<String> customer) {
+  public Exported write(Path folder, Optional<String> customer, String who) {
     if (Files.exists(folder)) {
       throw new Refused(folder + " is there already", "Name a new folder with --out.");
     }
@@ -48,7 +49,7 @@ public final class Exporting {
     List<String> missing = new ArrayList<>();
     try {
       Files.createDirectories(folder);
-      ledger.custody().export(folder, customer);
+      ledger.custody().export(folder, customer, who);
       Files.write(folder.resolve("HEADS"), heads.stream().map(Head::toString).toList());
       for (String path : evidence) {
         copy(folder, path, missing);
