@@ -8,9 +8,15 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Pattern;
 
-/** A scan, or a code typed by hand, opens the right place: a unit's life, or what was found. */
+/**
+ * A scan, or a code typed by hand, opens the right place: a unit's life, or what was found; in
+ * front of a bench it puts the unit on it.
+ */
 final class Scans implements Place {
+  private static final Pattern AT_A_BENCH = Pattern.compile("/bench/[A-Za-z0-9_-]+");
+
   private final House house;
   private final Pages pages;
 
@@ -33,7 +39,12 @@ final class Scans implements Place {
     List<Found> found = house.workshop().ledger().find(code);
     if (found.size() == 1 && !found.get(0).isGuess()) {
       Found one = found.get(0);
-      context.redirect("/unit/" + one.tag() + "?scanned=" + said(code, one));
+      String from = Objects.requireNonNullElse(context.queryParam("from"), "");
+      boolean atBench = AT_A_BENCH.matcher(from).matches();
+      context.redirect(
+          atBench
+              ? from + "?tag=" + one.tag() + "&scanned=" + said(code, one)
+              : "/unit/" + one.tag() + "?scanned=" + said(code, one));
       return;
     }
     pages.show(context, PlaceName.TODAY, "found.jte", Map.of("code", code, "found", found));

@@ -11,6 +11,6 @@ public final class BenchPlaces {
   private BenchPlaces() {}
 
   public static List<Place> of(House house, Pages pages, Drafts drafts, Benches benches) {
-    return List.of(new BenchPlace(pages, benches));
+    return List.of(new BenchPlace(pages, benches), new PracticePlace(pages, benches));
   }
 }

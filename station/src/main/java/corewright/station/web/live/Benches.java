@@ -36,6 +36,7 @@ public final class Benches implements AutoCloseable {
   private final boolean paced;
   private final Map<String, LiveBench> known = new ConcurrentHashMap<>();
   private final SampleShop sample;
+  private final Practice practice;
   private volatile boolean closed;
 
   /**
@@ -46,6 +47,7 @@ public final class Benches implements AutoCloseable {
     this.clock = clock;
     this.paced = paced;
     this.sample = new SampleShop(workshop, clock);
+    this.practice = new Practice(workshop, clock, paced);
   }
 
   /** All benches of the shop; the files are read anew, and a bench that is known stays itself. */
@@ -78,18 +80,25 @@ public final class Benches implements AutoCloseable {
     LiveBench there = known.get(id);
     return there != null
         ? Optional.of(there)
-        : all().stream().filter(b -> b.id().equals(id)).findFirst();
+        : practice
+            .bench(id)
+            .map(this::add)
+            .or(() -> all().stream().filter(b -> b.id().equals(id)).findFirst());
   }
 
-  /** Takes a bench among those that are shown and stopped, as one to practise on. */
-  LiveBench add(LiveBench bench) {
+  /** Where people practise. */
+  Practice practice() {
+    return practice;
+  }
+
+  private LiveBench add(LiveBench bench) {
     known.put(bench.id(), bench);
     return bench;
   }
 
   private LiveBench live(Bench bench) {
     return known.computeIfAbsent(
-        bench.description().id(), id -> new LiveBench(bench, workshop, clock));
+        bench.description().id(), id -> new LiveBench(bench, "/did/", workshop, clock));
   }
 
   private static Optional<BenchDescription> read(Path file) {
@@ -117,7 +126,7 @@ public final class Benches implements AutoCloseable {
     Stream<LiveBench> shown = known.isEmpty() ? all().stream() : known.values().stream();
     return shown
         .min(Comparator.comparing(Benches::glance, order()))
-        .map(b -> b.plate() == Plate.NO_RUN ? Glance.NO_RUN : glance(b))
+        .map(b -> b.plate().equals(Plate.NO_RUN) ? Glance.NO_RUN : glance(b))
         .orElse(Glance.NONE);
   }
 
@@ -174,5 +183,6 @@ public final class Benches implements AutoCloseable {
     closed = true;
     known.values().forEach(LiveBench::close);
     sample.close();
+    practice.close();
   }
 }

@@ -17,6 +17,23 @@ record EmulatedOffer(BenchDescription description, Clock clock, boolean paced) i
     return new EmulatedOffer(Descriptions.shippedBench("emulated-" + family), clock, paced);
   }
 
+  /** The same under another name. */
+  EmulatedOffer as(String id) {
+    BenchDescription d = description;
+    return new EmulatedOffer(
+        new BenchDescription(
+            id,
+            d.revision(),
+            "Emulated, to practise on",
+            d.instruments(),
+            d.channels(),
+            d.fixture(),
+            d.trip_s(),
+            d.origin()),
+        clock,
+        paced);
+  }
+
   @Override
   public boolean emulated() {
     return true;

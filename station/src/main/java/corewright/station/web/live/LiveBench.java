@@ -30,6 +30,7 @@ public final class LiveBench {
   private static final Logger LOG = Logger.getLogger(LiveBench.class.getName());
 
   private final Bench bench;
+  private final String results;
   private final Supplier<Workshop> workshop;
   private final Clock clock;
   private final Preparations preparations = new Preparations();
@@ -40,8 +41,12 @@ public final class LiveBench {
   private volatile Plate before = Plate.NO_RUN;
   private int runs;
 
-  LiveBench(Bench bench, Supplier<Workshop> workshop, Clock clock) {
+  /**
+   * @param results where the result of a unit is read, its tag follows
+   */
+  LiveBench(Bench bench, String results, Supplier<Workshop> workshop, Clock clock) {
     this.bench = bench;
+    this.results = results;
     this.workshop = workshop;
     this.clock = clock;
   }
@@ -57,6 +62,16 @@ public final class LiveBench {
 
   public boolean emulated() {
     return bench.emulated();
+  }
+
+  /** Where what a unit did is read. */
+  String results(String tag) {
+    return results + tag;
+  }
+
+  /** Whether it is there to practise on: then anybody may drive it. */
+  boolean isForPractice() {
+    return results.equals(Practice.PATH);
   }
 
   BenchDescription description() {
@@ -164,7 +179,7 @@ public final class LiveBench {
 
   private void settle(Bench.Opened opened, Workshop shop) {
     shop.recovery()
-        .settle(opened.instruments(), id())
+        .settle(opened.instruments(), opened.description().id())
         .forEach(
             r ->
                 left.add(

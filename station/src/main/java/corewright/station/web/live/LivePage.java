@@ -46,6 +46,6 @@ public record LivePage(
             + bench.id(),
         PlanJson.of(run.course()),
         run.course().profile().steps().stream().map(Step::title).toList(),
-        "/did/" + run.start().tag());
+        bench.results(run.start().tag()));
   }
 }

@@ -83,7 +83,7 @@ final class Readying {
     Profile profile = profile(family, dossier);
     List<GuardFinding> asked = shop.testing().beforehand(request(profile));
     List<GuardRow> missing = rows(asked, false);
-    if (!visitor.role().may(Act.TEST)) {
+    if (!bench.isForPractice() && !visitor.role().may(Act.TEST)) {
       missing.add(
           new GuardRow(
               "Driver", visitor.name() + " is " + visitor.roleWords() + ". Ask a technician."));

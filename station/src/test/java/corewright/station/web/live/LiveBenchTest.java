@@ -38,7 +38,7 @@ class LiveBenchTest {
   @BeforeEach
   void open() {
     shop = SmallShop.in(folder, clock);
-    bench = new LiveBench(emulated, shop::workshop, clock);
+    bench = new LiveBench(emulated, "/did/", shop::workshop, clock);
   }
 
   @AfterEach

@@ -70,7 +70,7 @@ class LiveStreamTest {
     run =
         new LiveRun(
             new Start("U-000012", "sd48-arrival", "I. Marsh", Optional.empty()), course, 7, clock);
-    bench = new LiveBench(new EmulatedForTests(), () -> null, clock);
+    bench = new LiveBench(new EmulatedForTests(), "/did/", () -> null, clock);
     server =
         Javalin.create(
                 config -> {
