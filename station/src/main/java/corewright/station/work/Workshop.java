@@ -164,8 +164,17 @@ public final class Workshop implements AutoCloseable {
     return new Teardowns(ledger);
   }
 
+  public Rebuilding rebuilding() {
+    return new Rebuilding(catalogue, ledger);
+  }
+
   public Claiming claiming() {
     return new Claiming(ledger);
+  }
+
+  /** An open claim, led through one question at a time. */
+  public ClaimTalk claimTalk() {
+    return new ClaimTalk(claiming(), ledger, files(), clock);
   }
 
   public FileStore files() {

@@ -17,6 +17,9 @@ public final class CorePlaces {
         new WhichBuild(house, pages),
         new ConditionOf(house, pages, drafts),
         new WhatWeDo(house, pages),
-        new StepBack(house, pages));
+        new StepBack(house, pages),
+        new Rebuild(house, pages, drafts),
+        new HandOver(house, pages),
+        new CameBack(house, pages, drafts));
   }
 }

@@ -11,6 +11,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -33,6 +34,19 @@ final class Papers implements Place {
   /** Where a document is read. */
   static String href(Path document) {
     return "/papers/" + document.getFileName();
+  }
+
+  /** Documents of one visit of a unit, by the names that they are written under. */
+  static List<String> of(House house, String tag, int visit) {
+    String begins = tag.replaceAll("[^0-9A-Za-z-]", "_") + "-visit-" + visit + "-";
+    try (Stream<Path> all = Files.list(house.workshop().folders().documents())) {
+      return all.map(f -> String.valueOf(f.getFileName()))
+          .filter(n -> n.startsWith(begins) && NAME.matcher(n).matches())
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot list the documents", e);
+    }
   }
 
   @Override

@@ -41,13 +41,7 @@ public record Queue(String title, String none, List<Line> lines, int more) {
    *
    * @param verbs what is done with a unit of each stage, in the order in which they are shown
    */
-  static void show(
-      Context context,
-      House house,
-      Pages pages,
-      PlaceName place,
-      String title,
-      Map<Stage, String> verbs) {
+  static Queue of(House house, PlaceName place, String title, Map<Stage, String> verbs) {
     Ledger ledger = house.workshop().ledger();
     List<Line> lines = new ArrayList<>();
     int all = 0;
@@ -59,11 +53,18 @@ public record Queue(String title, String none, List<Line> lines, int more) {
           .map(s -> line(ledger, s, stage.getValue(), place))
           .forEach(lines::add);
     }
-    pages.show(
-        context,
-        place,
-        "queue.jte",
-        Map.of("queue", new Queue(title, "Nothing waits here.", lines, all - lines.size())));
+    return new Queue(title, "Nothing waits here.", lines, all - lines.size());
+  }
+
+  /** Shows it as a page of its own. */
+  static void show(
+      Context context,
+      House house,
+      Pages pages,
+      PlaceName place,
+      String title,
+      Map<Stage, String> verbs) {
+    pages.show(context, place, "queue.jte", Map.of("queue", of(house, place, title, verbs)));
   }
 
   private static Line line(Ledger ledger, Standing standing, String verb, PlaceName place) {

@@ -47,7 +47,7 @@ final class Bench {
           .ledger()
           .runEnded(
               new RunRecord(
-                  r.id() + "-ship",
+                  r.id() + "-ship-" + source,
                   tag,
                   "ship",
                   1,
