@@ -41,29 +41,13 @@ import picocli.CommandLine.Spec;
 final class DepositCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private StepOptions step;
+  @Mixin private OfferOptions offer;
 
   @Parameters(arity = "0..1", paramLabel = "NUMBER", description = "A deposit that is settled.")
   private @Nullable String number;
 
-  @Option(names = "--customer", paramLabel = "NAME", description = "Whose it is.")
-  private String customer = "";
-
   @Option(names = "--amount", paramLabel = "AMOUNT", description = "As 150 or 150.50.")
   private String amount = "0";
-
-  @Option(
-      names = "--currency",
-      defaultValue = "EUR",
-      paramLabel = "CODE",
-      description = "ISO 4217 (${DEFAULT-VALUE}).")
-  private String currency = "";
-
-  @Option(
-      names = "--days",
-      defaultValue = "30",
-      paramLabel = "N",
-      description = "The window for the core (${DEFAULT-VALUE}).")
-  private int days;
 
   @Option(names = "--about", paramLabel = "TEXT", description = "What was sold.")
   private String about = "";
@@ -95,11 +79,13 @@ final class DepositCommand implements Callable<Integer> {
         }
         Settlement settlement = new Settlement(ending, tag, grade, credit_percent, reason);
         told = List.of(deposits.settle(number, settlement, workshop.today(), step.by));
-      } else if (customer.isEmpty()) {
+      } else if (offer.customer.isEmpty()) {
         told = deposits.outstanding();
       } else {
-        Money money = Money.of(amount, currency);
-        told = List.of(deposits.take(customer, money, days, about, workshop.today(), step.by));
+        Money money = offer.money(amount);
+        told =
+            List.of(
+                deposits.take(offer.customer, money, offer.days, about, workshop.today(), step.by));
       }
       if (step.json) {
         ArrayNode list = JsonNodeFactory.instance.arrayNode();

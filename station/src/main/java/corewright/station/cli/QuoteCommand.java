@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import corewright.reports.ledger.Agreements;
 import corewright.reports.ledger.Agreements.Agreement;
-import corewright.reports.ledger.Money;
 import corewright.station.work.Refused;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
@@ -38,12 +37,10 @@ import picocli.CommandLine.Spec;
 final class QuoteCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private StepOptions step;
+  @Mixin private OfferOptions offer;
 
   @Parameters(arity = "0..1", paramLabel = "NUMBER", description = "A quote that is answered.")
   private @Nullable String number;
-
-  @Option(names = "--customer", paramLabel = "NAME", description = "To whom.")
-  private String customer = "";
 
   @Option(names = "--family", paramLabel = "ID", description = "As sd48; as the customer says.")
   private String family = "";
@@ -66,20 +63,6 @@ final class QuoteCommand implements Callable<Integer> {
       paramLabel = "AMOUNT",
       description = "The customer agrees to this much without being asked.")
   private String approveBelow = "0";
-
-  @Option(
-      names = "--currency",
-      defaultValue = "EUR",
-      paramLabel = "CODE",
-      description = "ISO 4217 (${DEFAULT-VALUE}).")
-  private String currency = "";
-
-  @Option(
-      names = "--days",
-      defaultValue = "30",
-      paramLabel = "N",
-      description = "How long it stands (${DEFAULT-VALUE}).")
-  private int days;
 
   @Option(
       names = "--words",
@@ -110,7 +93,7 @@ final class QuoteCommand implements Callable<Integer> {
       List<Agreement> told =
           number != null
               ? List.of(answered(workshop, number))
-              : customer.isEmpty()
+              : offer.customer.isEmpty()
                   ? workshop.ledger().agreements().expected()
                   : List.of(made(workshop));
       if (step.json) {
@@ -154,13 +137,13 @@ final class QuoteCommand implements Callable<Integer> {
         .agreements()
         .quote(
             new Agreements.Quote(
-                customer,
+                offer.customer,
                 mode,
                 family,
-                Money.of(price, currency),
-                Money.of(fee, currency),
-                Money.of(approveBelow, currency),
-                workshop.today().plusDays(days),
+                offer.money(price),
+                offer.money(fee),
+                offer.money(approveBelow),
+                offer.until(workshop.today()),
                 words),
             step.by);
   }

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -204,11 +205,8 @@ class IdentifyCommandTest {
   }
 
   private Typing identify(String typed, Object... words) {
-    Object[] all = new Object[words.length + 3];
-    all[0] = "identify";
-    all[1] = "--shop";
-    all[2] = folder.resolve("shop");
-    System.arraycopy(words, 0, all, 3, words.length);
-    return Typing.lines(typed, all);
+    List<Object> all = new ArrayList<>(List.of(words));
+    all.add(0, "identify");
+    return Typing.inShop(folder.resolve("shop"), typed, all.toArray());
   }
 }

@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -90,11 +92,8 @@ class InspectCommandTest {
   }
 
   private Typing inspect(String typed, Object... words) {
-    Object[] all = new Object[words.length + 3];
-    all[0] = "inspect";
-    all[1] = "--shop";
-    all[2] = folder.resolve("shop");
-    System.arraycopy(words, 0, all, 3, words.length);
-    return Typing.lines(typed, all);
+    List<Object> all = new ArrayList<>(List.of(words));
+    all.add(0, "inspect");
+    return Typing.inShop(folder.resolve("shop"), typed, all.toArray());
   }
 }

@@ -5,18 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import corewright.bench.record.Judgement;
-import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
-import corewright.bench.record.Verdict;
-import corewright.reports.ledger.Ledger;
+import corewright.station.web.place.Bench;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
@@ -55,7 +50,7 @@ class LifeCommandsTest extends Commands {
     assertEquals(2, json("lot").at("/0/remaining").asInt());
 
     refused("no seal without a final test", "seal", tag, "8120");
-    passFinalTest(tag);
+    Bench.passes(folder.resolve("shop"), tag, Source.BENCH);
     assertEquals("sealed", json("seal", tag, "8120", "--mark", "dot").get("stage").asText());
     JsonNode left = json("release", tag, "--carrier", "post");
     assertEquals("shipped", left.get("stage").asText());
@@ -190,44 +185,6 @@ class LifeCommandsTest extends Commands {
 
   private String measured(String tag) throws Exception {
     return json("measure", recorded("ilim_low_avg"), "--tag", tag).at("/run/verdict").asText();
-  }
-
-  /** The imported run again, as if a bench had tested the rebuilt unit. */
-  private void passFinalTest(String tag) {
-    try (Ledger ledger =
-        Ledger.open(folder.resolve("shop/ledger.db"), "bench-1", Clock.systemUTC())) {
-      RunRecord r = ledger.dossier(tag).runs().get(0);
-      ledger.runEnded(
-          new RunRecord(
-              r.id() + "-ship",
-              tag,
-              "ship",
-              1,
-              Source.BENCH,
-              r.started(),
-              r.ended(),
-              r.operator(),
-              "bench-1",
-              "",
-              r.profileId(),
-              r.profileRevision(),
-              r.profile(),
-              r.family(),
-              Optional.empty(),
-              r.equipment(),
-              r.software(),
-              r.capture(),
-              r.captureSha256(),
-              r.end(),
-              List.of(),
-              r.measured(),
-              new Judgement(
-                  Optional.of(Verdict.PASS),
-                  r.judgement().qualifier(),
-                  r.judgement().decisionRule(),
-                  r.judgement().findings(),
-                  List.of())));
-    }
   }
 
   private JsonNode json(String... arguments) throws Exception {

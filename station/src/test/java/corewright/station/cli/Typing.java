@@ -9,6 +9,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
+import java.nio.file.Path;
+import java.util.Arrays;
 import picocli.CommandLine;
 
 /** A command line with somebody who types; what was typed ends as a pipe ends. */
@@ -16,6 +18,14 @@ record Typing(int code, String out, String err) {
 
   static Typing nothing(Object... words) {
     return lines("", words);
+  }
+
+  /** The same with {@code --shop} behind the words. */
+  static Typing inShop(Path shop, String typed, Object... words) {
+    Object[] all = Arrays.copyOf(words, words.length + 2, Object[].class);
+    all[words.length] = "--shop";
+    all[words.length + 1] = shop;
+    return lines(typed, all);
   }
 
   static Typing lines(String typed, Object... words) {

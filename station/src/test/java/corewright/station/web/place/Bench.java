@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 
 /** What a bench would have written down, for the places that come after it. */
-final class Bench {
+public final class Bench {
   private Bench() {}
 
   /** A unit of ref48 fails: its record is the fixtures' capture of an early current limit. */
@@ -40,7 +40,7 @@ final class Bench {
   }
 
   /** The same unit passes its final test, on a bench or on an emulated one. */
-  static void passes(Path shop, String tag, Source source) {
+  public static void passes(Path shop, String tag, Source source) {
     try (Workshop workshop = Visit.workshop(shop)) {
       RunRecord r = workshop.ledger().dossier(tag).runs().get(0);
       workshop
