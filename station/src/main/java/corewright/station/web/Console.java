@@ -112,7 +112,7 @@ public final class Console implements AutoCloseable {
             places,
             CorePlaces.of(house, pages, drafts),
             BenchPlaces.of(house, pages, drafts, benches),
-            OfficePlaces.of(house, pages, drafts))
+            OfficePlaces.of(house, pages, benches, reach))
         .forEach(part -> part.forEach(place -> place.answer(config.routes)));
   }
 

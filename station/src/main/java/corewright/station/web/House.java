@@ -26,7 +26,7 @@ public final class House implements AutoCloseable {
   }
 
   /** Reads the shop's file again: its name stands on every paper. */
-  void reopen() {
+  public void reopen() {
     Workshop old = workshop;
     workshop = opener.get();
     old.close();

@@ -66,6 +66,16 @@ public record Reach(String address, int port, Optional<Tls> tls, Set<String> nam
     return this;
   }
 
+  /** Who can reach it, a sentence. */
+  public String words() {
+    return isHere()
+        ? "This machine alone: nobody elsewhere can reach the console."
+        : "Others can reach it at "
+            + address
+            + ", over TLS and with their account alone. 'serve' without --address closes it to"
+            + " them.";
+  }
+
   private boolean isHere() {
     try {
       return InetAddress.getByName(address).isLoopbackAddress();

@@ -1,21 +1,28 @@
 package corewright.station.work;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.files.JsonFile;
 import corewright.files.JsonSchema;
 import corewright.reports.document.Colour;
 import corewright.reports.document.Shop;
 import corewright.reports.document.logo.Logo;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads {@code shop.json} beside the ledger: whose paper every document is. */
 public final class ShopFile {
   private static final String NAME = "shop.json";
   private static final JsonSchema SCHEMA = JsonSchema.resource(ShopFile.class, "shop.schema.json");
+  private static final JsonMapper JSON = JsonMapper.builder().build();
   private static final String COMPLAINTS =
       "To object to a result, write to the shop within 30 days and keep the unit as it is.";
 
@@ -45,6 +52,42 @@ public final class ShopFile {
             region(root.path("region").asText(usual.region().getCountry())),
             root.path("invented").asBoolean(false))
         .dressed(colour(file), logo(file, folder));
+  }
+
+  /**
+   * Writes what the owner changed; what else the file says stays.
+   *
+   * @param said text by key; an empty one takes the key away
+   * @throws corewright.files.BadFile with every mistake; the file is then as it was
+   */
+  public static void write(Path folder, Map<String, String> said) {
+    Path path = folder.resolve(NAME);
+    ObjectNode root =
+        Files.exists(path) && JsonFile.read(path).root() instanceof ObjectNode there
+            ? there.deepCopy()
+            : JSON.createObjectNode();
+    said.forEach(
+        (key, text) -> {
+          if (text.isBlank()) {
+            root.remove(key);
+          } else if (key.equals("warrantyMonths") && text.strip().matches("[0-9]{1,4}")) {
+            root.put(key, Integer.parseInt(text.strip()));
+          } else {
+            root.put(key, text.strip());
+          }
+        });
+    try {
+      Path half = Files.createTempFile(folder, "shop", ".json");
+      try {
+        Files.writeString(half, JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root));
+        JsonFile.refuse(SCHEMA.check(JsonFile.read(half)));
+        Files.move(half, path, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+      } finally {
+        Files.deleteIfExists(half);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot write " + path, e);
+    }
   }
 
   /** The ink of everything else where none is given. */

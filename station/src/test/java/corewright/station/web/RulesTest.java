@@ -1,0 +1,115 @@
+package corewright.station.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import corewright.bench.life.Role;
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RulesTest {
+  private static final String NEW = "a few long words";
+
+  @TempDir private static Path folder;
+  private static Visit owner;
+
+  @BeforeAll
+  static void open() throws IOException {
+    Files.writeString(
+        folder.resolve("shop.json"),
+        "{\"name\": \"Old\", \"address\": \"Here\", \"colour\": \"#8C3D12\"}");
+    owner = Visit.asOwner(folder);
+  }
+
+  @AfterAll
+  static void close() {
+    owner.close();
+  }
+
+  @Test
+  void showsFamiliesWithTheirLimitsAndWhereTheNumbersComeFrom() throws IOException {
+    Visit visit = HostileShop.owner();
+    String page = visit.get("/rules").body();
+    assertTrue(page.contains("/rules/family/sd48"), page);
+    assertFalse(page.contains("/rules/family/ref48"), "a family for tests is no core's");
+    assertTrue(page.contains("This machine alone"), page);
+    String family = visit.get("/rules/family/sd48").body();
+    assertTrue(family.contains("46.5 V or more"), family);
+    assertTrue(family.contains("guard band of U"), family);
+    for (String id : new String[] {"..%2f..%2fpom.xml", "none", "%2e%2e"}) {
+      int status = visit.get("/rules/family/" + id).statusCode();
+      assertTrue(status == 422 || status == 404 || status == 400, id + ": " + status);
+    }
+  }
+
+  @Test
+  void checksAFileOfTheListAndNoOther() throws IOException {
+    Visit visit = HostileShop.owner();
+    String good = visit.get("/rules/check?file=profiles/families/sd48/sd48-ship.json").body();
+    assertTrue(good.contains("It may be used"), good);
+    assertEquals(422, visit.get("/rules/check?file=pom.xml").statusCode());
+    assertEquals(422, visit.get("/rules/check?file=../../etc/passwd").statusCode());
+  }
+
+  @Test
+  void theOwnerMakesAccountsAndNobodyElseDoes() {
+    owner.get("/rules");
+    Map<String, String> form = new HashMap<>(Map.of("name", "N. Vane", "role", "COUNTER"));
+    form.putAll(Map.of("password", NEW, "again", "another"));
+    assertTrue(owner.post("/rules/account", form).body().contains("differ"));
+    form.putAll(Map.of("password", "short", "again", "short"));
+    HttpResponse<String> tooShort = owner.post("/rules/account", form);
+    assertTrue(tooShort.body().contains("password of 8 characters"), tooShort.body());
+    form.putAll(Map.of("password", NEW, "again", NEW, "name", Visit.OWNER));
+    assertTrue(owner.post("/rules/account", form).body().contains("from yourself"));
+    form.put("name", "N. Vane");
+    assertEquals("/rules", Visit.location(owner.post("/rules/account", form)));
+    assertTrue(owner.get("/rules").body().contains("N. Vane is counter from now on."));
+
+    Visit counter = owner.another();
+    counter.signIn("N. Vane", NEW);
+    assertFalse(counter.get("/rules").body().contains("/rules/account"));
+    form.put("role", Role.OWNER.name());
+    assertEquals(403, counter.post("/rules/account", form).statusCode());
+    assertEquals(403, counter.post("/rules/backup", Map.of()).statusCode());
+    assertEquals(403, counter.post("/rules/shop", Map.of("name", "Ours")).statusCode());
+  }
+
+  @Test
+  void changesWhosePaperItIsAndKeepsWhatElseTheFileSays() throws IOException {
+    owner.get("/rules");
+    Map<String, String> form =
+        new HashMap<>(Map.of("name", HostileShop.SCRIPT, "address", "4 Mill Yard"));
+    form.put("warrantyMonths", "0");
+    assertEquals(422, owner.post("/rules/shop", form).statusCode());
+    assertTrue(Files.readString(folder.resolve("shop.json")).contains("Old"));
+    form.putAll(Map.of("warrantyMonths", "18", "region", "DE"));
+    assertEquals("/rules", Visit.location(owner.post("/rules/shop", form)));
+    String page = owner.get("/rules").body();
+    assertFalse(page.contains(HostileShop.SCRIPT), page);
+    assertTrue(page.contains("&lt;script&gt;"), page);
+    assertTrue(page.contains("value=\"18\""), page);
+    assertTrue(Files.readString(folder.resolve("shop.json")).contains("#8C3D12"));
+  }
+
+  @Test
+  void backsUpAndVerifiesFromThePage() throws IOException {
+    owner.get("/rules");
+    Visit.location(owner.post("/rules/backup", Map.of()));
+    assertTrue(owner.get("/rules").body().contains("Backed up and checked"));
+    try (var files = Files.list(folder.resolve("backups"))) {
+      assertEquals(1, files.count());
+    }
+    Visit.location(owner.post("/rules/verify", Map.of()));
+    assertTrue(owner.get("/rules").body().contains("The record is whole"));
+  }
+}
