@@ -21,10 +21,7 @@ enum Sign {
   SAG_EARLY(Trait.SAG, false),
 
   LINE_KEPT(Trait.LINE, true),
-  /** Also without load: it is the input itself that is not enough. */
-  LINE_LOST_AT_REST(Trait.LINE, false),
-  /** Only under load. */
-  LINE_LOST_LOADED(Trait.LINE, false),
+  LINE_LOST(Trait.LINE, false),
 
   SHAPE_SMOOTH(Trait.SHAPE, true),
   /** Sudden steps about a level that is otherwise right. */
@@ -39,10 +36,6 @@ enum Sign {
   FREQUENCY_AS_BUILT(Trait.FREQUENCY, true),
   FREQUENCY_HALF(Trait.FREQUENCY, false),
   FREQUENCY_OTHER(Trait.FREQUENCY, false),
-
-  SUBHARMONIC_LITTLE(Trait.SUBHARMONIC, true),
-  /** Alternate periods differ. */
-  SUBHARMONIC_MUCH(Trait.SUBHARMONIC, false),
 
   RIPPLE_NORMAL(Trait.RIPPLE, true),
   RIPPLE_RAISED(Trait.RIPPLE, false),

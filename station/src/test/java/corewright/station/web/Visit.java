@@ -41,11 +41,17 @@ public final class Visit implements AutoCloseable {
           .cookieHandler(cookies)
           .followRedirects(HttpClient.Redirect.NEVER)
           .build();
+  private final String base;
   private final boolean closes;
   private String proof = "";
 
   private Visit(Console console, boolean closes) {
+    this(console, "http://127.0.0.1:" + console.port(), closes);
+  }
+
+  private Visit(Console console, String base, boolean closes) {
     this.console = console;
+    this.base = base;
     this.closes = closes;
   }
 
@@ -70,11 +76,25 @@ public final class Visit implements AutoCloseable {
         Catalogue.ofHome(), folder, ShopFile.in(folder), "counter", Clock.system());
   }
 
-  /** A console with an owner, who is signed in. */
-  public static Visit asOwner(Path folder) {
+  /**
+   * A console in a process of its own; nobody is signed in.
+   *
+   * @param base as {@code http://127.0.0.1:7348}
+   */
+  public static Visit elsewhere(String base) {
+    return new Visit(null, base, false);
+  }
+
+  /** Gives a shop its owner. */
+  public static void owned(Path folder) {
     try (Workshop workshop = workshop(folder)) {
       workshop.ledger().accounts().put(OWNER, Role.OWNER, PASSWORD.toCharArray(), OWNER);
     }
+  }
+
+  /** A console with an owner, who is signed in. */
+  public static Visit asOwner(Path folder) {
+    owned(folder);
     Visit visit = to(folder);
     visit.signIn(OWNER, PASSWORD);
     return visit;
@@ -140,7 +160,7 @@ public final class Visit implements AutoCloseable {
   }
 
   public String at(String path) {
-    return "http://127.0.0.1:" + console.port() + path;
+    return base + path;
   }
 
   /** Signs in; what is asked for afterwards is asked as this person. */

@@ -85,7 +85,7 @@ public record Plate(String form, String word, String line, String volts) {
           "off",
           "NOT ENERGISED",
           "Proved at the end of the run.",
-          Figures.number(run.seen().map(Seen::output_V).orElse(0.0), 1));
+          Figures.number(run.seen().map(Seen::output_V).orElse(0.0), 2));
     }
     if (!run.powered() && run.record().isPresent() && run.record().get().troubles().isEmpty()) {
       return before.equals(NO_RUN) ? NOT_SWITCHED_ON : before;

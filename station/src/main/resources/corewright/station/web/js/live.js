@@ -281,7 +281,8 @@ class Picture {
       const to = Math.min(this.now, this.starts[index] + step.long - this.plan.guard);
       if (step.floor !== undefined) {
         const y = Picture.y(step.floor, this.range, this.out);
-        draw(g, 'text', { x: LEFT + 4, y: y + 24, class: 'fl' }, 'limit ' + step.floor.toFixed(2) + ' V');
+        const end = Math.min(RIGHT - 110, this.x(this.starts[index] + step.long) + 12);
+        draw(g, 'text', { x: end, y: y + 5, class: 'fl' }, 'limit ' + step.floor.toFixed(2) + ' V');
       }
       if (to > from) {
         if (this.inputVoid) {
@@ -341,12 +342,14 @@ function beside(now, view) {
   if (now.mean) {
     put('mean', now.mean.v ?? '–');
     put('meanu', now.mean.u ? ' ' + now.mean.u : '');
-    put('margin', now.mean.why ?? (now.mean.margin ? now.mean.margin + ' ' + now.mean.limit : ''));
+    put('margin', now.mean.margin ?? '');
+    put('against', now.mean.why ?? now.mean.limit ?? '');
   }
   if (now.input) {
     put('lowest', now.input.v ?? '–');
     put('lowestu', now.input.u ? ' ' + now.input.u : '');
-    put('zone', now.input.why ?? `${now.input.zone} (${now.input.edge})`);
+    put('zone', now.input.zone ?? '');
+    put('edge', now.input.why ?? `(${now.input.edge})`);
     view.inputVoid = now.input.zone === 'void';
   }
   if (now.left) put('left', now.left);
@@ -427,7 +430,8 @@ if (main?.dataset.live) {
     if (glance.stoppable && glance.href === '/bench/' + main.dataset.bench) location.reload();
   });
   const prepare = document.getElementById('prepare');
-  prepare.addEventListener('change', () => prepare.requestSubmit());
+  let soon = null; // a field that is left by ticking the next one is one change, not two
+  prepare.addEventListener('change', () => { clearTimeout(soon); soon = setTimeout(() => prepare.requestSubmit(), 300); });
 }
 
 // Start is a press held for one second: the jaws close while it is held, letting go cancels.
