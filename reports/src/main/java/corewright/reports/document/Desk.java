@@ -6,6 +6,7 @@ import corewright.reports.chart.Evidence;
 import corewright.reports.chart.Pictures;
 import corewright.reports.chart.Type;
 import corewright.reports.chart.Words;
+import corewright.reports.document.template.Templates;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -16,9 +17,10 @@ import java.util.Optional;
  * What every document of a shop is made with.
  *
  * @param clock what the date of issue is read from
+ * @param templates what the shop made of them
  * @param record what documents are made from
  */
-record Desk(Shop shop, Evidence evidence, Clock clock, KeptRecord record) {
+record Desk(Shop shop, Evidence evidence, Clock clock, KeptRecord record, Templates templates) {
 
   /** The same desk on the day when a document was given out. */
   Desk on(Given given) {
@@ -36,7 +38,8 @@ record Desk(Shop shop, Evidence evidence, Clock clock, KeptRecord record) {
           public String text(Object part) {
             return record.text(part);
           }
-        });
+        },
+        given.templates());
   }
 
   Instant issue() {
@@ -90,6 +93,7 @@ record Desk(Shop shop, Evidence evidence, Clock clock, KeptRecord record) {
         pictured,
         record.head(),
         issue,
+        templates,
         room);
   }
 }

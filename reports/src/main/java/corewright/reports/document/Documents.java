@@ -7,6 +7,7 @@ import corewright.bench.record.RunRecord;
 import corewright.reports.chart.Evidence;
 import corewright.reports.chart.Picture;
 import corewright.reports.document.genuine.Signer;
+import corewright.reports.document.template.Templates;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -33,7 +34,7 @@ public final class Documents {
    */
   public Documents(
       Shop shop, Evidence evidence, Clock clock, KeptRecord record, Optional<Signer> signer) {
-    this(new Desk(shop, evidence, clock, record), signer);
+    this(new Desk(shop, evidence, clock, record, Templates.SHIPPED), signer);
   }
 
   private Documents(Desk desk, Optional<Signer> signer) {
@@ -49,9 +50,16 @@ public final class Documents {
     return Lacking.of(desk.shop(), dossier, desk.words());
   }
 
+  /** Writes documents as a shop has changed them. */
+  public Documents with(Templates own) {
+    return new Documents(
+        new Desk(desk.shop(), desk.evidence(), desk.clock(), desk.record(), own), signer);
+  }
+
   /** What a document that is made now says besides the record. */
   public Given now() {
-    return new Given(desk.issue(), desk.clock().getZone(), desk.record().head(), desk.shop());
+    return new Given(
+        desk.issue(), desk.clock().getZone(), desk.record().head(), desk.shop(), desk.templates());
   }
 
   /** Writes documents as they were made on another day. */

@@ -1,5 +1,6 @@
 package corewright.reports.document;
 
+import corewright.reports.document.template.Templates;
 import java.time.Instant;
 import java.time.ZoneId;
 
@@ -10,5 +11,6 @@ import java.time.ZoneId;
  * @param zone where the shop was: a day was a day there
  * @param head where the record ended, as {@link KeptRecord#head}
  * @param shop whose paper it was
+ * @param templates what the shop had made of its documents
  */
-public record Given(Instant at, ZoneId zone, String head, Shop shop) {}
+public record Given(Instant at, ZoneId zone, String head, Shop shop, Templates templates) {}

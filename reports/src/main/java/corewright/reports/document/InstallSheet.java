@@ -1,6 +1,7 @@
 package corewright.reports.document;
 
 import corewright.bench.record.Dossier;
+import corewright.reports.document.template.TemplateKind;
 import java.util.List;
 import org.w3c.dom.Element;
 
@@ -17,28 +18,30 @@ final class InstallSheet {
 
   /** The body of the page. */
   Element body(Dossier dossier) {
-    Element body = m.tag("body");
-    body.appendChild(new HeadPart(page).head("install-sheet", dossier));
-    body.appendChild(new HeadPart(page).unit(dossier));
-    body.appendChild(
-        m.tag(
-            "div.warning",
-            m.drawing("charge", "charge", page.say("caution.sign")),
-            m.tag("p", new CautionPart(page).charge() + " " + page.say("caution.work"))));
+    Composed sheet =
+        new Composed(page, TemplateKind.INSTALL_SHEET, dossier)
+            .put(
+                "warning",
+                () ->
+                    m.tag(
+                        "div.warning",
+                        m.drawing("charge", "charge", page.say("caution.sign")),
+                        m.tag(
+                            "p", new CautionPart(page).charge() + " " + page.say("caution.work"))));
     for (String group : GROUPS) {
-      body.appendChild(group(group));
+      sheet.put(group, own -> List.of(group(group, own)));
     }
-    body.appendChild(page.mark(Page.GAP));
-    body.appendChild(new FootPart(page).foot());
-    body.appendChild(page.mark(Page.END));
-    return body;
+    return sheet.body();
   }
 
   /** Steps with a box to tick; a line that asks for a reading has room for it. */
-  private Element group(String key) {
+  private Element group(String key, List<Element> own) {
     Element group = m.tag("div.part", m.tag("h2", page.say("install." + key)));
     for (String step : page.list("install." + key)) {
       group.appendChild(m.tag("p.step", m.tag("span.box", "\u00A0"), step));
+    }
+    for (Element step : own) {
+      group.appendChild(m.tag("p.step", m.tag("span.box", "\u00A0"), step.getTextContent()));
     }
     return group;
   }

@@ -6,6 +6,8 @@ import corewright.bench.record.Disposition;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Verdict;
+import corewright.reports.document.template.TemplateKind;
+import java.util.List;
 import java.util.Optional;
 import org.w3c.dom.Element;
 
@@ -26,24 +28,26 @@ final class Letter {
   /** The body of the page; the unit must have a decision. */
   Element body(Dossier dossier) {
     Decision decision = dossier.decision().orElseThrow();
-    Element body = m.tag("body");
-    body.appendChild(new HeadPart(page).head("letter", dossier));
-    body.appendChild(new HeadPart(page).unit(dossier));
-    body.appendChild(came(dossier.core()));
-    body.appendChild(did());
-    body.appendChild(becomes(dossier, decision));
-    body.appendChild(new CautionPart(page).columns());
-    body.appendChild(
-        m.tag("p.sign", page.say("letter.sign", page.foreign(page.shop().name(), 60))));
-    body.appendChild(page.mark(Page.GAP));
-    body.appendChild(new FootPart(page).foot());
-    body.appendChild(page.mark(Page.END));
-    return body;
+    return new Composed(page, TemplateKind.LETTER, dossier)
+        .put("received", own -> List.of(came(dossier.core(), own)))
+        .put("finding", this::did)
+        .put("decision", () -> becomes(dossier, decision))
+        .put(
+            "sign",
+            own -> own.isEmpty() ? List.of(sign()) : List.of(m.tag("div.sign", own.toArray())))
+        .body();
   }
 
-  private Element came(Core core) {
+  private Element sign() {
+    return m.tag("p.sign", page.say("letter.sign", page.foreign(page.shop().name(), 60)));
+  }
+
+  private Element came(Core core, List<Element> own) {
     Element part = part("letter.came");
-    say(part, "letter.received", page.whole(core.tag()), page.day(core.received()));
+    own.forEach(part::appendChild);
+    if (own.isEmpty()) {
+      say(part, "letter.received", page.whole(core.tag()), page.day(core.received()));
+    }
     if (!core.complaint().isBlank()) {
       say(part, "letter.complaint", page.foreign(core.complaint(), 240));
     }

@@ -7,6 +7,7 @@ import corewright.measures.Quantity;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
 import corewright.reports.chart.Words;
+import corewright.reports.document.template.Templates;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -27,6 +28,7 @@ import org.w3c.dom.Element;
  * @param pictured whether the curves of the run are there to be drawn
  * @param head where the record ended when the page was made; may be empty
  * @param issue for a certificate: its number and code
+ * @param templates what the shop made of its documents
  * @param room what there is room for
  */
 record Page(
@@ -44,6 +46,7 @@ record Page(
     boolean pictured,
     String head,
     Optional<Issue> issue,
+    Templates templates,
     Room room) {
 
   /** More than any tag or sentence of numbers has, and little enough for a page. */

@@ -1,6 +1,7 @@
 package corewright.reports.document;
 
 import corewright.bench.record.Dossier;
+import corewright.reports.document.template.TemplateKind;
 import org.w3c.dom.Element;
 
 /** The one page about a unit: what it is, what it did, where it goes, and what nobody claims. */
@@ -13,20 +14,19 @@ final class TestReport {
 
   /** The body of the page. */
   Element body(Dossier dossier) {
-    Markup m = page.markup();
-    Element body = m.tag("body");
-    body.appendChild(new HeadPart(page).head("test-report", dossier));
-    body.appendChild(new HeadPart(page).unit(dossier));
-    body.appendChild(new VerdictPart(page).verdict(dossier));
-    page.run().ifPresent(run -> body.appendChild(new FigurePart(page).figure(run)));
-    page.run()
-        .filter(run -> !run.judgement().findings().isEmpty())
-        .ifPresent(run -> body.appendChild(new ReadingTable(page).of(run)));
-    body.appendChild(new DecisionPart(page).columns(dossier));
-    body.appendChild(new CautionPart(page).columns());
-    body.appendChild(page.mark(Page.GAP));
-    body.appendChild(new FootPart(page).foot());
-    body.appendChild(page.mark(Page.END));
-    return body;
+    return new Composed(page, TemplateKind.TEST_REPORT, dossier)
+        .put("verdict", () -> new VerdictPart(page).verdict(dossier))
+        .put("picture", own -> page.run().map(new FigurePart(page)::figure).stream().toList())
+        .put(
+            "readings",
+            own ->
+                page
+                    .run()
+                    .filter(run -> !run.judgement().findings().isEmpty())
+                    .map(new ReadingTable(page)::of)
+                    .stream()
+                    .toList())
+        .put("decision", () -> new DecisionPart(page).columns(dossier))
+        .body();
   }
 }

@@ -27,7 +27,8 @@ import picocli.CommandLine.Spec;
     name = "check",
     mixinStandardHelpOptions = true,
     description = {
-      "Says whether a family, a profile, a bench description or a dialect may be used, and names"
+      "Says whether a family, a profile, a bench description, a dialect, shop.json or a template of"
+          + " a document may be used, and names"
           + " every mistake in it with its line and what to do. Which of them it is, is seen from"
           + " what stands in it.",
       "With --bench it also says whether that bench can run the profile: whether the digitizer's"

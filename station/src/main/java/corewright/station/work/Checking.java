@@ -11,6 +11,11 @@ import corewright.fixtures.describe.Dialect;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
+import corewright.reports.document.Shop;
+import corewright.reports.document.logo.Logo;
+import corewright.reports.document.template.Template;
+import corewright.reports.document.template.TemplateReader;
+import corewright.reports.document.template.Templates;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -36,7 +41,8 @@ public final class Checking {
             new Kind(catalogue::likenessToProfile, this::profile),
             new Kind(catalogue::likenessToFamily, this::family),
             new Kind(Descriptions::likenessToBench, this::bench),
-            new Kind(Descriptions::likenessToDialect, this::dialect));
+            new Kind(Descriptions::likenessToDialect, this::dialect),
+            new Kind(ShopFile::likeness, this::shop));
   }
 
   /**
@@ -68,6 +74,9 @@ public final class Checking {
    * @throws BadFile with every mistake
    */
   public Good check(Path path) {
+    if (path.toString().endsWith(".txt")) {
+      return template(path);
+    }
     JsonFile file = JsonFile.read(path);
     return kinds.stream()
         .filter(k -> k.likeness().apply(file) >= LIKE)
@@ -78,7 +87,7 @@ public final class Checking {
                     List.of(
                         file.mistake(
                             "",
-                            "this is none of: family, profile, bench description, dialect",
+                            "this is none of: family, profile, bench description, dialect, shop",
                             "Begin with a copy of one that comes with the program"))))
         .read()
         .apply(path);
@@ -106,6 +115,36 @@ public final class Checking {
     facts.add(fit.sentence());
     return new Good(
         path, good.kind(), good.id(), good.revision(), good.title(), facts, good.cautions());
+  }
+
+  private Good template(Path path) {
+    Template template = TemplateReader.read(path.toString(), Templates.text(path));
+    long own = template.sections().stream().filter(s -> !s.paragraphs().isEmpty()).count();
+    return new Good(
+        path,
+        "template of a",
+        template.kind().id(),
+        1,
+        template.kind().id(),
+        List.of(
+            template.sections().size()
+                + " sections, "
+                + own
+                + " of them with the shop's own words."),
+        List.of());
+  }
+
+  private Good shop(Path path) {
+    Shop shop = ShopFile.of(path);
+    shop.logo().ifPresent(Logo::aspect);
+    return new Good(
+        path,
+        "shop",
+        shop.name(),
+        1,
+        shop.name(),
+        List.of("Colour " + shop.colour() + ", region " + shop.region().getCountry() + "."),
+        List.of());
   }
 
   private Good profile(Path path) {

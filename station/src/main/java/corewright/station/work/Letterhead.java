@@ -3,6 +3,7 @@ package corewright.station.work;
 import corewright.reports.document.Colour;
 import corewright.reports.document.Given;
 import corewright.reports.document.Shop;
+import corewright.reports.document.template.Templates;
 import corewright.reports.ledger.Head;
 import corewright.reports.ledger.Papers;
 import java.time.Instant;
@@ -14,6 +15,8 @@ import java.util.TreeMap;
 
 /** What a document was made with besides the record, as the ledger keeps it. */
 final class Letterhead {
+  private static final String TEMPLATE = "template ";
+
   private Letterhead() {}
 
   static Map<String, String> kept(Given given) {
@@ -30,6 +33,7 @@ final class Letterhead {
     kept.put("warrantyTerms", shop.warrantyTerms());
     kept.put("colour", shop.colour().toString());
     kept.put("region", shop.region().toLanguageTag());
+    given.templates().texts().forEach((kind, text) -> kept.put(TEMPLATE + kind, text));
     return kept;
   }
 
@@ -59,7 +63,19 @@ final class Letterhead {
                 .orElse(shop.region()),
             shop.invented(),
             Optional.ofNullable(kept.get("colour")).map(Colour::of).orElse(shop.colour()),
-            shop.logo()));
+            shop.logo()),
+        kept.isEmpty() ? now.templates() : templates(kept));
+  }
+
+  private static Templates templates(Map<String, String> kept) {
+    Map<String, String> texts = new TreeMap<>();
+    kept.forEach(
+        (key, text) -> {
+          if (key.startsWith(TEMPLATE)) {
+            texts.put(key.substring(TEMPLATE.length()), text);
+          }
+        });
+    return new Templates(texts);
   }
 
   private static String printed(Head head) {

@@ -75,7 +75,7 @@ public final class Publishing {
       return then;
     }
     return again == Paperwork.Again.SAME_DAY
-        ? new Given(then.at(), then.zone(), now.head(), now.shop())
+        ? new Given(then.at(), then.zone(), now.head(), now.shop(), now.templates())
         : now;
   }
 
@@ -83,7 +83,7 @@ public final class Publishing {
   private Given now(String tag) {
     Given now = documents.now();
     String head = ledger.papers().head(tag).map(Head::printed).orElse("");
-    return new Given(now.at(), now.zone(), head, now.shop());
+    return new Given(now.at(), now.zone(), head, now.shop(), now.templates());
   }
 
   private void add(String tag, String kind, Path file, Given given, String who) {

@@ -38,6 +38,20 @@ public final class ShopFile {
     if (!Files.exists(path)) {
       return new Shop("(name of the shop: write " + NAME + ")", "", "", COMPLAINTS);
     }
+    return of(path);
+  }
+
+  /** How much of what a shop's file must have stands in a file, 0 to 1. */
+  static double likeness(JsonFile file) {
+    return SCHEMA.likeness(file);
+  }
+
+  /**
+   * The shop of a file.
+   *
+   * @throws corewright.files.BadFile with every mistake in it
+   */
+  static Shop of(Path path) {
     JsonFile file = JsonFile.read(path);
     JsonFile.refuse(SCHEMA.check(file));
     JsonNode root = file.root();
@@ -51,7 +65,7 @@ public final class ShopFile {
             root.path("warrantyTerms").asText(usual.warrantyTerms()),
             region(root.path("region").asText(usual.region().getCountry())),
             root.path("invented").asBoolean(false))
-        .dressed(colour(file), logo(file, folder));
+        .dressed(colour(file), logo(file, path));
   }
 
   /**
@@ -111,9 +125,9 @@ public final class ShopFile {
   }
 
   /** A file beside shop.json; it is read when the first document needs it. */
-  private static Optional<Logo> logo(JsonFile file, Path folder) {
+  private static Optional<Logo> logo(JsonFile file, Path path) {
     String name = file.root().path("logo").asText("");
-    return name.isEmpty() ? Optional.empty() : Optional.of(Logo.at(folder.resolve(name)));
+    return name.isEmpty() ? Optional.empty() : Optional.of(Logo.at(path.resolveSibling(name)));
   }
 
   /** Texts are English; a date, a decimal mark and a sheet are those of the region. */

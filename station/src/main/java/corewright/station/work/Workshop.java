@@ -12,6 +12,7 @@ import corewright.profiles.Family;
 import corewright.reports.chart.Charts;
 import corewright.reports.document.Documents;
 import corewright.reports.document.Shop;
+import corewright.reports.document.template.Templates;
 import corewright.reports.ledger.KeyFolder;
 import corewright.reports.ledger.Ledger;
 import corewright.reports.ledger.SigningKey;
@@ -43,11 +44,12 @@ public final class Workshop implements AutoCloseable {
             ledger,
             folders,
             new Documents(
-                shop,
-                evidence,
-                WallClock.here(clock),
-                new RecordOfShop(ledger),
-                Optional.of(new ShopSigner(key))),
+                    shop,
+                    evidence,
+                    WallClock.here(clock),
+                    new RecordOfShop(ledger),
+                    Optional.of(new ShopSigner(key)))
+                .with(Templates.in(folders.root())),
             new Charts(evidence, shop.region()));
   }
 

@@ -51,6 +51,40 @@ class CheckCommandTest {
     return Files.writeString(folder.resolve("edited.json"), text.replace(was, now));
   }
 
+  @Test
+  void aTemplateIsCheckedLineByLine() throws IOException {
+    StringWriter out = new StringWriter();
+    CommandLine line = Main.commandLine().setOut(new PrintWriter(out));
+    assertEquals(0, line.execute("template", "letter"));
+    Path file = Files.writeString(folder.resolve("letter.txt"), out.toString());
+    Ran good = check(file);
+    assertEquals(0, good.code, good.err);
+    assertTrue(good.out.contains("is good: template of a letter"), good.out);
+    Files.writeString(
+        file, out.toString().replace("[cautions]\n", "").replace("[sign]", "[sign]\n{boss}"));
+    Ran bad = check(file);
+    assertEquals(1, bad.code);
+    assertTrue(bad.err.contains("[cautions]: this section is missing and may never"), bad.err);
+    assertTrue(bad.err.contains("letter.txt:12: {boss}: there is no such placeholder"), bad.err);
+    assertTrue(bad.err.contains("2 mistakes; nothing was run."), bad.err);
+  }
+
+  @Test
+  void aShopsFileIsCheckedWithItsColourAndLogo() throws IOException {
+    Path file = folder.resolve("shop.json");
+    String named = "{\"name\": \"Mill Yard\", \"address\": \"Street 1\"";
+    Files.writeString(file, named + "}");
+    assertEquals(0, check(file).code);
+    Files.writeString(file, named + ",\n\"colour\": \"#FFC0A0\"}");
+    assertTrue(
+        check(file).err.contains("/colour: #FFC0A0 cannot be the shop's colour: its contrast"));
+    Files.writeString(file, named + ",\n\"logo\": \"../secret.png\"}");
+    assertEquals(1, check(file).code);
+    Files.writeString(folder.resolve("logo.png"), "no picture");
+    Files.writeString(file, named + ",\n\"logo\": \"logo.png\"}");
+    assertTrue(check(file).err.contains("logo: there is no picture in it. Save it again"));
+  }
+
   @ParameterizedTest
   @CsvSource({
     ARRIVAL + ", load-hold profile sd48-arrival",
