@@ -10,12 +10,12 @@ import java.util.stream.Collectors;
  *
  * @see "RFC 4180"
  */
-final class Csv {
+public final class Csv {
   private static final String FORMULA = "=+-@\t\r";
 
   private Csv() {}
 
-  static void row(Appendable to, List<String> cells) throws IOException {
+  public static void row(Appendable to, List<String> cells) throws IOException {
     to.append(cells.stream().map(Csv::cell).collect(Collectors.joining(","))).append("\r\n");
   }
 

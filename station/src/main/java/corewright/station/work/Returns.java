@@ -1,5 +1,6 @@
 package corewright.station.work;
 
+import corewright.measures.reliability.KaplanMeier;
 import corewright.measures.reliability.Lifetime;
 import corewright.measures.reliability.WeibullFit;
 import corewright.measures.statistics.Interval;
@@ -112,14 +113,60 @@ public final class Returns {
       Optional<Interval> scaleInterval,
       String refused) {}
 
-  Line weibull(LocalDate today) {
-    List<Lifetime> lifetimes = new ArrayList<>();
+  /**
+   * One step down of the share that is still in service (Kaplan and Meier).
+   *
+   * @param months in service
+   * @param interval 95 %, from Greenwood's variance
+   * @param tags that failed then
+   */
+  public record Alive(
+      double months,
+      long atRisk,
+      long failed,
+      double share,
+      Interval interval,
+      List<String> tags) {}
+
+  List<Alive> survival(LocalDate today) {
+    Map<Double, List<String>> failed = new HashMap<>();
     for (Out o : out) {
-      double months =
-          Math.max(0.5, (double) ChronoUnit.DAYS.between(o.left, o.back.orElse(today)))
-              / DAYS_IN_A_MONTH;
-      lifetimes.add(o.failed ? Lifetime.failure(months) : Lifetime.suspension(months));
+      if (o.failed) {
+        failed.computeIfAbsent(months(o, today), m -> new ArrayList<>()).add(o.tag);
+      }
     }
+    return out.isEmpty()
+        ? List.of()
+        : KaplanMeier.of(lifetimes(today)).steps().stream()
+            .map(
+                s ->
+                    new Alive(
+                        s.time(),
+                        s.atRisk(),
+                        s.failures(),
+                        s.survival(),
+                        s.interval(LEVEL),
+                        failed.getOrDefault(s.time(), List.of())))
+            .toList();
+  }
+
+  private static double months(Out o, LocalDate today) {
+    return Math.max(0.5, (double) ChronoUnit.DAYS.between(o.left, o.back.orElse(today)))
+        / DAYS_IN_A_MONTH;
+  }
+
+  private List<Lifetime> lifetimes(LocalDate today) {
+    return out.stream()
+        .map(
+            o ->
+                o.failed
+                    ? Lifetime.failure(months(o, today))
+                    : Lifetime.suspension(months(o, today)))
+        .toList();
+  }
+
+  Line weibull(LocalDate today) {
+    List<Lifetime> lifetimes = lifetimes(today);
     long failures = lifetimes.stream().filter(Lifetime::failed).count();
     long inService = lifetimes.size() - failures;
     try {

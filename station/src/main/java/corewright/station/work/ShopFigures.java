@@ -7,10 +7,13 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * What the owner looks at, counted from the record: every number with n, its interval and the tags
@@ -23,8 +26,11 @@ import java.util.Optional;
  * @param suppliers yield of bought cores by supplier; in order of yield only where n is enough
  * @param faults confirmed by teardown, most frequent first
  * @param predicted share of confirmed faults that were the expected ones
+ * @param expected which were expected, by what was confirmed: tags by expectation
  * @param returns ship-month table
  * @param early back within 30 and 90 days
+ * @param survival share that is still in service, by months in service
+ * @param scorecards what each supplier's cores came to
  * @param turnaround_days from reception to shipping
  */
 public record ShopFigures(
@@ -35,9 +41,12 @@ public record ShopFigures(
     List<Rate> suppliers,
     List<Rate> faults,
     Rate predicted,
+    Map<String, Map<String, List<String>>> expected,
     List<Returns.Month> returns,
     List<Rate> early,
     Returns.Line weibull,
+    List<Returns.Alive> survival,
+    List<Scorecard> scorecards,
     Turnaround turnaround_days) {
 
   /** Fewer cores of a supplier are shown and not ranked. Common practice, no source. */
@@ -75,13 +84,10 @@ public record ShopFigures(
     Returns returns = new Returns(visits, claims);
     List<Rate> noFault = new ArrayList<>(Rates.noFaultFound(visits, v -> ""));
     noFault.addAll(Rates.noFaultFound(visits, VisitFact::customer));
+    Set<String> counted = new HashSet<>();
+    visits.forEach(v -> counted.add(v.tag() + "/" + v.visit()));
     List<Confirmed> faults =
-        confirmed.stream()
-            .filter(
-                c ->
-                    visits.stream()
-                        .anyMatch(v -> v.tag().equals(c.tag()) && v.visit() == c.visit()))
-            .toList();
+        confirmed.stream().filter(c -> counted.contains(c.tag() + "/" + c.visit())).toList();
     return new ShopFigures(
         Rates.sellable(visits),
         Rates.firstPass(visits, v -> v.technician().isEmpty() ? "(nobody named)" : v.technician()),
@@ -93,9 +99,12 @@ public record ShopFigures(
             "",
             tags(faults.stream().filter(c -> c.predicted().equals(c.fault())).toList()),
             tags(faults.stream().filter(c -> !c.predicted().equals(c.fault())).toList())),
+        expected(faults),
         returns.table(),
         List.of(returns.within(30, today), returns.within(90, today)),
         returns.weibull(today),
+        returns.survival(today),
+        Scorecard.of(visits, claims),
         turnaround(visits));
   }
 
@@ -127,6 +136,18 @@ public record ShopFigures(
                     tags(faults.stream().filter(c -> !c.fault().equals(group)).toList()))));
     rates.sort(Comparator.comparingInt((Rate r) -> r.hits().size()).reversed());
     return rates;
+  }
+
+  private static Map<String, Map<String, List<String>>> expected(List<Confirmed> faults) {
+    Map<String, Map<String, List<String>>> table = new TreeMap<>();
+    for (Confirmed c : faults) {
+      table
+          .computeIfAbsent(c.fault(), f -> new TreeMap<>())
+          .computeIfAbsent(
+              c.predicted().isEmpty() ? "(nothing)" : c.predicted(), p -> new ArrayList<>())
+          .add(c.tag());
+    }
+    return table;
   }
 
   private static Turnaround turnaround(List<VisitFact> visits) {

@@ -1,5 +1,6 @@
 package corewright.station.work;
 
+import corewright.bench.life.Stage;
 import corewright.bench.record.Decision;
 import corewright.bench.record.Disposition;
 import corewright.bench.record.Dossier;
@@ -144,6 +145,11 @@ public final class Workshop implements AutoCloseable {
         ledger.facts().confirmed(),
         period,
         today());
+  }
+
+  /** What waits for somebody today. */
+  public OpenToday openToday() {
+    return OpenToday.of(ledger.lives().at(Stage.PENDING), ledger.deposits().outstanding(), today());
   }
 
   public Quotes quotes() {

@@ -3,9 +3,14 @@ package corewright.station.work;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import corewright.bench.life.Life;
+import corewright.bench.life.Stage;
 import corewright.measures.statistics.Interval;
 import corewright.reports.ledger.ClaimDesk.Claim;
+import corewright.reports.ledger.Deposits.Deposit;
 import corewright.reports.ledger.Facts.Confirmed;
+import corewright.reports.ledger.Money;
+import corewright.reports.ledger.Standing;
 import corewright.reports.ledger.VisitFact;
 import corewright.station.work.ShopFigures.Period;
 import java.time.LocalDate;
@@ -132,6 +137,109 @@ class ShopFiguresTest {
     assertEquals(new Rate("", List.of("U-2"), List.of("U-1", "U-3")), figures.predicted());
   }
 
+  /**
+   * The 6-MP arm of Gehan's remission times, one week as one of our months: 9 failures and 12 that
+   * are still in service (Venables and Ripley, Modern Applied Statistics with S; R's survival
+   * package gives the same shares, and 1.3537 and 33.765 for the Weibull line).
+   */
+  @Test
+  void theSurvivalAndTheWeibullLineAreThePublishedOnes() {
+    int[] failed = {6, 6, 6, 7, 10, 13, 16, 22, 23};
+    int[] inService = {6, 9, 10, 11, 17, 19, 20, 25, 32, 32, 34, 35};
+    for (int i = 0; i < failed.length; i++) {
+      LocalDate left = TODAY.minusDays(1200);
+      rebuilt("F-" + i, "A1", "SHIPPED", true, left.toString());
+      claim("F-" + i, left.plusDays(days(failed[i])).toString(), "W2");
+    }
+    for (int i = 0; i < inService.length; i++) {
+      LocalDate left = TODAY.minusDays(days(inService[i]));
+      rebuilt("S-" + i, "A1", "SHIPPED", true, left.toString());
+    }
+    ShopFigures figures = figures();
+    double[] share = {.857143, .806723, .752941, .690196, .627451, .537815, .448179};
+    int[] atRisk = {21, 17, 15, 12, 11, 7, 6};
+    assertEquals(share.length, figures.survival().size());
+    for (int i = 0; i < share.length; i++) {
+      assertEquals(share[i], figures.survival().get(i).share(), 1e-6);
+      assertEquals(atRisk[i], figures.survival().get(i).atRisk());
+    }
+    assertEquals(List.of("F-0", "F-1", "F-2"), figures.survival().get(0).tags());
+    Returns.Line line = figures.weibull();
+    assertEquals(1.3537, line.shape().orElseThrow(), 0.003);
+    assertEquals(33.765, line.scale_months().orElseThrow(), 0.05);
+  }
+
+  private static long days(int months) {
+    return Math.round(months * 365.25 / 12);
+  }
+
+  @Test
+  void aSupplierIsJudgedByWhatBecameOfItsCores() {
+    for (int i = 1; i <= 4; i++) {
+      stock("Good", "G", i <= 3, i);
+    }
+    visits.add(visit("G-9", 1, "A1", "stock", "Good", "SCRAPPED", false, ""));
+    visits.add(visit("G-8", 1, "A1", "stock", "Good", "SHIPPED", true, "2026-10-01"));
+    claim("G-8", "2026-11-01", "W1");
+    Scorecard card = figures().scorecards().get(0);
+    assertEquals(6, card.cores());
+    assertEquals(4, card.sellable().hits().size());
+    assertEquals(List.of("G-9"), card.unusable().hits());
+    assertEquals(new Rate("", List.of("G-8"), List.of()), card.claimed());
+    assertEquals(Optional.of(275L), card.days_to_sell());
+  }
+
+  @Test
+  void whatWasExpectedStandsBesideWhatWasConfirmed() {
+    rebuilt("U-1", "A1", "OPEN", false, "");
+    rebuilt("U-2", "A1", "OPEN", false, "");
+    ShopFigures figures =
+        ShopFigures.of(
+            visits,
+            claims,
+            List.of(new Confirmed("U-1", 1, "joints", "caps"), new Confirmed("U-2", 1, "caps", "")),
+            ALWAYS,
+            TODAY);
+    assertEquals(
+        Map.of(
+            "joints", Map.of("caps", List.of("U-1")), "caps", Map.of("(nothing)", List.of("U-2"))),
+        figures.expected());
+  }
+
+  @Test
+  void openQuestionsStandByAgeAndDepositsTogether() {
+    OpenToday open =
+        OpenToday.of(
+            List.of(
+                waiting("U-1", "2026-11-20T08:00:00Z", "2026-11-30"),
+                waiting("U-2", "2026-10-25T08:00:00Z", "2026-11-24")),
+            List.of(deposit("D-1", 15000), deposit("D-2", 2050)),
+            TODAY);
+    assertEquals(
+        List.of("U-2", "U-1"), open.questions().stream().map(OpenToday.Question::tag).toList());
+    assertEquals(31, open.questions().get(0).age_days());
+    assertTrue(open.questions().get(0).overdue());
+    assertEquals("170.50 EUR", String.valueOf(open.owed().get("EUR")));
+  }
+
+  private static Standing waiting(String tag, String since, String due) {
+    return new Standing(
+        tag,
+        1,
+        new Life(Stage.PENDING, Optional.empty(), false),
+        since,
+        "",
+        "Which build is it?",
+        "H. Oduya",
+        due);
+  }
+
+  private static Deposit deposit(String number, long hundredths) {
+    Money amount = new Money(hundredths, "EUR");
+    return new Deposit(
+        number, "Orrel", amount, "2026-11-01", "2026-12-01", "", "", new Money(0, "EUR"), "");
+  }
+
   @Test
   void anEmptyShopHasNoNumbersAndNoFault() {
     ShopFigures none = figures();
@@ -139,6 +247,7 @@ class ShopFiguresTest {
     assertEquals(Optional.empty(), none.predicted().interval());
     assertEquals(Optional.empty(), none.turnaround_days().median());
     assertEquals(0, none.weibull().failures());
+    assertEquals(List.of(), none.survival());
   }
 
   private ShopFigures figures() {

@@ -1,0 +1,154 @@
+package corewright.station.cli;
+
+import corewright.measures.Figures;
+import corewright.measures.statistics.Interval;
+import corewright.station.work.OpenToday;
+import corewright.station.work.Rate;
+import corewright.station.work.Scorecard;
+import corewright.station.work.ShopFigures;
+import java.io.PrintWriter;
+import java.util.List;
+
+/** The owner's figures as lines of text. */
+final class FiguresText {
+  private final PrintWriter out;
+
+  FiguresText(PrintWriter out) {
+    this.out = out;
+  }
+
+  void print(ShopFigures f, OpenToday open) {
+    rates("Yield by variant", f.yield());
+    rates("First-pass yield by technician", f.firstPassByTechnician());
+    rates("First-pass yield by bench", f.firstPassByBench());
+    rates("No fault found", f.noFaultFound());
+    rates("Yield by supplier, ranked from n = " + ShopFigures.ENOUGH_TO_RANK, f.suppliers());
+    rates("Confirmed faults", f.faults());
+    rates("Confirmed as predicted", List.of(f.predicted()));
+    f.expected()
+        .forEach(
+            (fault, expected) ->
+                expected.forEach(
+                    (as, tags) ->
+                        out.println("  " + fault + ", expected " + as + ": " + tags.size())));
+    rates("Returns", f.early());
+    f.returns()
+        .forEach(
+            m ->
+                out.println(
+                    "  "
+                        + m.month()
+                        + "  shipped "
+                        + m.shipped()
+                        + ", in service "
+                        + m.inService()
+                        + m.returned().entrySet().stream()
+                            .map(e -> ", back in month " + e.getKey() + ": " + e.getValue().size())
+                            .reduce("", String::concat)));
+    f.survival()
+        .forEach(
+            s ->
+                out.println(
+                    "  after "
+                        + Figures.number(s.months(), 1)
+                        + " months "
+                        + Figures.number(100 * s.share(), 1)
+                        + " % in service ("
+                        + Figures.number(100 * s.interval().low(), 1)
+                        + " to "
+                        + Figures.number(100 * s.interval().high(), 1)
+                        + " %), "
+                        + s.failed()
+                        + " failed of "
+                        + s.atRisk()));
+    out.println("Weibull: " + weibull(f));
+    out.println(
+        "Turnaround: n = "
+            + f.turnaround_days().n()
+            + f.turnaround_days().median().map(d -> ", median " + d + " d").orElse("")
+            + f.turnaround_days().p90().map(d -> ", 90 % within " + d + " d").orElse(""));
+    f.scorecards().forEach(card -> out.println("Supplier " + card(card)));
+    today(open);
+  }
+
+  private void today(OpenToday open) {
+    out.println("Open questions: " + open.questions().size());
+    for (OpenToday.Question q : open.questions()) {
+      out.println(
+          "  "
+              + q.tag()
+              + "  "
+              + q.age_days()
+              + " d"
+              + (q.overdue() ? ", OVERDUE since " + q.due() : ", until " + q.due())
+              + "  "
+              + q.owner()
+              + ": "
+              + q.question());
+    }
+    out.println("Deposits owed: " + open.deposits().size());
+    open.owed().values().forEach(sum -> out.println("  together " + sum));
+    open.deposits()
+        .forEach(d -> out.println("  " + d.number() + "  " + d.amount() + ", until " + d.due()));
+  }
+
+  private static String card(Scorecard card) {
+    return card.supplier()
+        + ": "
+        + card.cores()
+        + " cores, sellable "
+        + share(card.sellable())
+        + ", unusable "
+        + share(card.unusable())
+        + ", nothing found "
+        + share(card.nothingFound())
+        + ", claimed "
+        + share(card.claimed())
+        + card.days_to_sell().map(d -> ", median " + d + " d to sell").orElse("");
+  }
+
+  private static String share(Rate rate) {
+    return rate.hits().size() + " of " + rate.n();
+  }
+
+  private static String weibull(ShopFigures f) {
+    String n = f.weibull().failures() + " failed, " + f.weibull().inService() + " in service";
+    return f.weibull().shape().isEmpty()
+        ? n + "; no line: " + f.weibull().refused()
+        : n
+            + "; shape "
+            + Figures.number(f.weibull().shape().get(), 2)
+            + f.weibull().shapeInterval().map(i -> " (" + ends(i, 2) + ")").orElse("")
+            + ", scale "
+            + f.weibull().scale_months().map(s -> Figures.number(s, 1)).orElse("")
+            + " months"
+            + f.weibull().scaleInterval().map(i -> " (" + ends(i, 1) + ")").orElse("");
+  }
+
+  private void rates(String title, List<Rate> rates) {
+    out.println(title + (rates.stream().allMatch(r -> r.n() == 0) ? ": none yet" : ""));
+    for (Rate r : rates) {
+      r.interval()
+          .ifPresent(
+              i ->
+                  out.println(
+                      "  "
+                          + (r.of().isEmpty() ? "all" : r.of())
+                          + ": "
+                          + r.hits().size()
+                          + " of "
+                          + r.n()
+                          + ", "
+                          + Figures.number(100.0 * r.hits().size() / r.n(), 0)
+                          + " % ("
+                          + Figures.number(100 * i.low(), 0)
+                          + " to "
+                          + Figures.number(100 * i.high(), 0)
+                          + " %)"));
+    }
+  }
+
+  private static String ends(Interval i, int decimals) {
+    return Figures.number(i.low(), decimals) + " to " + Figures.number(i.high(), decimals);
+  }
+}
