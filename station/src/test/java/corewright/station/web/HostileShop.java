@@ -5,6 +5,8 @@ import corewright.bench.record.Core;
 import corewright.bench.record.RunRecord;
 import corewright.bench.run.Clock;
 import corewright.profiles.Catalogue;
+import corewright.reports.ledger.Agreements;
+import corewright.reports.ledger.Money;
 import corewright.station.work.Importing;
 import corewright.station.work.RunIds;
 import corewright.station.work.ShopFile;
@@ -84,6 +86,19 @@ public final class HostileShop {
                   new RunIds("import", new Random(1)));
       shop.decide(tag, Visit.OWNER);
       shop.ledger().runs().amend(run.id(), SCRIPT, IMG, Visit.OWNER);
+      shop.ledger()
+          .agreements()
+          .quote(
+              new Agreements.Quote(
+                  SCRIPT,
+                  "repair",
+                  "sd48",
+                  new Money(19_000, "EUR"),
+                  new Money(2_000, "EUR"),
+                  new Money(0, "EUR"),
+                  shop.today(),
+                  IMG),
+              Visit.OWNER);
       shop.ledger().facts().confirm(tag, SCRIPT, "", Visit.OWNER);
       return new Made(tag, run.id(), receive(shop));
     }

@@ -1,6 +1,7 @@
 package corewright.station.web.place;
 
 import corewright.bench.life.Stage;
+import corewright.reports.ledger.Ledger;
 import corewright.reports.ledger.Standing;
 import corewright.station.web.House;
 import corewright.station.web.Pages;
@@ -10,13 +11,22 @@ import corewright.station.web.live.BenchLine;
 import corewright.station.web.live.Benches;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 
-/** What needs someone now: open questions, the overdue ones first, then what waits for a step. */
+/**
+ * What needs someone now: open questions, the overdue ones first, promises at risk, then what waits
+ * for a step; above it the working day.
+ */
 public final class Today implements Place {
+  /** Longer lists are no help to anybody who stands in front of them. */
+  private static final int MOST = 50;
+
+  private static final int RUNS = 30;
+
   private final House house;
   private final Pages pages;
   private final Benches benches;
@@ -44,13 +54,15 @@ public final class Today implements Place {
   }
 
   private void show(Context context) {
-    String today = house.workshop().today().toString();
-    List<Need> needs = new ArrayList<>();
-    List<Standing> pending = new ArrayList<>(house.workshop().ledger().lives().at(Stage.PENDING));
+    Ledger ledger = house.workshop().ledger();
+    LocalDate today = house.workshop().today();
+    List<Standing> pending = new ArrayList<>(ledger.lives().at(Stage.PENDING));
     pending.sort(Comparator.comparing(Standing::due));
+    List<Need> needs = new ArrayList<>();
     pending.forEach(s -> needs.add(question(s, today)));
+    needs.addAll(Promises.atRisk(ledger, today));
     for (Waiting w : Waiting.values()) {
-      house.workshop().ledger().lives().at(w.stage()).forEach(s -> needs.add(w.need(s)));
+      ledger.lives().at(w.stage()).forEach(s -> needs.add(w.need(s, today)));
     }
     pages.show(
         context,
@@ -58,18 +70,28 @@ public final class Today implements Place {
         "today.jte",
         Map.of(
             "needs",
-            needs,
+            needs.stream().limit(MOST).toList(),
+            "more",
+            Math.max(0, needs.size() - MOST),
+            "heading",
+            DayWords.need(needs.size()),
             "day",
-            DayWords.of(house.workshop().today()),
+            DayWords.of(today),
+            "scale",
+            DayScale.of(ledger.runLists().latest(RUNS), pending, house.clock().wall()),
             "benches",
             benches.all().stream().map(BenchLine::of).toList(),
             "told",
             benches.told()));
   }
 
-  private static Need question(Standing s, String today) {
-    String due = s.due().compareTo(today) < 0 ? "overdue, " + s.due() : "due " + s.due();
+  private static Need question(Standing s, LocalDate today) {
     return new Need(
-        "Answer the question", s.tag(), "/unit/" + s.tag(), s.question(), due, s.owner());
+        "Answer the question",
+        s.tag(),
+        "/decide/" + s.tag(),
+        s.question(),
+        DayWords.due(s.due(), today),
+        s.owner());
   }
 }

@@ -2,6 +2,7 @@ package corewright.station.web.place;
 
 import corewright.bench.life.Stage;
 import corewright.reports.ledger.Standing;
+import java.time.LocalDate;
 
 /** What a unit waits for at each stage that waits for somebody. */
 enum Waiting {
@@ -35,12 +36,13 @@ enum Waiting {
     return stage;
   }
 
-  Today.Need need(Standing standing) {
+  Today.Need need(Standing standing, LocalDate today) {
     return new Today.Need(
-        verb, standing.tag(), href + standing.tag(), why, "since " + since(standing), "anyone");
-  }
-
-  private static String since(Standing standing) {
-    return standing.since().substring(0, "2026-11-24".length());
+        verb,
+        standing.tag(),
+        href + standing.tag(),
+        why,
+        DayWords.since(standing.since(), today),
+        "anyone");
   }
 }
