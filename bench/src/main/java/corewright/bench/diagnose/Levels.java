@@ -122,11 +122,11 @@ final class Levels {
     }
     return low.stream()
         .filter(this::lost)
-        .findFirst()
+        .min(Comparator.comparing((MeasuredHold h) -> !look.atRest(h)))
         .map(
             h ->
                 new Seen(
-                    Sign.LINE_LOST,
+                    look.atRest(h) ? Sign.LINE_LOST_AT_REST : Sign.LINE_LOST_LOADED,
                     "with the input at "
                         + reading(h, Quantity.INPUT)
                         + " no more than the input comes through"
@@ -144,7 +144,7 @@ final class Levels {
 
   private Optional<Seen> drift() {
     return look.loaded().stream()
-        .filter(h -> h.value(Quantity.DRIFT).isPresent())
+        .filter(h -> h.value(Quantity.DRIFT).isPresent() && look.inputStays(h))
         .filter(h -> h.windowEnd_s() - h.windowStart_s() > SETTLED_S)
         .min(Comparator.comparingDouble(h -> value(h, Quantity.DRIFT)))
         .map(

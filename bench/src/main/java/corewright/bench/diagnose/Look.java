@@ -12,7 +12,7 @@ import java.util.Optional;
 /** A run's holds, in the words that the signs are written in. */
 final class Look {
   private static final double AT_REST = 0.02;
-  private static final double LOWERED_LINE = 0.93;
+  private static final double LOWERED_LINE = 0.9;
   private static final double REGULATED = 0.8;
   private static final double DIODE_V = 2.5;
 
@@ -50,6 +50,14 @@ final class Look {
   /** On the highest input of the run, or near it. */
   boolean nominalLine(MeasuredHold h) {
     return value(h, Quantity.INPUT) > LOWERED_LINE * line_V;
+  }
+
+  /** The input was not lowered within the hold, as in a start: the output may follow that. */
+  boolean inputStays(MeasuredHold h) {
+    double mean_V = value(h, Quantity.INPUT);
+    return h.feeds().stream()
+        .flatMap(f -> f.lowestMedian().measurement().stream())
+        .allMatch(lowest -> lowest.value() > LOWERED_LINE * mean_V);
   }
 
   boolean regulated(MeasuredHold h) {

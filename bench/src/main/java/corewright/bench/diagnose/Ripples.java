@@ -20,6 +20,10 @@ final class Ripples {
   private static final double RAISED = 1.4;
 
   private static final double HIGH = 2.6;
+
+  /** Healthy units show less than a hundredth of the fundamental, %. */
+  private static final double SUBHARMONIC = 4;
+
   private static final double SAME_FREQUENCY = 0.08;
 
   private final Look look;
@@ -43,7 +47,7 @@ final class Ripples {
   }
 
   Stream<Seen> seen() {
-    return Stream.of(frequency(), ripple()).flatMap(Optional::stream);
+    return Stream.of(frequency(), subharmonic(), ripple()).flatMap(Optional::stream);
   }
 
   private Optional<Seen> frequency() {
@@ -58,6 +62,25 @@ final class Ripples {
               return new Seen(
                   sign, "the ripple has " + reading(h, Quantity.RIPPLE_FUNDAMENTAL) + at(h));
             });
+  }
+
+  /** A converter at work that holds: one that does not swings at half its frequency as well. */
+  private Optional<Seen> subharmonic() {
+    return strongest()
+        .filter(look::regulated)
+        .flatMap(
+            h ->
+                h.value(Quantity.RIPPLE_SUBHARMONIC)
+                    .map(
+                        part ->
+                            new Seen(
+                                part.value() - 2 * part.u() > SUBHARMONIC
+                                    ? Sign.SUBHARMONIC_MUCH
+                                    : Sign.SUBHARMONIC_LITTLE,
+                                "half the ripple's frequency has "
+                                    + reading(h, Quantity.RIPPLE_SUBHARMONIC)
+                                    + " of its amplitude"
+                                    + at(h))));
   }
 
   private boolean isOne(double hertz) {

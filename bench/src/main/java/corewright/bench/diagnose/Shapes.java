@@ -37,8 +37,8 @@ final class Shapes {
 
   private Optional<Seen> shape() {
     return look.loaded().stream()
-        .filter(h -> h.value(Quantity.RIPPLE_PEAK_TO_PEAK).isPresent())
-        .max(Comparator.comparingDouble(this::unexplained_V))
+        .filter(h -> h.value(Quantity.RIPPLE_PEAK_TO_PEAK).isPresent() && look.inputStays(h))
+        .max(Comparator.comparing(this::cycles).thenComparingDouble(this::unexplained_V))
         .map(
             h ->
                 new Seen(
@@ -50,8 +50,7 @@ final class Shapes {
 
   private Sign shape(MeasuredHold h) {
     double nominal_V = look.family().output_V();
-    if (value(h, Quantity.RIPPLE_PEAK_TO_PEAK) > CYCLES * nominal_V
-        && value(h, Quantity.OUTPUT) < 0.8 * nominal_V) {
+    if (cycles(h)) {
       return Sign.SHAPE_CYCLES;
     }
     if (unexplained_V(h) < JUMPS * nominal_V) {
@@ -61,6 +60,12 @@ final class Shapes {
       return Sign.SHAPE_SWINGS;
     }
     return highest_V(h) > rest_V() - BACK * nominal_V ? Sign.SHAPE_JUMPS : Sign.SHAPE_SLIDES;
+  }
+
+  /** It breaks down and comes back within one hold: one such hold outweighs all others. */
+  private boolean cycles(MeasuredHold h) {
+    double nominal_V = look.family().output_V();
+    return value(h, Quantity.RIPPLE_PEAK_TO_PEAK) > CYCLES * nominal_V && !look.regulated(h);
   }
 
   /** As much above its mean as below, and above the level that it has at rest. */
@@ -87,7 +92,12 @@ final class Shapes {
     double ripple_V = switching ? 6 * value(h, Quantity.RIPPLE_FUNDAMENTAL_AMPLITUDE) : 0;
     double slide_V =
         Math.abs(value(h, Quantity.DRIFT)) / 60 * (h.windowEnd_s() - h.windowStart_s());
-    return value(h, Quantity.RIPPLE_PEAK_TO_PEAK) - ripple_V - slide_V;
+    return value(h, Quantity.RIPPLE_PEAK_TO_PEAK) - ripple_V - slide_V - rest_Vpp();
+  }
+
+  /** What the output moves by without load is noise of the channel, or of an idle converter. */
+  private double rest_Vpp() {
+    return look.rest().map(r -> value(r, Quantity.RIPPLE_PEAK_TO_PEAK)).orElse(0.0);
   }
 
   private Optional<Seen> stepFromRest() {

@@ -21,7 +21,10 @@ enum Sign {
   SAG_EARLY(Trait.SAG, false),
 
   LINE_KEPT(Trait.LINE, true),
-  LINE_LOST(Trait.LINE, false),
+  /** Also without load: it is the input itself that is not enough. */
+  LINE_LOST_AT_REST(Trait.LINE, false),
+  /** Only under load. */
+  LINE_LOST_LOADED(Trait.LINE, false),
 
   SHAPE_SMOOTH(Trait.SHAPE, true),
   /** Sudden steps about a level that is otherwise right. */
@@ -36,6 +39,10 @@ enum Sign {
   FREQUENCY_AS_BUILT(Trait.FREQUENCY, true),
   FREQUENCY_HALF(Trait.FREQUENCY, false),
   FREQUENCY_OTHER(Trait.FREQUENCY, false),
+
+  SUBHARMONIC_LITTLE(Trait.SUBHARMONIC, true),
+  /** Alternate periods differ. */
+  SUBHARMONIC_MUCH(Trait.SUBHARMONIC, false),
 
   RIPPLE_NORMAL(Trait.RIPPLE, true),
   RIPPLE_RAISED(Trait.RIPPLE, false),

@@ -14,6 +14,8 @@ enum Trait {
   SHAPE,
   /** Converter frequency. */
   FREQUENCY,
+  /** Ripple at half the converter's frequency. */
+  SUBHARMONIC,
   /** Ripple against what the family's own capacitor would make of the current. */
   RIPPLE,
   /** Fall after the first load step, V/A. */

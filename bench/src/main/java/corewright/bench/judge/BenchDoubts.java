@@ -20,6 +20,12 @@ final class BenchDoubts {
   /** A load is off by more than this part of the rated load. */
   private static final double OFF_LOAD = 0.05;
 
+  /** An output above this part of nominal is there. */
+  private static final double THERE = 0.05;
+
+  /** Loads that are so far apart, in parts of the rated one, no output meets with one level. */
+  private static final double APART = 0.2;
+
   private final Family family;
   private final Plan plan;
 
@@ -31,12 +37,43 @@ final class BenchDoubts {
   /** Of every hold, and those of a reference unit on the same bench. */
   List<String> of(List<MeasuredHold> holds, List<String> reference) {
     return Stream.concat(
-            reference.stream(),
+            Stream.concat(reference.stream(), stuck(holds).stream()),
             holds.stream()
                 .flatMap(h -> Stream.of(swapped(h), exchanged(h), load(h)))
                 .flatMap(Optional::stream))
         .distinct()
         .toList();
+  }
+
+  /** The same to the last step at loads far apart, where something is there: an end of a range. */
+  private Optional<String> stuck(List<MeasuredHold> holds) {
+    List<MeasuredHold> still =
+        holds.stream()
+            .filter(h -> value(h, Quantity.OUTPUT) > THERE * family.output_V())
+            .filter(h -> h.value(Quantity.RIPPLE_PEAK_TO_PEAK).isPresent())
+            .filter(h -> value(h, Quantity.RIPPLE_PEAK_TO_PEAK) == 0)
+            .toList();
+    return still.stream()
+        .filter(
+            h ->
+                still.stream()
+                    .anyMatch(
+                        other ->
+                            value(other, Quantity.OUTPUT) == value(h, Quantity.OUTPUT)
+                                && value(other, Quantity.LOAD) - value(h, Quantity.LOAD)
+                                    > APART * family.ratedLoad_A()))
+        .findFirst()
+        .flatMap(h -> h.value(Quantity.OUTPUT))
+        .map(
+            m ->
+                "The output reads "
+                    + Figures.withU(m)
+                    + " to the last step whatever the load: its channel is at an end of its range,"
+                    + " or stands still.");
+  }
+
+  private static double value(MeasuredHold h, Quantity quantity) {
+    return h.value(quantity).map(Measurement::value).orElse(0.0);
   }
 
   private static Optional<String> swapped(MeasuredHold h) {

@@ -33,10 +33,11 @@ class SignaturesTest {
         "REST_THROUGH",
         "REST_ABSENT",
         "REST_HIGH",
-        "LINE_LOST",
+        "LINE_LOST_AT_REST",
         "SHAPE_CYCLES",
         "SHAPE_JUMPS",
         "RINGING_MUCH",
+        "SUBHARMONIC_MUCH",
         "DEAD_INPUT_SHORT",
         "DEAD_OUTPUT_SHORT",
         "BEHIND_LIMIT_INPUT_DOWN",
@@ -54,10 +55,10 @@ class SignaturesTest {
           case REST_THROUGH -> Group.NOT_SWITCHING;
           case REST_ABSENT -> Group.NO_PATH;
           case REST_HIGH -> Group.FEEDBACK;
-          case LINE_LOST -> Group.LOCK_OUT;
+          case LINE_LOST_AT_REST -> Group.LOCK_OUT;
           case SHAPE_CYCLES -> Group.RESTART;
           case SHAPE_JUMPS -> Group.JOINT;
-          case RINGING_MUCH -> Group.LOOP;
+          case RINGING_MUCH, SUBHARMONIC_MUCH -> Group.LOOP;
           case DEAD_INPUT_SHORT, BEHIND_LIMIT_INPUT_DOWN -> Group.INPUT_SHORT;
           default -> Group.OUTPUT_SHORT;
         };

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import corewright.bench.record.RunEnd;
 import corewright.bench.record.Verdict;
 import corewright.measures.Quantity;
+import corewright.measures.Reading;
+import corewright.measures.Unit;
 import corewright.profiles.Limit;
 import corewright.profiles.Profile;
 import java.util.Optional;
@@ -22,6 +24,25 @@ class BenchDoubtsTest {
   private static final Limit HIGH =
       new Limit(
           "output-high", Quantity.OUTPUT, Limit.Side.AT_MOST, 49.5, 50.5, 0, 9, false, "invented");
+
+  /** An amplifier at its end reads one level; a unit that gives way under load never does. */
+  @ParameterizedTest
+  @CsvSource({"0, 40.95, VOID", "0.02, 40.95, FAIL", "0, 40.90, FAIL"})
+  void anOutputThatReadsTheSameAtEveryLoadIsAtTheEndOfItsRange(
+      double ripple_V, double loaded_V, Verdict verdict) {
+    Reading ripple = Reading.of(ripple_V, 0.001, Unit.VOLT);
+    Profile profile = Invented.profile(Profile.Purpose.ARRIVAL, Invented.OUTPUT_FULL);
+    assertEquals(
+        Optional.of(verdict),
+        Judge.judge(
+                Invented.run(
+                    hold(0, 40.95, 12.5).with(Quantity.RIPPLE_PEAK_TO_PEAK, ripple),
+                    hold(3, loaded_V, 12.4).with(Quantity.RIPPLE_PEAK_TO_PEAK, ripple)),
+                Invented.family(),
+                profile,
+                RunEnd.completed(8))
+            .verdict());
+  }
 
   @ParameterizedTest
   @CsvSource({

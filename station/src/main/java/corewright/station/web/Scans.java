@@ -1,22 +1,19 @@
 package corewright.station.web;
 
+import corewright.bench.life.Stage;
 import corewright.reports.ledger.Found;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.regex.Pattern;
+import java.util.Optional;
 
 /**
  * A scan, or a code typed by hand, opens the right place: a unit's life, or what was found; in
  * front of a bench it puts the unit on it.
  */
 final class Scans implements Place {
-  private static final Pattern AT_A_BENCH = Pattern.compile("/bench/[A-Za-z0-9_-]+");
-
   private final House house;
   private final Pages pages;
 
@@ -36,21 +33,36 @@ final class Scans implements Place {
       context.redirect("/");
       return;
     }
+    String from = Objects.requireNonNullElse(context.queryParam("from"), "");
     List<Found> found = house.workshop().ledger().find(code);
     if (found.size() == 1 && !found.get(0).isGuess()) {
-      Found one = found.get(0);
-      String from = Objects.requireNonNullElse(context.queryParam("from"), "");
-      boolean atBench = AT_A_BENCH.matcher(from).matches();
-      context.redirect(
-          atBench
-              ? from + "?tag=" + one.tag() + "&scanned=" + said(code, one)
-              : "/unit/" + one.tag() + "?scanned=" + said(code, one));
+      go(
+          context,
+          ScanWay.ofUnit(from, found.get(0).tag(), stage(found.get(0))),
+          code,
+          found.get(0));
+      return;
+    }
+    Optional<String> other =
+        found.isEmpty() ? ScanWay.ofOther(from, code, isLot(code)) : Optional.empty();
+    if (other.isPresent()) {
+      context.redirect(other.get() + "&scanned=" + ScanWay.encoded("Scanned " + code + "."));
       return;
     }
     pages.show(context, PlaceName.TODAY, "found.jte", Map.of("code", code, "found", found));
   }
 
-  private static String said(String code, Found one) {
-    return URLEncoder.encode("Scanned " + code + ": " + one.tag() + ".", StandardCharsets.UTF_8);
+  private Stage stage(Found unit) {
+    return house.workshop().ledger().lives().standing(unit.tag()).life().stage();
+  }
+
+  private boolean isLot(String code) {
+    return house.workshop().ledger().stores().lots().stream()
+        .anyMatch(l -> l.lot().equalsIgnoreCase(code));
+  }
+
+  private static void go(Context context, String to, String code, Found one) {
+    String said = ScanWay.encoded("Scanned " + code + ": " + one.tag() + ".");
+    context.redirect(to + (to.contains("?") ? "&" : "?") + "scanned=" + said);
   }
 }

@@ -56,6 +56,8 @@ public final class Rebuilding {
       if (event.kind().equals("received")) {
         fitted.clear(); // a visit begins: what was done before belongs to the one before
         did.clear();
+      } else if (event.kind().equals("rebuilt")) {
+        event.body().path("lines").forEach(line -> did.add(line.asText()));
       } else if (event.kind().equals("worked")) {
         event.body().path("did").forEach(line -> did.add(line.asText()));
         event.body().path("fitted").forEach(part -> fitted.add(fitted(part)));

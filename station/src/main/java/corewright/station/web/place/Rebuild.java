@@ -21,15 +21,19 @@ import corewright.station.work.Refused;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
 /** What went in and out? Opened, parts by position and lot, what was found, closed. */
 public final class Rebuild implements Place {
   private static final int ROWS = 4;
+  private static final Set<Stage> AGAIN =
+      EnumSet.of(Stage.CLOSED, Stage.PROVEN, Stage.SEALED, Stage.PACKED, Stage.IN_STOCK);
   private static final Map<Stage, String> WAIT = new LinkedHashMap<>();
 
   static {
@@ -53,6 +57,7 @@ public final class Rebuild implements Place {
    *
    * @param open whether its cover is off
    * @param canOpen whether it may be opened as it stands, once it is discharged
+   * @param again whether it was closed before, so that opening undoes something
    * @param lot the lot that was scanned; empty otherwise
    * @param expected the groups that the readings point at, the most probable first
    */
@@ -61,6 +66,7 @@ public final class Rebuild implements Place {
       Rebuilding.State state,
       boolean open,
       boolean canOpen,
+      boolean again,
       boolean canStepBack,
       String lot,
       Typed typed,
@@ -130,6 +136,7 @@ public final class Rebuild implements Place {
                 state,
                 open,
                 mayOpen(stage),
+                AGAIN.contains(stage),
                 unit.standing().life().after(Act.STEP_BACK).isPresent(),
                 Objects.requireNonNullElse(context.queryParam("lot"), "").toUpperCase(Locale.ROOT),
                 new Typed(drafts.of(Visitor.of(context).name(), "work-" + unit.tag())),

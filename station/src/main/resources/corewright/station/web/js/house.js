@@ -25,6 +25,7 @@ async function send(form, submitter) {
     if (answer.headers.get('X-Refused') === 'yes') {
       const told = await answer.json();
       say(told.what, told.remedy);
+      if (form.dataset.draft) keep(form);
       return;
     }
     const to = answer.headers.get('X-Go');
@@ -41,25 +42,30 @@ document.addEventListener('submit', (event) => {
   event.preventDefault();
   if (form.dataset.busy) return;
   clearTimeout(waiting.get(form)); // a draft must not outlive the form that was sent
+  waiting.delete(form);
   form.dataset.busy = 'yes';
   send(form, event.submitter).finally(() => delete form.dataset.busy);
 });
 
 // Drafts: what is typed into a form with data-draft is kept by the station and put back after a crash.
 const waiting = new Map();
+function keep(form) {
+  clearTimeout(waiting.get(form));
+  waiting.delete(form);
+  const body = new URLSearchParams();
+  for (const [name, value] of new FormData(form)) {
+    if (typeof value === 'string' && name !== 'proof' && name !== 'password') body.append(name, value);
+  }
+  body.append('proof', proof);
+  fetch('/draft/' + encodeURIComponent(form.dataset.draft), { method: 'POST', body, keepalive: true }).catch(() => {});
+}
 document.addEventListener('input', (event) => {
   const form = event.target.closest?.('form[data-draft]');
   if (!form) return;
   clearTimeout(waiting.get(form));
-  waiting.set(form, setTimeout(() => {
-    const body = new URLSearchParams();
-    for (const [name, value] of new FormData(form)) {
-      if (typeof value === 'string' && name !== 'proof' && name !== 'password') body.append(name, value);
-    }
-    body.append('proof', proof);
-    fetch('/draft/' + encodeURIComponent(form.dataset.draft), { method: 'POST', body }).catch(() => {});
-  }, 400));
+  waiting.set(form, setTimeout(keep, 400, form));
 });
+addEventListener('pagehide', () => [...waiting.keys()].forEach(keep));
 
 // A scanner types faster than any hand and ends with Enter: wherever the cursor stands, the scan goes to the station.
 const QUICK_MS = 40;
