@@ -75,7 +75,9 @@ final class DepositCommand implements Callable<Integer> {
       List<Deposit> told;
       if (number != null) {
         if (ending == null) {
-          throw new Refused("How " + number + " ends is missing", "Give --end.");
+          throw new Refused(
+              "Nobody said how deposit " + number + " ends",
+              "Give --end, as --end accepted --grade B --credit 90.");
         }
         Settlement settlement = new Settlement(ending, tag, grade, credit_percent, reason);
         told = List.of(deposits.settle(number, settlement, workshop.today(), step.by));

@@ -37,7 +37,9 @@ record GenuineWords(Path file, Genuine found, boolean trusted, List<String> diff
           "Code of its record: " + found.code() + ". Compare it with the code on its first page.");
     }
     differences.forEach(lines::add);
-    if (!trusted) {
+    if (found.key().isEmpty()) {
+      lines.add("No key is in it: a specimen of an emulated run, for one, is never signed.");
+    } else if (!trusted) {
       lines.add(
           "Whose key that is nobody has said. Give --key with the shop's public key to be sure.");
     }

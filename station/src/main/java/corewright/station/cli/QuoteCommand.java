@@ -151,7 +151,8 @@ final class QuoteCommand implements Callable<Integer> {
   private Agreement answered(Workshop workshop, String of) {
     if ((approvedBy == null) == (declinedBy == null)) {
       throw new Refused(
-          "The answer to " + of + " is missing", "Give --approved-by or --declined-by.");
+          "Nobody said how quote " + of + " was answered",
+          "Give --approved-by NAME or --declined-by NAME, one of them.");
     }
     String person = approvedBy != null ? approvedBy : String.valueOf(declinedBy);
     return workshop.quotes().answer(of, approvedBy != null, person, channel, step.by);

@@ -1,6 +1,7 @@
 package corewright.station.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -16,6 +17,8 @@ class VerifyPaperTest extends Commands {
     assertTrue(
         out.toString().startsWith("NOT AS IT WAS SIGNED: It cannot be read"), out.toString());
     assertTrue(out.toString().contains("ask the shop for the document again"), out.toString());
+    assertTrue(out.toString().contains("specimen of an emulated run"), out.toString());
+    assertFalse(out.toString().contains("Whose key"), "there is none to ask about");
   }
 
   @Test
