@@ -59,7 +59,8 @@ public final class Shop implements Place {
         ShopPage.of(
             counted.figures(),
             counted.at(),
-            workshop.openToday(),
+            workshop.ledger().lives().at(Stage.PENDING),
+            workshop.ledger().deposits().outstanding(),
             workshop.ledger().stores().lots(),
             workshop.today());
     pages.show(
