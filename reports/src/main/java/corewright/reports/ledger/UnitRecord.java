@@ -59,8 +59,13 @@ public abstract sealed class UnitRecord permits Ledger {
   /** What people saw; a later answer to the same cue replaces the earlier one in the dossier. */
   public void answers(String tag, List<CueAnswer> answers) {
     if (!answers.isEmpty()) {
-      append(answers.get(0).who(), EventKind.ANSWERED, tag, Map.of("answers", answers));
+      answers(tag, answers, answers.get(0).who());
     }
+  }
+
+  /** The same, where somebody else answers for it: what a bench showed, by who ran it. */
+  public void answers(String tag, List<CueAnswer> answers, String who) {
+    append(who, EventKind.ANSWERED, tag, Map.of("answers", answers));
   }
 
   public void identified(String tag, Identification identification, String who) {

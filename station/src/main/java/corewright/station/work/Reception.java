@@ -67,7 +67,7 @@ public final class Reception {
             .map(m -> BenchCues.of(family, m, "bench " + run.bench(), clock.wall()))
             .orElse(List.of());
     if (!shown.isEmpty()) {
-      ledger.answers(run.tag(), shown);
+      ledger.answers(run.tag(), shown, who);
       List<CueAnswer> all = ledger.dossier(run.tag()).answers();
       ledger.identified(run.tag(), Identifier.identify(family, all), who);
     }
