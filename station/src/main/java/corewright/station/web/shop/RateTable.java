@@ -3,9 +3,11 @@ package corewright.station.web.shop;
 import corewright.measures.Figures;
 import corewright.measures.statistics.Interval;
 import corewright.station.work.Rate;
+import corewright.station.work.Scorecard;
 import corewright.station.work.ShopFigures;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Rates of one kind as a table with a picture in each row: the share as a stroke, its interval as
@@ -64,6 +66,31 @@ public record RateTable(String key, String title, String what, List<Row> rows) {
             "Confirmed as expected from outside",
             "of the faults that were confirmed",
             List.of(f.predicted())),
+        table(
+            "expected",
+            "What was found, and what had been expected",
+            "of the faults that were confirmed",
+            expected(f)),
+        table(
+            "card-sellable",
+            "Suppliers: sealed",
+            "among the cores that were decided about",
+            cards(f, Scorecard::sellable)),
+        table(
+            "card-unusable",
+            "Suppliers: taken apart or scrapped",
+            "among the cores that were decided about",
+            cards(f, Scorecard::unusable)),
+        table(
+            "card-nothing",
+            "Suppliers: passed as they came",
+            "among the cores that were tested",
+            cards(f, Scorecard::nothingFound)),
+        table(
+            "card-claimed",
+            "Suppliers: back under claim",
+            "among those that were sold",
+            cards(f, Scorecard::claimed)),
         table("early", "Back early", "of those that left at least so long ago", f.early()));
   }
 
@@ -77,9 +104,43 @@ public record RateTable(String key, String title, String what, List<Row> rows) {
       case "suppliers" -> f.suppliers();
       case "faults" -> f.faults();
       case "predicted" -> List.of(f.predicted());
+      case "expected" -> expected(f);
+      case "card-sellable" -> cards(f, Scorecard::sellable);
+      case "card-unusable" -> cards(f, Scorecard::unusable);
+      case "card-nothing" -> cards(f, Scorecard::nothingFound);
+      case "card-claimed" -> cards(f, Scorecard::claimed);
       case "early" -> f.early();
       default -> List.of();
     };
+  }
+
+  /** What was expected, as a share of all of one fault. */
+  private static List<Rate> expected(ShopFigures f) {
+    List<Rate> rates = new ArrayList<>();
+    f.expected()
+        .forEach(
+            (found, by) ->
+                by.forEach(
+                    (expected, tags) ->
+                        rates.add(
+                            new Rate(
+                                found + ", expected " + (expected.isEmpty() ? "nothing" : expected),
+                                tags,
+                                by.entrySet().stream()
+                                    .filter(e -> !e.getKey().equals(expected))
+                                    .flatMap(e -> e.getValue().stream())
+                                    .toList()))));
+    return rates;
+  }
+
+  private static List<Rate> cards(ShopFigures f, Function<Scorecard, Rate> which) {
+    return f.scorecards().stream()
+        .map(
+            card -> {
+              Rate rate = which.apply(card);
+              return new Rate(card.supplier(), rate.hits(), rate.others());
+            })
+        .toList();
   }
 
   private static RateTable table(String key, String title, String what, List<Rate> rates) {

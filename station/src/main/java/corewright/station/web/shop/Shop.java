@@ -59,8 +59,7 @@ public final class Shop implements Place {
         ShopPage.of(
             counted.figures(),
             counted.at(),
-            workshop.ledger().lives().at(Stage.PENDING),
-            workshop.ledger().deposits().outstanding(),
+            workshop.openToday(),
             workshop.ledger().stores().lots(),
             workshop.today());
     pages.show(

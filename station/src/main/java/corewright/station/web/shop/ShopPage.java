@@ -3,15 +3,13 @@ package corewright.station.web.shop;
 import corewright.measures.Figures;
 import corewright.measures.statistics.Interval;
 import corewright.reports.ledger.Deposits.Deposit;
-import corewright.reports.ledger.Standing;
 import corewright.reports.ledger.Stores.Lot;
 import corewright.station.web.When;
+import corewright.station.work.OpenToday;
 import corewright.station.work.Returns;
 import corewright.station.work.ShopFigures;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -23,8 +21,10 @@ public record ShopPage(
     int highest,
     String weibull,
     String turnaround,
+    Survival survival,
     List<Open> pending,
     List<Owed> owed,
+    String owedInAll,
     List<Lot> lots) {
   private static final int BAR = 200;
 
@@ -62,12 +62,7 @@ public record ShopPage(
   }
 
   static ShopPage of(
-      ShopFigures f,
-      Instant counted,
-      List<Standing> pending,
-      List<Deposit> owed,
-      List<Lot> lots,
-      LocalDate today) {
+      ShopFigures f, Instant counted, OpenToday open, List<Lot> lots, LocalDate today) {
     int highest = f.returns().stream().mapToInt(Returns.Month::shipped).max().orElse(1);
     return new ShopPage(
         When.moment(counted),
@@ -76,11 +71,10 @@ public record ShopPage(
         highest,
         weibull(f.weibull()),
         turnaround(f.turnaround_days()),
-        pending.stream()
-            .map(s -> open(s, today))
-            .sorted(Comparator.comparingLong(Open::days).reversed())
-            .toList(),
-        owed.stream().map(d -> owed(d, today)).toList(),
+        Survival.of(f.survival()),
+        open.questions().stream().map(ShopPage::open).toList(),
+        open.deposits().stream().map(d -> owed(d, today)).toList(),
+        String.join(", ", open.owed().values().stream().map(Object::toString).toList()),
         lots);
   }
 
@@ -131,14 +125,8 @@ public record ShopPage(
             + ".";
   }
 
-  private static Open open(Standing s, LocalDate today) {
-    return new Open(
-        s.tag(),
-        s.question(),
-        s.owner(),
-        s.due(),
-        !s.due().isEmpty() && s.due().compareTo(today.toString()) < 0,
-        ChronoUnit.DAYS.between(When.local(Instant.parse(s.since())), today));
+  private static Open open(OpenToday.Question q) {
+    return new Open(q.tag(), q.question(), q.owner(), q.due(), q.overdue(), q.age_days());
   }
 
   private static Owed owed(Deposit d, LocalDate today) {
