@@ -106,7 +106,12 @@ public final class Browser implements AutoCloseable {
 
   /** Waits until something is so. */
   public void until(BooleanSupplier so, String what) {
-    long end = System.nanoTime() + WAIT.toNanos();
+    until(so, what, WAIT);
+  }
+
+  /** Waits for something that takes its time, as a run does. */
+  public void until(BooleanSupplier so, String what, Duration most) {
+    long end = System.nanoTime() + most.toNanos();
     while (!isSo(so)) {
       if (System.nanoTime() > end) {
         throw new AssertionError(

@@ -37,13 +37,7 @@ class DropBrowserTest {
           browser.driver().executeScript("return document.querySelector('.curves').complete"));
       List<String> found = new ArrayList<>();
       for (String page :
-          List.of(
-              dropped,
-              visit.at("/did/" + made.run()),
-              visit.at("/unit/" + made.tag()),
-              visit.at("/shop/find?verdict=FAIL"),
-              visit.at("/rules/family/sd48"),
-              visit.at("/"))) {
+          List.of(dropped, visit.at("/did/" + made.run()), visit.at("/unit/" + made.tag()))) {
         browser.go(page);
         browser.barriers().forEach(b -> found.add(page + " " + b));
       }

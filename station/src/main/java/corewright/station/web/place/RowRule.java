@@ -29,7 +29,9 @@ public record RowRule(String words, String note, double at, String row, List<Tic
     double step = (WIDTH - 2 * MARGIN) / (rows.size() - 1);
     List<Tick> ticks = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
-      boolean label = (i % LABELLED == 0 || i == rows.size() - 1) && Math.abs(i - fired) >= CLEAR;
+      boolean last = i == rows.size() - 1;
+      boolean label =
+          (last || (i % LABELLED == 0 && rows.size() - i > CLEAR)) && Math.abs(i - fired) >= CLEAR;
       if (i != fired) {
         ticks.add(
             new Tick(MARGIN + i * step, label ? 40 : 47, i < fired, label ? rows.get(i) : ""));

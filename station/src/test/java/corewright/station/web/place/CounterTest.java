@@ -2,9 +2,11 @@ package corewright.station.web.place;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.life.Role;
+import corewright.reports.ledger.Tags;
 import corewright.station.web.Visit;
 import corewright.station.work.Workshop;
 import java.awt.image.BufferedImage;
@@ -15,59 +17,69 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.HashMap;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A core comes over the counter: once, and never asked for again what is known of it. */
 class CounterTest {
-  @TempDir private Path shop;
+  @TempDir private static Path shop;
+  private static Visit visit;
+
+  @BeforeAll
+  static void open() {
+    visit = Visit.asOwner(shop); // one console for all of them: making passwords is slow on purpose
+  }
+
+  @AfterAll
+  static void close() {
+    visit.close();
+  }
 
   @Test
   void aCoreIsReceivedWithItsConditionAndItsSerialIsNeverAskedTwice() throws Exception {
-    try (Visit visit = Visit.asOwner(shop)) {
-      String form = visit.get("/counter").body();
-      assertTrue(form.contains("It may hold charge"), "the caution stands beside every core");
-      assertTrue(form.contains("value=\"sd48\""), form);
+    String form = visit.get("/counter").body();
+    assertTrue(form.contains("It may hold charge"), "the caution stands beside every core");
+    assertTrue(form.contains("value=\"sd48\""), form);
 
-      Map<String, String> core = core("0698-114");
-      core.remove("grade");
-      assertTrue(refusal(visit.post("/counter", core)).contains("Choose A to X"));
-      core.put("grade", "B");
-      core.put("symptom/when", "cold");
-      HttpResponse<String> done = visit.post("/counter", core);
-      assertEquals("/counter/U-000012", Visit.location(done)); // the check character is ISO 7064's
-      String page = visit.get("/counter/U-000012").body();
-      assertTrue(page.contains("grade B"), page);
-      assertTrue(visit.get("/counter/known?serial=0698%20114").body().contains("is here already"));
-      assertFalse(visit.get("/counter/known?serial=0698").body().contains("U-00001"));
+    Map<String, String> core = core("0698-114");
+    core.remove("grade");
+    assertTrue(refusal(visit.post("/counter", core)).contains("Choose A to X"));
+    core.put("grade", "B");
+    core.put("symptom/when", "cold");
+    String tag = received(visit, core);
+    assertTrue(Tags.isValid(tag), "the check character is ISO/IEC 7064's: " + tag);
+    String page = visit.get("/counter/" + tag).body();
+    assertTrue(page.contains("grade B"), page);
+    assertTrue(visit.get("/counter/known?serial=0698%20114").body().contains("is here already"));
+    assertFalse(visit.get("/counter/known?serial=0698").body().contains("is here already"));
 
-      String again = refusal(visit.post("/counter", core));
-      assertTrue(again.contains("Serial 0698-114 is known: U-000012"), again);
-      core.put("namesake", "yes");
-      assertEquals("/counter/U-00002Z", Visit.location(visit.post("/counter", core)));
-      assertTrue(refusal(visit.get("/counter?tag=U-000012")).contains("is here already"));
-    }
+    String again = refusal(visit.post("/counter", core));
+    assertTrue(again.contains("Serial 0698-114 is known: " + tag), again);
+    core.put("namesake", "yes");
+    assertNotEquals(tag, received(visit, core), "another unit with the same serial");
+    assertTrue(refusal(visit.get("/counter?tag=" + tag)).contains("is here already"));
     try (Workshop workshop = Visit.workshop(shop)) {
-      assertEquals("B", workshop.ledger().lives().standing("U-000012").grade());
-      assertEquals("cold", workshop.ledger().dossier("U-000012").answers().get(0).answer());
-      assertEquals(java.util.List.of("Orrel Plant Hire"), workshop.ledger().customers());
+      assertEquals("B", workshop.ledger().lives().standing(tag).grade());
+      assertEquals("cold", workshop.ledger().dossier(tag).answers().get(0).answer());
+      assertEquals(List.of("Orrel Plant Hire"), workshop.ledger().customers());
     }
   }
 
   @Test
   void whatWasTypedSurvivesARefusalAndACrash() throws Exception {
-    try (Visit visit = Visit.asOwner(shop)) {
-      visit.get("/counter");
-      visit.post("/draft/counter", Map.of("serial", "<b>7&7</b>", "complaint", "dies when hot"));
-      String form = visit.get("/counter").body();
-      assertTrue(form.contains("value=\"&lt;b>7&amp;7&lt;/b>\""), "kept, and no markup");
-      assertTrue(form.contains("dies when hot</textarea>"), form);
-      assertTrue(visit.get("/counter?serial=A-9").body().contains("value=\"A-9\""), "a scan wins");
-      visit.post("/counter", core("0698-114"));
-      assertFalse(visit.get("/counter").body().contains("dies when hot"), "sent, so gone");
-    }
+    visit.get("/counter");
+    visit.post("/draft/counter", Map.of("serial", "<b>7&7</b>", "complaint", "dies when hot"));
+    String form = visit.get("/counter").body();
+    assertTrue(form.contains("value=\"&lt;b>7&amp;7&lt;/b>\""), "kept, and no markup");
+    assertTrue(form.contains("dies when hot</textarea>"), form);
+    assertTrue(visit.get("/counter?serial=A-9").body().contains("value=\"A-9\""), "a scan wins");
+    received(visit, core("D-1"));
+    assertFalse(visit.get("/counter").body().contains("dies when hot"), "sent, so gone");
   }
 
   @Test
@@ -76,63 +88,59 @@ class CounterTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ImageIO.write(new BufferedImage(9, 9, BufferedImage.TYPE_INT_RGB), "png", out);
     byte[] png = out.toByteArray();
-    try (Visit visit = Visit.asOwner(shop)) {
-      visit.get("/counter");
-      HttpResponse<String> program =
-          visit.upload("/counter", core("S-1"), "photo-label", "label.png", "MZ\0\0".getBytes());
-      assertTrue(refusal(program).contains("is none"), program.body());
-      HttpResponse<String> huge =
-          visit.upload("/counter", core("S-1"), "photo-label", "l.png", new byte[11_000_000]);
-      assertTrue(huge.statusCode() == 422 || huge.statusCode() == 413, huge.body());
-      assertFalse(visit.get("/scan?code=S-1").body().contains("U-00001"), "nothing was received");
+    visit.get("/counter");
+    HttpResponse<String> program =
+        visit.upload("/counter", core("S-1"), "photo-label", "label.png", "MZ\0\0".getBytes());
+    assertTrue(refusal(program).contains("is none"), program.body());
+    HttpResponse<String> huge =
+        visit.upload("/counter", core("S-1"), "photo-label", "l.png", new byte[11_000_000]);
+    assertTrue(huge.statusCode() == 422 || huge.statusCode() == 413, huge.body());
+    assertTrue(
+        visit.get("/scan?code=S-1").body().contains("Nothing is known"), "nothing was received");
 
-      visit.get("/counter");
-      String at =
-          Visit.location(visit.upload("/counter", core("S-1"), "photo-label", "../../x.png", png));
-      String hash = HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(png));
-      assertTrue(visit.get(at).body().contains("/photos/" + hash), "shown on its page");
-      HttpResponse<String> photo = visit.get("/photos/" + hash);
-      assertEquals("image/png", photo.headers().firstValue("Content-Type").orElse(""));
-      assertEquals("nosniff", photo.headers().firstValue("X-Content-Type-Options").orElse(""));
-      assertTrue(Files.isRegularFile(shop.resolve("files").resolve(hash)));
-      assertEquals(404, visit.get("/photos/..%2Fledger.db").statusCode());
-    }
+    visit.get("/counter");
+    String at =
+        Visit.location(visit.upload("/counter", core("S-1"), "photo-label", "../../x.png", png));
+    String hash = HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(png));
+    assertTrue(visit.get(at).body().contains("/photos/" + hash), "shown on its page");
+    HttpResponse<String> photo = visit.get("/photos/" + hash);
+    assertEquals("image/png", photo.headers().firstValue("Content-Type").orElse(""));
+    assertEquals("nosniff", photo.headers().firstValue("X-Content-Type-Options").orElse(""));
+    assertTrue(Files.isRegularFile(shop.resolve("files").resolve(hash)));
+    assertEquals(404, visit.get("/photos/..%2Fledger.db").statusCode());
   }
 
   @Test
   void theTagIsPrintedAndPapersAreNamedNeverPathed() throws Exception {
-    try (Visit visit = Visit.asOwner(shop)) {
-      visit.get("/counter");
-      String at = Visit.location(visit.post("/counter", core("S-1")));
-      assertTrue(refusal(visit.post(at + "/tag", Map.of("size", "1x1"))).contains("Choose one of"));
-      String paper = Visit.location(visit.post(at + "/tag", Map.of("size", "62x29")));
-      HttpResponse<String> pdf = visit.get(paper);
-      assertTrue(pdf.body().startsWith("%PDF-"), paper);
-      assertTrue(
-          pdf.headers()
-              .firstValue("Content-Disposition")
-              .orElse("")
-              .startsWith("inline; filename"));
-      for (String other :
-          new String[] {
-            "..%2Fledger.db", "..%2F..%2Fshop.json", "x.pdf", "%2e%2e%2fa.pdf", ".pdf"
-          }) {
-        assertEquals(404, visit.get("/papers/" + other).statusCode(), other);
-      }
+    visit.get("/counter");
+    String at = "/counter/" + received(visit, core("P-1"));
+    assertTrue(refusal(visit.post(at + "/tag", Map.of("size", "1x1"))).contains("Choose one of"));
+    String paper = Visit.location(visit.post(at + "/tag", Map.of("size", "62x29")));
+    HttpResponse<String> pdf = visit.get(paper);
+    assertTrue(pdf.body().startsWith("%PDF-"), paper);
+    assertTrue(
+        pdf.headers().firstValue("Content-Disposition").orElse("").startsWith("inline; filename"));
+    for (String other :
+        new String[] {"..%2Fledger.db", "..%2F..%2Fshop.json", "x.pdf", "%2e%2e%2fa.pdf", ".pdf"}) {
+      assertEquals(404, visit.get("/papers/" + other).statusCode(), other);
     }
   }
 
   @Test
   void everybodyReceivesAndNobodyIsReceivedTwice() throws Exception {
-    try (Visit visit = Visit.asOwner(shop)) {
-      Visit counter = visit.colleague("C. Bell", Role.COUNTER);
-      counter.get("/counter");
-      String at = Visit.location(counter.post("/counter", core("S-1")));
-      String tag = at.substring(at.lastIndexOf('/') + 1);
-      Map<String, String> back = core("S-1");
-      back.put("unit", tag);
-      assertTrue(refusal(counter.post("/counter", back)).contains("was received before"));
-    }
+    Visit counter = visit.colleague("C. Bell", Role.COUNTER);
+    counter.get("/counter");
+    String tag = received(counter, core("C-1"));
+    Map<String, String> back = core("C-1");
+    back.put("unit", tag);
+    assertTrue(refusal(counter.post("/counter", back)).contains("was received before"));
+  }
+
+  /** Receives a core; says which tag it got. */
+  static String received(Visit visit, Map<String, String> core) {
+    visit.get("/counter");
+    String at = Visit.location(visit.post("/counter", core));
+    return at.substring(at.lastIndexOf('/') + 1);
   }
 
   static Map<String, String> core(String serial) {
