@@ -63,7 +63,7 @@ public abstract sealed class UnitRecord permits Ledger {
     }
   }
 
-  /** The same where somebody writes down what another saw, as a bench. */
+  /** The same, where somebody else answers for it: what a bench showed, by who ran it. */
   public void answers(String tag, List<CueAnswer> answers, String who) {
     append(who, EventKind.ANSWERED, tag, Map.of("answers", answers));
   }

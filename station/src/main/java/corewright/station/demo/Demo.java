@@ -1,5 +1,6 @@
 package corewright.station.demo;
 
+import corewright.bench.life.Role;
 import corewright.bench.record.Disposition;
 import corewright.bench.record.RunRecord;
 import corewright.bench.run.Clock;
@@ -21,6 +22,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 
@@ -32,6 +34,11 @@ import java.util.SplittableRandom;
 public final class Demo {
   private static final String OPERATOR = "I. Marsh";
   private static final String SECOND = "T. Okafor";
+
+  /** Who works in the demonstration, with the role that their steps need. */
+  public static final Map<String, Role> PEOPLE =
+      Map.of(OPERATOR, Role.INSPECTOR, SECOND, Role.TECHNICIAN);
+
   private static final String REBUILT = "4-dry-capacitors";
 
   private final Workshop workshop;

@@ -15,16 +15,13 @@ import corewright.profiles.Family;
 import corewright.profiles.Profile;
 import corewright.reports.chart.Charts;
 import corewright.reports.chart.Evidence;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,6 +31,8 @@ import java.util.zip.GZIPInputStream;
 public final class DroppedFile {
   /** Lines that tell a record from a log; both have their headings far above. */
   private static final int FIRST_LINES = 400;
+
+  private static final int FIRST_BYTES = 1 << 17;
 
   /** Text with a load current that is sampled at least this fast was taken on a bench, Hz. */
   private static final double BENCH_RATE_HZ = 200;
@@ -70,21 +69,16 @@ public final class DroppedFile {
     }
   }
 
+  /** Read as bytes first: a file may be one line of any length. */
   private static List<String> firstLines(Path file) throws IOException {
     boolean packed = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".gz");
-    List<String> lines = new ArrayList<>();
     try (InputStream in = Files.newInputStream(file);
-        BufferedReader reader =
-            new BufferedReader(
-                new InputStreamReader(
-                    packed ? new GZIPInputStream(in) : in, StandardCharsets.ISO_8859_1))) {
-      for (String line = reader.readLine();
-          line != null && lines.size() < FIRST_LINES;
-          line = reader.readLine()) {
-        lines.add(line);
-      }
+        InputStream plain = packed ? new GZIPInputStream(in) : in) {
+      String text = new String(plain.readNBytes(FIRST_BYTES), StandardCharsets.ISO_8859_1);
+      List<String> lines = text.lines().limit(FIRST_LINES).toList();
+      boolean cut = lines.size() < FIRST_LINES && lines.size() > 1 && text.length() == FIRST_BYTES;
+      return cut ? lines.subList(0, lines.size() - 1) : lines;
     }
-    return lines;
   }
 
   /** A record that was measured, as a run that nobody keeps: to be drawn and shown as one. */

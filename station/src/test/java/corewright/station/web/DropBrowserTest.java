@@ -37,7 +37,13 @@ class DropBrowserTest {
           browser.driver().executeScript("return document.querySelector('.curves').complete"));
       List<String> found = new ArrayList<>();
       for (String page :
-          List.of(dropped, visit.at("/did/" + made.run()), visit.at("/unit/" + made.tag()))) {
+          List.of(
+              dropped,
+              visit.at("/did/" + made.run()),
+              visit.at("/unit/" + made.tag()),
+              visit.at("/shop/find?verdict=FAIL"),
+              visit.at("/rules/family/sd48"),
+              visit.at("/"))) {
         browser.go(page);
         browser.barriers().forEach(b -> found.add(page + " " + b));
       }

@@ -84,6 +84,14 @@ public final class Dropped implements Place {
     Answers.go(context, "/dropped/" + item.id());
   }
 
+  private static String decoded(String name) {
+    try {
+      return URLDecoder.decode(name, StandardCharsets.UTF_8);
+    } catch (IllegalArgumentException wrong) {
+      return name; // made harmless like any other
+    }
+  }
+
   private void read(Context context) {
     Tray.Item item = item(context);
     boolean log = isLog(context, item);

@@ -34,10 +34,16 @@ final class Tray {
   private final SecureRandom random = new SecureRandom();
   private final Supplier<Path> root;
   private final Clock clock;
+  private final long mostBytes;
 
   Tray(Supplier<Path> root, Clock clock) {
+    this(root, clock, MOST_BYTES);
+  }
+
+  Tray(Supplier<Path> root, Clock clock, long mostBytes) {
     this.root = root;
     this.clock = clock;
+    this.mostBytes = mostBytes;
   }
 
   /**
@@ -82,13 +88,13 @@ final class Tray {
     return item;
   }
 
-  private static void copy(InputStream in, Path file) throws IOException {
+  private void copy(InputStream in, Path file) throws IOException {
     long total = 0;
     byte[] chunk = new byte[1 << 16];
     try (OutputStream out = Files.newOutputStream(file)) {
       for (int n = in.read(chunk); n > 0; n = in.read(chunk)) {
         total += n;
-        if (total > MOST_BYTES) {
+        if (total > mostBytes) {
           throw tooLarge();
         }
         out.write(chunk, 0, n);

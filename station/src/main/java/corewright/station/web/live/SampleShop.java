@@ -2,9 +2,13 @@ package corewright.station.web.live;
 
 import corewright.bench.run.Clock;
 import corewright.bench.run.Stop;
+import corewright.reports.ledger.Accounts;
 import corewright.station.demo.Demo;
 import corewright.station.demo.DemoProgress;
 import corewright.station.work.Workshop;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.logging.Level;
@@ -17,6 +21,8 @@ final class SampleShop implements AutoCloseable {
 
   private final Supplier<Workshop> workshop;
   private final Clock clock;
+  private static final int SECRET_BYTES = 24;
+
   private final Stop stop = new Stop();
   private volatile String progress = "";
   private volatile Optional<Thread> filling = Optional.empty();
@@ -44,11 +50,34 @@ final class SampleShop implements AutoCloseable {
 
   private void run() {
     try {
+      people(workshop.get().ledger().accounts());
       new Demo(workshop.get(), clock, SEED, new Told()).run(stop);
       progress = "";
     } catch (RuntimeException broken) {
       LOG.log(Level.WARNING, "the sample shop", broken);
       progress = "The sample shop could not be filled: " + broken.getMessage();
+    }
+  }
+
+  /** Its invented people have accounts that nobody can sign in to. */
+  private static void people(Accounts accounts) {
+    List<Accounts.Account> there = accounts.all();
+    String owner =
+        there.stream()
+            .filter(a -> a.role().keepsTheShop())
+            .map(Accounts.Account::name)
+            .findFirst()
+            .orElse("");
+    byte[] random = new byte[SECRET_BYTES];
+    new SecureRandom().nextBytes(random);
+    char[] secret = HexFormat.of().formatHex(random).toCharArray();
+    if (!owner.isEmpty()) {
+      Demo.PEOPLE.forEach(
+          (name, role) -> {
+            if (there.stream().noneMatch(a -> a.name().equals(name))) {
+              accounts.put(name, role, secret, owner);
+            }
+          });
     }
   }
 

@@ -26,6 +26,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -105,7 +106,9 @@ class LiveStreamTest {
       }
       long slowest = feed();
       assertEquals(2000, run.columns().size(), "no frame was dropped at the engine");
-      assertTrue(slowest < 200_000_000L, "a frame waited " + slowest / 1e6 + " ms");
+      // The deaf one would have held it up for the server's thirty seconds; less is the machine's
+      // load.
+      assertTrue(slowest < 2_000_000_000L, "a frame waited " + slowest / 1e6 + " ms");
       run.over();
       for (CompletableFuture<Heard> watcher : watchers) {
         Heard heard = watcher.get();
@@ -133,6 +136,22 @@ class LiveStreamTest {
         0, listen("7:2000", Integer.MAX_VALUE).spans().size(), "all of it was told before");
     listen("6:1500", Integer.MAX_VALUE)
         .assertWithoutGap(0, 2000); // another run's place says nothing
+  }
+
+  @Test
+  void whoIsFarBehindCatchesUpWithinTheSameRate() throws Exception {
+    int[] column = new int[Columns.WIDTH * 1000];
+    Arrays.fill(column, -48_123);
+    for (int at = 0; at < 60_000; at += 1000) {
+      run.columns().add(at, column, 1000); // a minute of a run, there at once
+    }
+    long begun = clock.nanos();
+    Heard heard = listen("7:0", 30);
+    double seconds = (clock.nanos() - begun) / 1e9;
+    assertTrue(heard.spans().get(0)[1] > 1000, "joined, not left out");
+    assertEquals(0, heard.spans().get(0)[0]);
+    assertTrue(heard.bytes() / seconds <= MOST_BYTES_PER_S, heard.bytes() + " B in " + seconds);
+    run.over();
   }
 
   @Test
