@@ -2,7 +2,6 @@ package corewright.station.web;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
@@ -17,7 +16,7 @@ public final class When {
 
   /** As {@code 24 Nov 2026, 11:02}. */
   public static String moment(Instant at) {
-    return MOMENT.format(at.atZone(ZoneId.systemDefault()));
+    return MOMENT.format(at.atZone(HouseClock.zone()));
   }
 
   /** The same from a text of the record, ISO 8601 in UTC. */
@@ -36,6 +35,6 @@ public final class When {
 
   /** The day that it was here. */
   public static LocalDate local(Instant at) {
-    return LocalDate.ofInstant(at, ZoneId.systemDefault());
+    return LocalDate.ofInstant(at, HouseClock.zone());
   }
 }

@@ -2,11 +2,11 @@ package corewright.station.web.place;
 
 import corewright.reports.ledger.RunFact;
 import corewright.reports.ledger.Standing;
+import corewright.station.web.HouseClock;
 import corewright.station.web.When;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -81,7 +81,7 @@ public record DayScale(
   }
 
   private static double hour(Instant at) {
-    return LocalTime.ofInstant(at, ZoneId.systemDefault()).toSecondOfDay() / 3600.0;
+    return LocalTime.ofInstant(at, HouseClock.zone()).toSecondOfDay() / 3600.0;
   }
 
   private record Layout(double first, double last) {

@@ -1,9 +1,9 @@
 package corewright.station.web.place;
 
+import corewright.station.web.HouseClock;
 import corewright.station.web.When;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -57,7 +57,7 @@ final class DayWords {
   }
 
   static String hour(Instant at) {
-    return HOUR.format(at.atZone(ZoneId.systemDefault()));
+    return HOUR.format(at.atZone(HouseClock.zone()));
   }
 
   /** How many things need someone, as a sentence begins. */

@@ -8,6 +8,7 @@ import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
 import corewright.reports.ledger.Verification;
 import corewright.station.web.House;
+import corewright.station.web.HouseClock;
 import corewright.station.web.Pages;
 import corewright.station.web.Place;
 import corewright.station.web.PlaceName;
@@ -23,7 +24,6 @@ import corewright.station.work.Workshop;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.file.Path;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -190,7 +190,7 @@ public final class Rules implements Place {
   private void backup(Context context) {
     Visitor.of(context).mustKeepTheShop("make a backup");
     Workshop workshop = house.workshop();
-    String stamp = STAMP.format(house.clock().wall().atZone(ZoneId.systemDefault()));
+    String stamp = STAMP.format(house.clock().wall().atZone(HouseClock.zone()));
     Backup.Made made =
         workshop
             .backup()
