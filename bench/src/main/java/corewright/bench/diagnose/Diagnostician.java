@@ -98,7 +98,15 @@ public final class Diagnostician {
         probability,
         ranked(seen, s -> ratio(group, s)),
         ranked(seen, s -> 1 / ratio(group, s)),
-        Separation.between(group, rival));
+        next(group, rival, seen));
+  }
+
+  /** The fixture is tried before the unit that it refused with. */
+  private static String next(Group group, Group rival, List<Seen> seen) {
+    String measurement = Separation.between(group, rival);
+    return seen.stream().anyMatch(s -> s.sign() == Sign.POWER_UP_REFUSED)
+        ? "Power the empty fixture behind the same limit. If that takes nothing: " + measurement
+        : measurement;
   }
 
   /** A group is named by what it changed, never by all else being in order. */

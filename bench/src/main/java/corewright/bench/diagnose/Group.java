@@ -41,13 +41,12 @@ public enum Group {
   INPUT_SHORT(
       "a short at the input side: the switch, the input capacitor or the input protection",
       0.015,
-      "Power the empty fixture behind the same limit; if that takes nothing, measure the resistance"
-          + " from each supply pin to ground, both ways, without power."),
+      "Measure the resistance from each supply pin to ground, both ways, without power."),
   OUTPUT_SHORT(
       "a short across the output: a capacitor, a suppressor or a driver channel",
       0.015,
-      "Power the empty fixture behind the same limit; if that takes nothing, measure the resistance"
-          + " across the output, with each channel unplugged in turn."),
+      "Measure the resistance across the output without power, with each channel unplugged in"
+          + " turn."),
   LOCK_OUT(
       "an undervoltage lock-out that acts too early: the controller's supply or the input side",
       0.04,

@@ -7,7 +7,7 @@ package corewright.bench.diagnose;
 final class SiblingTable {
   private SiblingTable() {}
 
-  // written by bench.zoo.Counting
+  // counted by .ci/soak/fault-zoo --count
   static final String TEXT =
       """
       ie110-arrival IDLE 1.7903 0.0314

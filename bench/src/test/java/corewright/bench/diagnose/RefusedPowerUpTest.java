@@ -50,9 +50,9 @@ class RefusedPowerUpTest {
   void withoutAReadingNoneOfThemIsNamedAndTheEmptyFixtureComesNext() {
     Diagnosis diagnosis = diagnose(run(Double.NaN, Double.NaN, Double.NaN, Double.NaN));
     assertEquals(Optional.empty(), diagnosis.named());
-    List<String> shorts = List.of("INPUT_SHORT", "OUTPUT_SHORT");
-    assertEquals(
-        2, diagnosis.candidates().stream().filter(c -> shorts.contains(c.group())).count());
+    List<String> offered = diagnosis.candidates().stream().map(c -> c.group()).toList();
+    assertTrue(
+        offered.contains("INPUT_SHORT") && offered.contains("OUTPUT_SHORT"), offered.toString());
     assertTrue(diagnosis.next().orElse("").contains("empty fixture"), diagnosis.toString());
     assertTrue(
         diagnosis.excluded().stream().anyMatch(e -> e.contains("fixture is not excluded")),
