@@ -46,13 +46,19 @@ final class Levels {
     if (v < ABSENT * nominal_V) {
       return Sign.REST_ABSENT;
     }
-    if (v < value(h, Quantity.INPUT) + 0.5) {
+    if (v < value(h, Quantity.INPUT) + 0.5 || (!look.regulated(h) && throughUnderLoad())) {
       return Sign.REST_THROUGH;
     }
     if (v < nominal_V * (1 - REST_BAND)) {
       return Sign.REST_LOW;
     }
     return v > nominal_V * (1 + REST_BAND) ? Sign.REST_HIGH : Sign.REST_NORMAL;
+  }
+
+  /** What is left of a charge may stand at rest; under every load the input comes through. */
+  private boolean throughUnderLoad() {
+    List<MeasuredHold> loaded = look.loaded().stream().filter(look::nominalLine).toList();
+    return !loaded.isEmpty() && loaded.stream().allMatch(look::passesThrough);
   }
 
   /** A last rest lower than the first: what sets the level has warmed up with the unit. */

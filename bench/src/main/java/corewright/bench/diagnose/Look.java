@@ -6,12 +6,14 @@ import corewright.measures.MeasuredRun;
 import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.profiles.Family;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** A run's holds, in the words that the signs are written in. */
 final class Look {
   private static final double AT_REST = 0.02;
+  private static final double LIGHT = 0.15;
   private static final double LOWERED_LINE = 0.9;
   private static final double REGULATED = 0.8;
   private static final double DIODE_V = 2.5;
@@ -34,9 +36,21 @@ final class Look {
     return holds;
   }
 
-  /** The first hold at rest on the highest input. */
+  /** The first hold at rest on the highest input; where the load is never off, its lowest. */
   Optional<MeasuredHold> rest() {
-    return holds.stream().filter(h -> atRest(h) && nominalLine(h)).findFirst();
+    return holds.stream()
+        .filter(h -> atRest(h) && nominalLine(h))
+        .findFirst()
+        .or(
+            () ->
+                holds.stream()
+                    .filter(h -> load_A(h) < LIGHT * family.ratedLoad_A() && nominalLine(h))
+                    .min(Comparator.comparingDouble(Look::load_A)));
+  }
+
+  /** More than a trickle, below which a converter answers a step otherwise. */
+  boolean carries(MeasuredHold h) {
+    return load_A(h) > LIGHT * family.ratedLoad_A();
   }
 
   List<MeasuredHold> loaded() {

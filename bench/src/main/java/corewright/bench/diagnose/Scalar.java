@@ -27,7 +27,7 @@ record Scalar(double value, MeasuredHold hold) {
   static Optional<Scalar> of(Trait trait, Look look) {
     return switch (trait) {
       case STEP_FROM_REST -> deepest(look, look::atRest);
-      case STEP_UNDER_LOAD -> deepest(look, before -> !look.atRest(before));
+      case STEP_UNDER_LOAD -> deepest(look, look::carries);
       case RINGING -> ringing(look);
       case IDLE -> idle(look);
       case LOSS -> loss(look);
@@ -71,7 +71,8 @@ record Scalar(double value, MeasuredHold hold) {
   /** Power taken at rest, W. */
   private static Optional<Scalar> idle(Look look) {
     return look.rest()
-        .filter(h -> look.regulated(h) && h.value(Quantity.INPUT_CURRENT).isPresent())
+        .filter(h -> look.atRest(h) && look.regulated(h))
+        .filter(h -> h.value(Quantity.INPUT_CURRENT).isPresent())
         .map(h -> new Scalar(in_W(h), h));
   }
 

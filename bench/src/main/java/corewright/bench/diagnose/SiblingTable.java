@@ -20,6 +20,9 @@ final class SiblingTable {
       pv65-arrival RINGING 0.0347 0.0054
       pv65-arrival STEP_FROM_REST 2.1075 0.0354
       pv65-arrival STEP_UNDER_LOAD 0.5439 0.0108
+      ref48-crank RINGING 0.0748 0.0032
+      ref48-crank STEP_FROM_REST 1.1361 0.0385
+      ref48-crank STEP_UNDER_LOAD 0.4168 0.0112
       ref48-switching IDLE 1.0552 0.0071
       ref48-switching LOSS 3.0471 0.5015
       ref48-switching RINGING 0.0111 0.0018

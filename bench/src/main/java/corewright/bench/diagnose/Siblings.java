@@ -20,12 +20,14 @@ record Siblings(Map<Trait, Spread> known) {
   }
 
   /**
-   * Of the units drawn for {@link SiblingTable}, in this profile, or in another of the family where
-   * this was not played.
+   * Of the units drawn for {@link SiblingTable}, in this profile; what was not read there, in the
+   * last of the family's that is listed.
    */
   static Siblings of(Profile profile) {
-    Siblings own = in(id -> id.equals(profile.id()));
-    return own.known().isEmpty() ? in(id -> id.startsWith(profile.family() + "-")) : own;
+    Map<Trait, Spread> known = new EnumMap<>(Trait.class);
+    known.putAll(in(id -> id.startsWith(profile.family() + "-")).known());
+    known.putAll(in(id -> id.equals(profile.id())).known());
+    return new Siblings(known);
   }
 
   private static Siblings in(Predicate<String> profile) {
