@@ -126,6 +126,13 @@ class DroppedTest {
   void refusesWhatIsEmptyOrTooLargeOrWithoutProof() {
     visit.get("/");
     assertTrue(send(visit, "none.csv", new byte[0]).body().contains("is empty"));
+    HttpResponse<String> odd =
+        visit.send(
+            HttpRequest.newBuilder(URI.create(visit.at("/dropped")))
+                .header("X-Name", "100%zz.csv")
+                .header("X-Proof", visit.proof())
+                .POST(HttpRequest.BodyPublishers.ofString("a;b")));
+    assertEquals(303, odd.statusCode(), odd.body());
     HttpResponse<String> foreign =
         visit.send(
             HttpRequest.newBuilder(URI.create(visit.at("/dropped")))

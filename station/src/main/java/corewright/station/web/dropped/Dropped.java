@@ -67,9 +67,7 @@ public final class Dropped implements Place {
     String named = context.header("X-Name");
     Tray.Item item;
     if (named != null) {
-      item =
-          tray.take(
-              session, URLDecoder.decode(named, StandardCharsets.UTF_8), context.bodyInputStream());
+      item = tray.take(session, decoded(named), context.bodyInputStream());
     } else {
       UploadedFile file =
           Optional.ofNullable(context.uploadedFile("file"))
