@@ -16,14 +16,15 @@ final class ScanWay {
   private static final Pattern PLACE =
       Pattern.compile(
           "/(counter|build|decide|rebuild|handover|cameback)(?:/([A-Za-z0-9._-]{1,40}))?(?:[/?].*)?");
-  private static final Pattern BENCH = Pattern.compile("/bench/[A-Za-z0-9_-]+");
+  private static final Pattern BENCH = Pattern.compile("(/bench/[A-Za-z0-9_-]+)(?:\\?.*)?");
 
   private ScanWay() {}
 
   /** A unit that was scanned. */
   static String ofUnit(String from, String tag, Stage stage) {
-    if (BENCH.matcher(from).matches()) {
-      return from + "?tag=" + tag;
+    Matcher bench = BENCH.matcher(from);
+    if (bench.matches()) {
+      return bench.group(1) + "?tag=" + tag;
     }
     Matcher place = PLACE.matcher(from);
     if (!place.matches()) {

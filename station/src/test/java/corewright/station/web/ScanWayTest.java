@@ -20,6 +20,7 @@ class ScanWayTest {
     "/decide/U-9?x=1, /decide/U-1",
     "/rebuild/U-9, /rebuild/U-1",
     "/bench/bench-1, /bench/bench-1?tag=U-1",
+    "/bench/bench-1?tag=U-9, /bench/bench-1?tag=U-1",
     "/counter, /counter/U-1",
     "//evil.example/build, /unit/U-1",
     "https://evil.example/build, /unit/U-1",
