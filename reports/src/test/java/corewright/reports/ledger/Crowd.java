@@ -262,6 +262,7 @@ final class Crowd {
   private static List<Row> one(Path scratch, String kind, Handle to) {
     Path file = scratch.resolve(kind + ".db");
     Day day = new Day();
+    Kept.SQLITE.make(Urls.of(file));
     try (Ledger ledger = Ledger.open(file, "bench-XBX", day)) {
       live(ledger, day, kind);
     }
