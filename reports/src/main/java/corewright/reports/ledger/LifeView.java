@@ -32,6 +32,24 @@ final class LifeView {
         .list();
   }
 
+  /** The first of them in that order. */
+  static List<Standing> at(Handle handle, Stage stage, int most) {
+    return handle
+        .select(
+            "SELECT * FROM life WHERE stage = ? ORDER BY due, since, tag LIMIT ?",
+            stage.name(),
+            most)
+        .map((row, context) -> standing(row))
+        .list();
+  }
+
+  static int count(Handle handle, Stage stage) {
+    return handle
+        .select("SELECT count(*) FROM life WHERE stage = ?", stage.name())
+        .mapTo(Integer.class)
+        .one();
+  }
+
   static void apply(Handle handle, Event event, EventKind kind, JsonNode body) {
     List<Act> acts = Acts.of(kind, body);
     if (acts.isEmpty()) {

@@ -31,6 +31,16 @@ public final class Lives {
     return database.read(handle -> LifeView.at(handle, stage));
   }
 
+  /** The first of them, for a page that cannot show all. */
+  public List<Standing> at(Stage stage, int most) {
+    return database.read(handle -> LifeView.at(handle, stage, most));
+  }
+
+  /** How many units are at one stage. */
+  public int count(Stage stage) {
+    return database.read(handle -> LifeView.count(handle, stage));
+  }
+
   /** Everything that was ever written down about one unit, in the order it was written. */
   public List<Happened> history(String tag) {
     return database.read(

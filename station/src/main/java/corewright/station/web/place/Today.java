@@ -2,6 +2,7 @@ package corewright.station.web.place;
 
 import corewright.bench.life.Stage;
 import corewright.reports.ledger.Ledger;
+import corewright.reports.ledger.Lives;
 import corewright.reports.ledger.Standing;
 import corewright.station.web.House;
 import corewright.station.web.Pages;
@@ -13,7 +14,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 
@@ -56,25 +56,33 @@ public final class Today implements Place {
   private void show(Context context) {
     Ledger ledger = house.workshop().ledger();
     LocalDate today = house.workshop().today();
-    List<Standing> pending = new ArrayList<>(ledger.lives().at(Stage.PENDING));
-    pending.sort(Comparator.comparing(Standing::due));
+    Lives lives = ledger.lives();
+    List<Standing> pending = lives.at(Stage.PENDING, MOST);
+    int count = lives.count(Stage.PENDING);
     List<Need> needs = new ArrayList<>();
     pending.forEach(s -> needs.add(question(s, today)));
-    needs.addAll(Promises.atRisk(ledger, today));
+    List<Need> promises = Promises.atRisk(ledger, today);
+    needs.addAll(promises);
+    count += promises.size();
     for (Waiting w : Waiting.values()) {
-      ledger.lives().at(w.stage()).forEach(s -> needs.add(w.need(s, today)));
+      int waiting = lives.count(w.stage());
+      count += waiting;
+      if (waiting > 0 && needs.size() < MOST) {
+        lives.at(w.stage(), MOST).forEach(s -> needs.add(w.need(s, today)));
+      }
     }
+    List<Need> shown = needs.stream().limit(MOST).toList();
     pages.show(
         context,
         PlaceName.TODAY,
         "today.jte",
         Map.of(
             "needs",
-            needs.stream().limit(MOST).toList(),
+            shown,
             "more",
-            Math.max(0, needs.size() - MOST),
+            count - shown.size(),
             "heading",
-            DayWords.need(needs.size()),
+            DayWords.need(count),
             "day",
             DayWords.of(today),
             "scale",

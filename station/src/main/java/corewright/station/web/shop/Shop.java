@@ -8,15 +8,13 @@ import corewright.station.web.House;
 import corewright.station.web.Pages;
 import corewright.station.web.Place;
 import corewright.station.web.PlaceName;
+import corewright.station.web.shop.Counting.Counted;
 import corewright.station.work.Rate;
 import corewright.station.work.Refused;
-import corewright.station.work.ShopFigures;
 import corewright.station.work.ShopFigures.Period;
 import corewright.station.work.Workshop;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
@@ -25,25 +23,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 
 /** How the shop is doing, and who was behind a figure. */
 public final class Shop implements Place {
-  /** Counting again reads every visit; nobody's shop changes much in this time. */
-  private static final Duration FRESH = Duration.ofMinutes(1);
-
   private static final int MOST_FOUND = 200;
 
   private final House house;
   private final Pages pages;
-  private final AtomicReference<Counted> last = new AtomicReference<>();
+  private final Counting counting;
 
   public Shop(House house, Pages pages) {
     this.house = house;
     this.pages = pages;
+    this.counting = new Counting(house.clock());
   }
-
-  private record Counted(Workshop of, Period period, Instant at, ShopFigures figures) {}
 
   @Override
   public void answer(RoutesConfig routes) {
@@ -54,14 +47,16 @@ public final class Shop implements Place {
 
   private void show(Context context) {
     Workshop workshop = house.workshop();
-    Counted counted = counted(period(context));
-    ShopPage page =
-        ShopPage.of(
-            counted.figures(),
-            counted.at(),
-            workshop.openToday(),
-            workshop.ledger().stores().lots(),
-            workshop.today());
+    Optional<Counted> counted = counting.of(workshop, period(context));
+    if (counted.isEmpty()) {
+      pages.show(
+          context,
+          PlaceName.THE_SHOP,
+          "shopcounting.jte",
+          Map.of("asked", asked(context), "choices", Choices.ALL));
+      return;
+    }
+    ShopPage page = ShopPage.of(counted.get(), workshop.ledger().stores().lots(), workshop.today());
     pages.show(
         context,
         PlaceName.THE_SHOP,
@@ -69,24 +64,14 @@ public final class Shop implements Place {
         Map.of("page", page, "asked", asked(context), "choices", Choices.ALL));
   }
 
-  private Counted counted(Period period) {
-    Instant now = house.clock().wall();
-    Workshop workshop = house.workshop();
-    Counted kept = last.get();
-    if (kept != null
-        && kept.of() == workshop
-        && kept.period().equals(period)
-        && now.isBefore(kept.at().plus(FRESH))) {
-      return kept;
-    }
-    Counted fresh = new Counted(workshop, period, now, workshop.figures(period));
-    last.set(fresh);
-    return fresh;
-  }
-
   /** The units behind one figure: those that count, and those that do not. */
   private void behind(Context context) {
-    List<Rate> rates = RateTable.rates(counted(period(context)).figures(), given(context, "of"));
+    Counted counted =
+        counting
+            .of(house.workshop(), period(context))
+            .orElseThrow(
+                () -> new Refused("The figures are being counted", "Look again in a minute."));
+    List<Rate> rates = RateTable.rates(counted.figures(), given(context, "of"));
     int row;
     try {
       row = Integer.parseInt(given(context, "row"));

@@ -5,10 +5,10 @@ import corewright.measures.statistics.Interval;
 import corewright.reports.ledger.Deposits.Deposit;
 import corewright.reports.ledger.Stores.Lot;
 import corewright.station.web.When;
+import corewright.station.web.shop.Counting.Counted;
 import corewright.station.work.OpenToday;
 import corewright.station.work.Returns;
 import corewright.station.work.ShopFigures;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -23,10 +23,14 @@ public record ShopPage(
     String turnaround,
     Survival survival,
     List<Open> pending,
+    int questions,
     List<Owed> owed,
     String owedInAll,
     List<Lot> lots) {
   private static final int BAR = 200;
+
+  /** Longer lists are found, not read. */
+  private static final int MOST = 100;
 
   /**
    * One month of shipping.
@@ -61,19 +65,21 @@ public record ShopPage(
             .toList());
   }
 
-  static ShopPage of(
-      ShopFigures f, Instant counted, OpenToday open, List<Lot> lots, LocalDate today) {
+  static ShopPage of(Counted counted, List<Lot> lots, LocalDate today) {
+    ShopFigures f = counted.figures();
+    OpenToday open = counted.open();
     int highest = f.returns().stream().mapToInt(Returns.Month::shipped).max().orElse(1);
     return new ShopPage(
-        When.moment(counted),
+        When.moment(counted.at()),
         RateTable.of(f),
         f.returns().stream().map(m -> month(m, highest)).toList(),
         highest,
         weibull(f.weibull()),
         turnaround(f.turnaround_days()),
         Survival.of(f.survival()),
-        open.questions().stream().map(ShopPage::open).toList(),
-        open.deposits().stream().map(d -> owed(d, today)).toList(),
+        open.questions().stream().limit(MOST).map(ShopPage::open).toList(),
+        open.questions().size(),
+        open.deposits().stream().limit(MOST).map(d -> owed(d, today)).toList(),
         String.join(", ", open.owed().values().stream().map(Object::toString).toList()),
         lots);
   }
