@@ -87,6 +87,12 @@ class BenchBrowserTest {
         assertEquals(Visit.OWNER + " pressed STOP on the console.", run.end().saw());
         assertEquals(List.of(), run.troubles());
       }
+      browser.go(visit.at("/"));
+      assertEquals("off", browser.one("#plate").getDomAttribute("data-state"));
+      visit.console().close();
+      browser.until(
+          () -> "unknown".equals(browser.one("#plate").getDomAttribute("data-state")),
+          "lit when the link was lost");
     }
   }
 
