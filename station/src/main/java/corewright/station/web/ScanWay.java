@@ -16,6 +16,10 @@ final class ScanWay {
   private static final Pattern PLACE =
       Pattern.compile(
           "/(counter|build|decide|rebuild|handover|cameback)(?:/([A-Za-z0-9._-]{1,40}))?(?:[/?].*)?");
+
+  /** As the ledger numbers quotes; it stands on the parcel. */
+  private static final Pattern QUOTE = Pattern.compile("[Rr]-[0-9]{5,}[0-9A-Za-z]?");
+
   private static final Pattern BENCH = Pattern.compile("(/bench/[A-Za-z0-9_-]+)(?:\\?.*)?");
 
   private ScanWay() {}
@@ -48,7 +52,9 @@ final class ScanWay {
     }
     String at = "/" + place.group(1) + (place.group(2) == null ? "" : "/" + place.group(2));
     return switch (place.group(1)) {
-      case "counter" -> Optional.of("/counter?serial=" + encoded(code));
+      case "counter" ->
+          Optional.of(
+              "/counter?" + (QUOTE.matcher(code).matches() ? "quote=" : "serial=") + encoded(code));
       case "rebuild" -> lot ? Optional.of(at + "?lot=" + encoded(code)) : Optional.empty();
       case "handover" ->
           place.group(2) == null ? Optional.empty() : Optional.of(at + "?seal=" + encoded(code));

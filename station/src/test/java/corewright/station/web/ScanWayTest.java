@@ -35,6 +35,8 @@ class ScanWayTest {
     assertEquals("/counter?tag=U-1", ScanWay.ofUnit("/counter?serial=x", "U-1", Stage.SHIPPED));
     assertEquals(
         Optional.of("/counter?serial=A+%26+B"), ScanWay.ofOther("/counter/U-9", "A & B", false));
+    assertEquals(
+        Optional.of("/counter?quote=R-000016"), ScanWay.ofOther("/counter", "R-000016", false));
   }
 
   @Test

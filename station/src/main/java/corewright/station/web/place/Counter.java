@@ -5,6 +5,7 @@ import corewright.bench.life.Act;
 import corewright.profiles.Family;
 import corewright.profiles.Grade;
 import corewright.reports.document.Label;
+import corewright.reports.ledger.Agreements;
 import corewright.reports.ledger.Attached;
 import corewright.reports.ledger.Standing;
 import corewright.station.web.Drafts;
@@ -93,6 +94,8 @@ public final class Counter implements Place {
     if (!scanned.isEmpty()) {
       typed.put("serial", List.of(scanned));
     }
+    Optional.ofNullable(context.queryParam("quote"))
+        .ifPresent(number -> typed.putAll(offered(number)));
     back.ifPresent(b -> typed.putAll(before(b)));
     Typed all = new Typed(typed);
     pages.show(
@@ -119,6 +122,16 @@ public final class Counter implements Place {
           known.core().tag() + " is here already: " + known.stage().words(),
           "Go on with it as it stands; a unit begins a new visit only after it has left.");
     }
+  }
+
+  /** What was offered under a number is not asked again when the parcel comes. */
+  private Map<String, List<String>> offered(String number) {
+    Agreements.Agreement offer = house.workshop().ledger().agreements().get(number);
+    return Map.of(
+        "quote", List.of(offer.number()),
+        "family", List.of(offer.family()),
+        "customer", List.of(offer.customer()),
+        "mode", List.of(offer.mode()));
   }
 
   /** What is known of a unit is not asked again. */
