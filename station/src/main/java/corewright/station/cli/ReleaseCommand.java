@@ -55,7 +55,7 @@ final class ReleaseCommand implements Callable<Integer> {
         out.println(StepOptions.line(released.standing()));
         out.println(
             released.shipping().warrantyUntil().isEmpty()
-                ? "Without a warranty: it was not rebuilt."
+                ? "Without a warranty: it was not rebuilt and sealed."
                 : "Covered until " + released.shipping().warrantyUntil());
         released.report().ifPresent(out::println);
       }

@@ -1,6 +1,7 @@
 package corewright.station.work;
 
 import corewright.bench.life.Act;
+import corewright.bench.life.Life;
 import corewright.bench.life.Stage;
 import corewright.bench.record.Dossier;
 import corewright.reports.document.Shop;
@@ -51,7 +52,7 @@ public final class Releasing {
     Standing now = ledger.lives().standing(request.tag());
     String tag = now.tag();
     Dossier dossier = ledger.dossier(tag);
-    boolean covered = !dossier.rebuild().isEmpty();
+    boolean covered = !dossier.rebuild().isEmpty() && !givenBack(now.life());
     Optional<Path> report =
         covered && sealed(now.life().stage())
             ? Optional.of(publishing.write(Paperwork.WARRANTY_REPORT, tag, request.who()))
@@ -69,6 +70,12 @@ public final class Releasing {
                 shop.warrantyTerms())
             : new Step.Shipping(request.carrier(), request.tracking(), "", "", "");
     return new Released(ledger.lives().take(tag, shipping, request.who()), shipping, report);
+  }
+
+  /** It goes back as it is, opened or not: nothing of it was proven, and nothing is promised. */
+  private static boolean givenBack(Life life) {
+    return life.stage() == Stage.TO_RETURN
+        || (life.stage() == Stage.PACKED && life.before().equals(Optional.of(Stage.TO_RETURN)));
   }
 
   private static boolean sealed(Stage stage) {

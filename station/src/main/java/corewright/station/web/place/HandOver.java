@@ -170,7 +170,7 @@ public final class HandOver implements Place {
         context,
         "It has left. "
             + (until.isEmpty()
-                ? "Without a warranty: it was not rebuilt."
+                ? "Without a warranty: it was not rebuilt and sealed."
                 : "Covered until " + until + "."));
     Answers.go(context, "/handover/" + tag);
   }

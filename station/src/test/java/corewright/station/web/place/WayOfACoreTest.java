@@ -181,8 +181,13 @@ class WayOfACoreTest {
   }
 
   @Test
-  void aUnitThatIsNotKeptGoesToPartsOrScrapWithTwoPeople() throws Exception {
+  void aUnitThatWasOpenedAndIsGivenBackIsPromisedNothing() throws Exception {
     received(visit, "R-79");
+    String bench = "/rebuild/" + tag;
+    visit.post(bench + "/safe", Map.of("volts", "0.4"));
+    visit.post(bench + "/open", Map.of("read", "yes"));
+    visit.post(bench + "/work", Map.of("did", "Looked inside"));
+    Visit.location(visit.post(bench + "/close", none));
     Map<String, String> away =
         Map.of("to", "RETURN", "destination", "customer", "why", "he wants it back");
     Visit.location(visit.post("/decide/" + tag + "/otherwise", away));
@@ -194,7 +199,7 @@ class WayOfACoreTest {
     Visit.location(visit.post(at + "/move", Map.of("to", "stock")));
     Visit.location(visit.post("/stepback/" + tag, Map.of("reason", "not ours")));
     Visit.location(visit.post(at + "/ship", Map.of("carrier", "counter")));
-    assertTrue(visit.get(at).body().contains("Without a warranty"), "it was not rebuilt");
+    assertTrue(visit.get(at).body().contains("Without a warranty"), "opened, never proven");
     try (Workshop workshop = Visit.workshop(shop)) {
       assertEquals(Stage.SHIPPED, workshop.ledger().lives().standing(tag).life().stage());
     }
