@@ -47,6 +47,11 @@ class DropBrowserTest {
         browser.go(page);
         browser.barriers().forEach(b -> found.add(page + " " + b));
       }
+      browser.size(390, 844);
+      for (String page : List.of("/did/" + made.run(), "/unit/" + made.tag())) {
+        browser.go(visit.at(page));
+        browser.barriers().forEach(b -> found.add("on a phone " + page + " " + b));
+      }
       assertEquals(List.of(), found, () -> String.join("\n", found));
       assertTrue(
           browser.all("img").stream().allMatch(i -> !"x".equals(i.getDomAttribute("src"))),
