@@ -35,12 +35,12 @@ final class CalibrationPlot {
               "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"4\" fill=\"#1f5f99\"/>%n",
               x(b.stated()),
               y(b.observed())));
-      boolean right = b.stated() < 0.85;
+      boolean below = b.low() > 0.05;
       text(
           svg,
-          x(b.stated()) + (right ? 8 : -8),
-          y(b.observed()) + (b.stated() < 0.5 ? -6 : 14),
-          right ? "start" : "end",
+          x(b.stated()),
+          below ? y(b.low()) + 14 : y(b.high()) - 6,
+          b.stated() < 0.05 ? "start" : "middle",
           "n " + b.n());
     }
     text(svg, x(0.5), y(0) + 44, "middle", "probability that was stated");

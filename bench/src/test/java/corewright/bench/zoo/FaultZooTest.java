@@ -40,8 +40,10 @@ class FaultZooTest {
     assertTrue(zoo.goodFailed() <= 0.005, "good units failed");
     assertEquals(0, zoo.blamed(), "blamed for the bench");
     assertEquals(0, zoo.otherwiseOverPty(), "another verdict over the pty");
-    assertTrue(zoo.named() >= 0.6, "named");
-    assertTrue(zoo.groupRight() >= 0.85, "right of those named");
+    if (!zoo.faulty().isEmpty()) {
+      assertTrue(zoo.named() >= 0.6, "named");
+      assertTrue(zoo.groupRight() >= 0.85, "right of those named");
+    }
   }
 
   private static void tell(boolean tells, Object told) {
