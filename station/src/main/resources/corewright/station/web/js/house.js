@@ -158,3 +158,6 @@ if (document.getElementById('stopform')) {
   lost = setTimeout(unknown, PATIENCE_MS);
   setTimeout(ask, EVERY_MS);
 }
+
+// On a phone the places are a strip: the one that is open is seen.
+document.querySelector('.places [aria-current]')?.scrollIntoView({ inline: 'center', block: 'nearest' });
