@@ -13,6 +13,7 @@ import java.util.List;
  * @param plan what the picture is drawn from
  * @param steps the titles of the steps
  * @param next where the result is read
+ * @param nextWords what is done there
  */
 public record LivePage(
     String bench,
@@ -23,7 +24,8 @@ public record LivePage(
     String drives,
     String plan,
     List<String> steps,
-    String next) {
+    String next,
+    String nextWords) {
 
   static LivePage of(LiveBench bench, Visitor visitor) {
     LiveRun run = bench.run().orElseThrow();
@@ -46,6 +48,7 @@ public record LivePage(
             + bench.id(),
         PlanJson.of(run.course()),
         run.course().profile().steps().stream().map(Step::title).toList(),
-        bench.results(run.start().tag()));
+        bench.results(run.start().tag()),
+        bench.isForPractice() ? "Say what it is" : "See what it did");
   }
 }

@@ -39,6 +39,7 @@ final class NowJson {
         .forEach(r -> room.addObject().put("n", r.name()).put("s", r.share()).put("l", r.left()));
     run.ended().ifPresent(end -> ended(now, end));
     run.outcome()
+        .filter(o -> !bench.isForPractice()) // there it is first asked
         .ifPresent(
             o -> now.put("verdict", o.run().judgement().verdict().map(Enum::name).orElse("")));
     if (!run.failure().isEmpty()) {
