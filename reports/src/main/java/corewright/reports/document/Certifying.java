@@ -91,7 +91,7 @@ final class Certifying {
   }
 
   /** One for each run: the same run never has two. */
-  private static String number(RunRecord run) {
+  static String number(RunRecord run) {
     return run.tag() + "-" + run.purpose().substring(0, 1).toUpperCase(Locale.ROOT) + run.number();
   }
 }

@@ -57,7 +57,10 @@ final class LabelPart {
     Element body = m.tag("body.l" + label.size() + " leaves", qr(tag), name(tag));
     body.appendChild(m.tag("p.rebuilt", page.say("label.rebuilt", page.day(left.ended()))));
     body.appendChild(
-        m.tag("p.line", m.tag("b", page.foreign(dossier.core().family() + build, 20))));
+        m.tag(
+            "p.line",
+            m.tag("b", page.foreign(dossier.core().family() + build, 20)),
+            m.tag("span.test", page.say("label.test", page.foreign(Certifying.number(left), 24)))));
     body.appendChild(m.tag("p.line closed", page.say("label.closed")));
     bars(body, tag);
     body.appendChild(
