@@ -10,15 +10,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * Documents and photographs as the shop keeps them. What is asked for is a name and never a path:
- * it must stand in the folder's own list, or be the hash of a picture.
+ * of letters, digits and dashes for a document of the folder, a hash for a picture.
  */
 final class Papers implements Place {
   private static final Pattern NAME = Pattern.compile("[A-Za-z0-9_-]{1,120}\\.pdf");
@@ -36,17 +36,16 @@ final class Papers implements Place {
     return "/papers/" + document.getFileName();
   }
 
-  /** Documents of one visit of a unit, by the names that they are written under. */
+  /** Documents of one visit of a unit that the record knows of and the folder has, by name. */
   static List<String> of(House house, String tag, int visit) {
     String begins = tag.replaceAll("[^0-9A-Za-z-]", "_") + "-visit-" + visit + "-";
-    try (Stream<Path> all = Files.list(house.workshop().folders().documents())) {
-      return all.map(f -> String.valueOf(f.getFileName()))
-          .filter(n -> n.startsWith(begins) && NAME.matcher(n).matches())
-          .sorted()
-          .toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot list the documents", e);
-    }
+    return house.workshop().ledger().lives().history(tag).stream()
+        .filter(event -> event.kind().equals("documented"))
+        .map(event -> event.body().path("path").asText().replaceAll(".*[/\\\\]", ""))
+        .filter(name -> name.startsWith(begins) && file(house, name).isPresent())
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   @Override
@@ -56,8 +55,7 @@ final class Papers implements Place {
   }
 
   private void paper(Context context) {
-    String name = context.pathParam("name");
-    Optional<Path> file = NAME.matcher(name).matches() ? listed(name) : Optional.empty();
+    Optional<Path> file = file(house, context.pathParam("name"));
     if (file.isEmpty()) {
       context.status(HttpStatus.NOT_FOUND).result("There is no such document.");
       return;
@@ -68,14 +66,12 @@ final class Papers implements Place {
     send(context, file.get());
   }
 
-  private Optional<Path> listed(String name) {
-    try (Stream<Path> all = Files.list(house.workshop().folders().documents())) {
-      return all.filter(Files::isRegularFile)
-          .filter(f -> String.valueOf(f.getFileName()).equals(name))
-          .findFirst();
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot list the documents", e);
-    }
+  /** A name of letters, digits and dashes cannot lead out of the folder. */
+  private static Optional<Path> file(House house, String name) {
+    return Optional.of(name)
+        .filter(n -> NAME.matcher(n).matches())
+        .map(house.workshop().folders().documents()::resolve)
+        .filter(f -> Files.isRegularFile(f, LinkOption.NOFOLLOW_LINKS));
   }
 
   /** A picture by its hash; what is no picture is not sent, whatever it is called. */
