@@ -81,7 +81,7 @@ public record LifePage(
             + ".",
         lines(life),
         latest.flatMap(r -> r.judgement().verdict()).map(Enum::name).orElse(""),
-        latest.map(r -> Purposes.words(r.purpose())).orElse("not tested yet"),
+        latest.map(r -> Purposes.words(r.purpose())).orElseGet(() -> untold(life)),
         runs.values().stream().anyMatch(r -> r.source() == Source.EMULATED),
         Scale.of(life.history(), life.standing().life().stage().words(), now),
         curves(life),
@@ -96,6 +96,13 @@ public record LifePage(
         Past.of(life.history()),
         life.standing().question(),
         Next.of(core.tag(), life.standing().life().stage()));
+  }
+
+  /** A void or unfinished run says nothing of the unit, and is no test of it. */
+  private static String untold(Lifetime life) {
+    return life.history().stream().anyMatch(h -> h.kind().equals("run ended"))
+        ? "its tests said nothing of it"
+        : "not tested yet";
   }
 
   private static List<String> lines(Lifetime life) {
