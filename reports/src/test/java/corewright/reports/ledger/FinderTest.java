@@ -10,6 +10,7 @@ import corewright.reports.Samples;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
@@ -85,6 +86,11 @@ class FinderTest {
   void theFactsOfEachVisitAreAsTheyHappened() {
     ledger.facts().confirm(Tags.of(2), "output capacitors", "power stage", "x");
     List<VisitFact> facts = ledger.facts().visits();
+    LocalDate day = LocalDate.of(2026, 11, 26);
+    assertEquals(facts, ledger.facts().received(day, day));
+    assertEquals(List.of(), ledger.facts().received(day.plusDays(1), day.plusDays(9)));
+    assertEquals(3, ledger.facts().shipped(day.minusDays(9), day).size());
+    assertEquals(0, ledger.facts().shipped(day.minusDays(9), day.minusDays(1)).size());
     assertEquals(
         new VisitFact(
             Tags.of(2),

@@ -1,6 +1,7 @@
 package corewright.station.work;
 
 import corewright.reports.ledger.ClaimDesk.Claim;
+import corewright.reports.ledger.Facts;
 import corewright.reports.ledger.Facts.Confirmed;
 import corewright.reports.ledger.VisitFact;
 import java.time.LocalDate;
@@ -61,6 +62,16 @@ public record ShopFigures(
    * @param byShipment whether the days are those of shipment, not of reception
    */
   public record Period(Optional<LocalDate> from, Optional<LocalDate> until, boolean byShipment) {
+    /** From the beginning, where no first day is given, and until long after this program. */
+    List<VisitFact> of(Facts facts) {
+      if (from.isEmpty() && until.isEmpty()) {
+        return facts.visits();
+      }
+      LocalDate first = from.orElse(LocalDate.of(1000, 1, 1));
+      LocalDate last = until.orElse(LocalDate.of(9999, 12, 31));
+      return byShipment ? facts.shipped(first, last) : facts.received(first, last);
+    }
+
     boolean holds(VisitFact v) {
       String at = byShipment ? v.shipped() : v.received();
       if (from.isEmpty() && until.isEmpty()) {

@@ -140,7 +140,7 @@ public final class Workshop implements AutoCloseable {
   /** What the owner looks at. */
   public ShopFigures figures(ShopFigures.Period period) {
     return ShopFigures.of(
-        ledger.facts().visits(),
+        period.of(ledger.facts()),
         ledger.facts().claims(),
         ledger.facts().confirmed(),
         period,
