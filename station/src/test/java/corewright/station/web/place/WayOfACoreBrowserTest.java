@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.life.Act;
 import corewright.bench.life.Life;
+import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
 import corewright.station.demo.SampleBench;
@@ -64,9 +65,11 @@ class WayOfACoreBrowserTest {
           () -> browser.driver().getCurrentUrl().contains("/papers/" + TAG), "the specimen opened");
     }
     try (Workshop workshop = Visit.workshop(shop)) {
-      var runs = workshop.ledger().dossier(TAG).runs();
-      assertEquals(Source.EMULATED, runs.get(1).source());
-      assertEquals(Verdict.PASS, runs.get(1).judgement().verdict().orElseThrow());
+      List<RunRecord> runs = workshop.ledger().dossier(TAG).runs();
+      RunRecord last = runs.get(runs.size() - 1);
+      assertEquals(Source.EMULATED, last.source());
+      assertEquals("ship", last.purpose());
+      assertEquals(Verdict.PASS, last.judgement().verdict().orElseThrow());
       Life life = workshop.ledger().lives().standing(TAG).life();
       assertTrue(life.after(Act.SEAL).isEmpty(), "what an emulated bench shows proves nothing");
     }
