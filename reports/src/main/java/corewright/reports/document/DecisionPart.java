@@ -96,7 +96,7 @@ final class DecisionPart {
                     "p.reason",
                     page.say(
                         "suspected", page.kept(c.words(), 90), probability(c.probability())))));
-    first(decision.reasons(), suspected.isPresent() ? MOST_REASONS - 1 : MOST_REASONS)
+    first(Page.reasons(decision), suspected.isPresent() ? MOST_REASONS - 1 : MOST_REASONS)
         .forEach(reason -> column.appendChild(m.tag("p.reason", page.kept(reason, 150))));
     column.appendChild(
         m.tag(

@@ -91,7 +91,7 @@ final class Letter {
             m.drawing("tagform", decision.disposition().name(), page.say("form", word)),
             m.tag("b", word)));
     part.appendChild(m.tag("p", page.kept(decision.sentence(), 300)));
-    decision.reasons().stream()
+    Page.reasons(decision).stream()
         .limit(MOST_REASONS)
         .forEach(reason -> part.appendChild(m.tag("p.reason", page.kept(reason, 200))));
     if (decision.disposition() == Disposition.PENDING) {

@@ -1,5 +1,6 @@
 package corewright.reports.document;
 
+import corewright.bench.record.Decision;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
 import corewright.measures.Measurement;
@@ -16,6 +17,7 @@ import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.w3c.dom.Element;
 
@@ -52,6 +54,9 @@ record Page(
   /** More than any tag or sentence of numbers has, and little enough for a page. */
   private static final int MOST_WHOLE = 340;
 
+  /** ISO 4217 behind a number. */
+  private static final Pattern MONEY = Pattern.compile("[0-9] [A-Z]{3}\\b");
+
   /** Marks the place above the foot that is stretched so that the foot stands at the bottom. */
   static final String GAP = "gap";
 
@@ -86,6 +91,11 @@ record Page(
   /** A sentence that the program put into the record: numbers as the region writes them. */
   String kept(String sentence, int most) {
     return foreign(words.numerals().sentence(sentence), most);
+  }
+
+  /** What decided, without the sums: what a unit is worth to the shop stays in its record. */
+  static List<String> reasons(Decision decision) {
+    return decision.reasons().stream().filter(r -> !MONEY.matcher(r).find()).toList();
   }
 
   /** Texts that are counted in the bundle: {@code key.1}, {@code key.2} and so on. */

@@ -127,6 +127,9 @@ class TemplateTest {
     assertTrue(text.contains("It is ready in about two weeks."), text);
     assertFalse(text.contains("An exchange unit lies here"), text);
     assertTrue(text.contains("Keep it dry until then."), text);
+    // What a customer is told is what was seen; what it earns the shop is not among it.
+    assertTrue(text.contains("Build A2 is filled with soft gel."), text);
+    assertFalse(text.contains("EUR"), text);
     assertTrue(text.contains("Load dump, jump start") && text.contains("Not an accredited"), text);
     assertFalse(text.contains("For Mill Yard Rebuild: ____"), text);
     assertEquals(1, PdfText.pages(folder.resolve("U-00418Q-visit-1-letter.pdf")));
