@@ -62,11 +62,16 @@ public final class Visit implements AutoCloseable {
 
   /** The same by another clock. */
   public static Visit to(Path folder, Clock clock) {
+    return to(folder, clock, true);
+  }
+
+  private static Visit to(Path folder, Clock clock, boolean paced) {
     return new Visit(
         Console.open(
             () -> Workshop.open(Catalogue.ofHome(), folder, ShopFile.in(folder), "console", clock),
             clock,
-            Reach.here(0)),
+            Reach.here(0),
+            paced),
         true);
   }
 
@@ -94,8 +99,17 @@ public final class Visit implements AutoCloseable {
 
   /** A console with an owner, who is signed in. */
   public static Visit asOwner(Path folder) {
+    return asOwner(folder, true);
+  }
+
+  /** The same where emulated benches go as fast as they can, and nobody watches. */
+  public static Visit asOwnerInHaste(Path folder) {
+    return asOwner(folder, false);
+  }
+
+  private static Visit asOwner(Path folder, boolean paced) {
     owned(folder);
-    Visit visit = to(folder);
+    Visit visit = to(folder, Clock.system(), paced);
     visit.signIn(OWNER, PASSWORD);
     return visit;
   }

@@ -48,7 +48,7 @@ class WayOfACoreBrowserTest {
         workshop.ledger().nextTag();
       }
     }
-    try (Visit visit = Visit.asOwner(shop);
+    try (Visit visit = Visit.asOwnerInHaste(shop);
         Browser browser = Browser.open()) {
       browser.signIn(visit);
       received(browser, visit);
