@@ -9,7 +9,7 @@ import java.time.Instant;
  *
  * @param id unique across benches: bench, counter and random part
  * @param purpose {@code arrival}, {@code ship} or {@code claim}
- * @param number counted per unit and purpose from 1; see {@link Ledger#nextRunNumber}
+ * @param number counted per unit and purpose from 1
  * @param fixture id of the fixture, or empty
  * @param capture path of the capture file, relative to the ledger's folder
  */
