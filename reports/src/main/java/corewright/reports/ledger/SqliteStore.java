@@ -45,8 +45,22 @@ record SqliteStore(String url, Path file) implements Store {
     config.setReadOnly(true);
     config.setBusyTimeout(BUSY_MS);
     SQLiteDataSource source = new SQLiteDataSource(config);
-    source.setUrl(url);
+    source.setUrl(isFrozen() ? frozen() : url);
     return source.getConnection();
+  }
+
+  /**
+   * Whether nobody can write where it lies and nothing waits in a write-ahead log: SQLite would
+   * make files beside it even to read, and reads such a one only if told that it cannot change.
+   */
+  private boolean isFrozen() {
+    Path log = file.resolveSibling(file.getFileName() + "-wal");
+    return !Files.isWritable(file.resolveSibling("")) && Files.notExists(log);
+  }
+
+  /** As a URI, https://sqlite.org/uri.html: immutable. */
+  String frozen() {
+    return Urls.SQLITE + "file:" + file.toUri().getRawPath() + "?immutable=1";
   }
 
   /**
