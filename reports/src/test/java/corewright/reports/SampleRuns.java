@@ -26,6 +26,12 @@ import java.util.Optional;
  */
 public final class SampleRuns implements Evidence {
   private final Map<String, Capture> captures = new HashMap<>();
+  private String calibration = "not calibrated";
+
+  /** Runs from now on are made with a digitizer that was calibrated so, as a bench file says it. */
+  public void calibrated(String certificate) {
+    calibration = certificate;
+  }
 
   /** A run that went to its end. */
   public RunRecord run(
@@ -78,7 +84,7 @@ public final class SampleRuns implements Evidence {
         Optional.<Origin>empty(),
         List.of(
             new EquipmentUsed("load", "Corewright,Emulated load,0,1", "not calibrated"),
-            new EquipmentUsed("digitizer", "Corewright,Emulated digitizer,0,1", "not calibrated")),
+            new EquipmentUsed("digitizer", "Corewright,Emulated digitizer,0,1", calibration)),
         "corewright 1.0.0",
         "captures/" + id + ".h5",
         "ab".repeat(32),

@@ -29,6 +29,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
@@ -48,6 +49,8 @@ class CertificateTest {
   private static final List<String> DONE = List.of("Output capacitors C1 to C4, lot 2644-K");
 
   @TempDir Path folder;
+  private static final LocalDate TESTED_ON = LocalDate.ofInstant(Samples.MORNING, ZoneOffset.UTC);
+
   private final SampleRuns runs = new SampleRuns();
   private final TestKey key = new TestKey();
 
@@ -194,6 +197,17 @@ class CertificateTest {
     assertTrue(
         refused(Dossiers.of(List.of(arrived), Dossiers.rebuild(), DONE))
             .contains("not a test before shipping"));
+  }
+
+  /** ISO/IEC 17025, 6.4: from memory; what is out of date proves nothing. */
+  @Test
+  void aCertificateIsRefusedFromTheDayAfterACalibrationWasDue() {
+    runs.calibrated("K-114, due " + TESTED_ON);
+    assertTrue(Files.exists(documents(Duration.ZERO).certificate(rebuilt(Source.BENCH), folder)));
+    runs.calibrated("K-114, due " + TESTED_ON.minusDays(1));
+    assertTrue(
+        refused(rebuilt(Source.BENCH))
+            .contains("The calibration of the digitizer was overdue when the unit was tested"));
   }
 
   /** As {@link Digits} writes a reading of its own size, without the ties that hold it together. */
