@@ -8,12 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A scan, or a code typed by hand, opens the right place: a unit's life, or what was found; in
  * front of a bench it puts the unit on it.
  */
 final class Scans implements Place {
+  private static final Set<String> WHOLE = Set.of("tag", "serial");
+
   private final House house;
   private final Pages pages;
 
@@ -35,12 +38,10 @@ final class Scans implements Place {
     }
     String from = Objects.requireNonNullElse(context.queryParam("from"), "");
     List<Found> found = house.workshop().ledger().find(code);
-    if (found.size() == 1 && !found.get(0).isGuess()) {
-      go(
-          context,
-          ScanWay.ofUnit(from, found.get(0).tag(), stage(found.get(0))),
-          code,
-          found.get(0));
+    Optional<Found> meant = meant(found);
+    if (meant.isPresent()) {
+      Found unit = meant.get();
+      go(context, ScanWay.ofUnit(from, unit.tag(), stage(unit)), code, unit);
       return;
     }
     Optional<String> other =
@@ -50,6 +51,13 @@ final class Scans implements Place {
       return;
     }
     pages.show(context, PlaceName.TODAY, "found.jte", Map.of("code", code, "found", found));
+  }
+
+  /** The one whose whole tag or serial it is, whatever else reads like it; or the only one. */
+  private static Optional<Found> meant(List<Found> found) {
+    List<Found> whole = found.stream().filter(f -> WHOLE.contains(f.why())).toList();
+    List<Found> left = whole.isEmpty() ? found : whole;
+    return left.size() == 1 && !left.get(0).isGuess() ? Optional.of(left.get(0)) : Optional.empty();
   }
 
   private Stage stage(Found unit) {
