@@ -5,6 +5,7 @@ import corewright.measures.FeedReadings;
 import corewright.measures.Figures;
 import corewright.measures.MeasuredHold;
 import corewright.measures.Measurement;
+import corewright.measures.Reading;
 import corewright.profiles.Family;
 import corewright.profiles.InputZones;
 import corewright.profiles.Profile;
@@ -19,6 +20,16 @@ import java.util.Optional;
  * supply feed over each whole judged hold. A run is as good as its worst judged hold.
  */
 final class InputCheck {
+  /** Asked for whenever the input was the doubtful part. */
+  static final String STIFFER = "Repeat on a stiffer supply.";
+
+  private static final String LOST =
+      "Repeat the test; if samples are lost again, use a shorter cable or another adapter for the"
+          + " digitizer.";
+
+  private static final String NO_CHANNEL = "no channel has it";
+  private static final String CONNECT = "Connect its sense leads, then repeat the test.";
+
   /** How far the input may lie under what a supply drop asks for: sources do not land on it. */
   private static final double DROP_TOLERANCE = 0.05;
 
@@ -35,9 +46,20 @@ final class InputCheck {
   /**
    * What one feed allows in one hold.
    *
+   * @param spare_V how far above its good edge; negative infinity where it was not read
    * @param sentence what was seen, with the reading; the most telling where several are joined
+   * @param remedy what to do about it, where it is not valid
    */
-  record Seen(Qualifier qualifier, double spare_V, String sentence) {
+  record Seen(Qualifier qualifier, double spare_V, String sentence, String remedy) {
+    private Seen(Qualifier qualifier, double spare_V, String sentence) {
+      this(qualifier, spare_V, sentence, STIFFER);
+    }
+
+    /** Whether there is a reading; without one the supply is not what is in doubt. */
+    boolean read() {
+      return spare_V != Double.NEGATIVE_INFINITY;
+    }
+
     private static final Comparator<Seen> WORST_FIRST =
         Comparator.comparing(Seen::qualifier).reversed().thenComparingDouble(Seen::spare_V);
   }
@@ -58,20 +80,20 @@ final class InputCheck {
         hold.feeds().stream()
             .map(feed -> feed(hold, feed))
             .min(Seen.WORST_FIRST)
-            .orElse(missing(hold, "input"));
+            .orElse(missing(hold, "input", Reading.none(NO_CHANNEL)));
     boolean named = profile.feeds().size() > 1;
     return profile.feeds().stream()
         .map(SupplyFeed::name)
         .filter(name -> named && hold.feeds().stream().noneMatch(f -> f.name().equals(name)))
         .findFirst()
-        .map(name -> missing(hold, name))
+        .map(name -> missing(hold, name, Reading.none(NO_CHANNEL)))
         .orElse(worst);
   }
 
   private Seen feed(MeasuredHold hold, FeedReadings feed) {
     Optional<Measurement> lowest = feed.lowestMedian().measurement();
     if (lowest.isEmpty()) {
-      return missing(hold, feed.name());
+      return missing(hold, feed.name(), feed.lowestMedian());
     }
     Measurement m = lowest.get();
     InputZones asked = edges(feed);
@@ -125,7 +147,8 @@ final class InputCheck {
         Math.min(asked.good_V(), allowed), Math.min(asked.tolerated_V(), allowed));
   }
 
-  private static Seen missing(MeasuredHold hold, String feed) {
+  private static Seen missing(MeasuredHold hold, String feed, Reading reading) {
+    String why = reading instanceof Reading.NotMeasured none ? none.reason() : NO_CHANNEL;
     return new Seen(
         Qualifier.VOID,
         Double.NEGATIVE_INFINITY,
@@ -133,6 +156,9 @@ final class InputCheck {
             + feed
             + " was not read"
             + Sentences.atLoad(hold)
-            + ": without it nothing is said about the unit.");
+            + " ("
+            + why
+            + "): without it nothing is said about the unit.",
+        why.equals(NO_CHANNEL) ? CONNECT : LOST);
   }
 }

@@ -2,7 +2,6 @@ package corewright.bench.judge;
 
 import corewright.bench.record.Finding;
 import corewright.bench.record.Judgement;
-import corewright.bench.record.Qualifier;
 import corewright.bench.record.RunEnd;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
@@ -48,7 +47,9 @@ public final class Judge {
     VerdictTable.Row row = row(saw);
     return new Judgement(
         row.verdict(),
-        run.holds().isEmpty() ? Optional.<Qualifier>empty() : Optional.of(saw.input().qualifier()),
+        Optional.of(saw.input())
+            .filter(input -> !run.holds().isEmpty() && input.read())
+            .map(InputCheck.Seen::qualifier),
         saw.rule().words(),
         saw.findings(),
         row.reasons().apply(saw));

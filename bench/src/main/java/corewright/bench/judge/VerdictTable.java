@@ -22,9 +22,6 @@ import java.util.stream.Stream;
  * unit did.
  */
 final class VerdictTable {
-  /** Asked for whenever the input was the doubtful part. */
-  static final String STIFFER = "Repeat on a stiffer supply.";
-
   private VerdictTable() {}
 
   /**
@@ -58,7 +55,7 @@ final class VerdictTable {
               "V40",
               Verdict.VOID,
               s -> s.qualified(Qualifier.VOID),
-              s -> List.of(said(s), STIFFER)),
+              s -> List.of(said(s), s.input().remedy())),
           row(
               "V41",
               Verdict.VOID,
@@ -68,7 +65,10 @@ final class VerdictTable {
               "V42",
               Verdict.VOID,
               s -> s.qualified(Qualifier.TOLERATED) && bad(s),
-              s -> Stream.of(List.of(said(s), STIFFER), badness(s)).flatMap(List::stream).toList()),
+              s ->
+                  Stream.of(List.of(said(s), InputCheck.STIFFER), badness(s))
+                      .flatMap(List::stream)
+                      .toList()),
           row("V50", Verdict.FAIL, VerdictTable::failed, VerdictTable::badness),
           new Row("V60", Optional.empty(), s -> !s.loaded(), VerdictTable::atRest),
           row(

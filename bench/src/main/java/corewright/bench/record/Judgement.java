@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param verdict empty where no family says what is good, or where nothing was loaded; then {@code
  *     reasons} says why
- * @param qualifier empty where no family says what a good input is
+ * @param qualifier empty where no family says what a good input is, or the input was not read
  * @param decisionRule {@code simple acceptance} or {@code guard band U = 2u}, as printed
  * @param findings in the order of holds, then limits
  * @param reasons sentences with the readings that decided, most important first

@@ -62,6 +62,7 @@ class InputCheckTest {
     Judgement absent = judge(two, feeds(Map.of("main", volts(12.4))));
     assertEquals(Optional.of(Verdict.VOID), absent.verdict());
     assertTrue(absent.reasons().get(0).startsWith("The supply feed keyed was not read"));
+    assertTrue(absent.reasons().get(1).startsWith("Connect its sense leads"));
     assertEquals(
         Optional.of(Verdict.PASS),
         judge(two, feeds(Map.of("main", volts(12.4), "keyed", volts(12.1)))).verdict());
@@ -70,8 +71,15 @@ class InputCheckTest {
   @Test
   void anInputThatWasNotReadIsNotTakenForGood() {
     Judgement judged =
-        judge(plain(step(3, 12.5)), feeds(Map.of("input", Reading.none("frames were lost"))));
+        judge(plain(step(3, 12.5)), feeds(Map.of("input", Reading.none("samples are missing"))));
     assertEquals(Optional.of(Verdict.VOID), judged.verdict());
+    assertEquals(
+        Optional.empty(), judged.qualifier(), "not known: the bench is in doubt, not the supply");
+    assertEquals(
+        "The supply feed input was not read at 3.00 A (samples are missing): without it nothing is"
+            + " said about the unit.",
+        judged.reasons().get(0));
+    assertTrue(judged.reasons().get(1).startsWith("Repeat the test; if samples are lost again"));
   }
 
   @Test
