@@ -2,10 +2,16 @@ package corewright.measures.code;
 
 /**
  * Codes from {@code low} to {@code high}, both inside. Whole stretches are asked for codes outside
- * without a branch in the loop; only a stretch that has some is looked at code by code.
+ * without a branch in the loop; one that has some is halved, and only a short one looked at code by
+ * code.
  */
 record Band(int low, int high) {
-  private static final int STRETCH = 2048;
+  /** Long enough that a loop over it runs at the memory's speed. */
+  static final int STRETCH = 16_384;
+
+  /** Short enough to be gone through code by code. */
+  static final int SHORT = 256;
+
   private static final int FAR = 1 << 20;
 
   /** Ends beyond every code are as good as any, and differences from them must not overflow. */
@@ -45,16 +51,29 @@ record Band(int low, int high) {
     int end = to;
     while (end > from) {
       int start = Math.max(from, (end - 1) & -STRETCH);
-      // Pairs that reach over the ends may only make it look in vain.
-      if (isLeft(codes.pairs(), start >> 1, (end + 1) >> 1)) {
-        for (int i = end - 1; i >= start; i--) {
-          if (!holds(codes.at(i))) {
-            return i;
-          }
-        }
+      int last = last(codes, start, end);
+      if (last >= 0) {
+        return last;
       }
       end = start;
     }
     return -1;
+  }
+
+  private int last(Codes codes, int from, int to) {
+    // Pairs that reach over the ends may only make it look in vain.
+    if (!isLeft(codes.pairs(), from >> 1, (to + 1) >> 1)) {
+      return -1;
+    }
+    if (to - from > SHORT) {
+      int middle = (from + to) >>> 1;
+      int late = last(codes, middle, to);
+      return late >= 0 ? late : last(codes, from, middle);
+    }
+    int at = to - 1;
+    while (at >= from && holds(codes.at(at))) {
+      at--;
+    }
+    return at >= from ? at : -1;
   }
 }

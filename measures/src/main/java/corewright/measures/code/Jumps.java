@@ -1,6 +1,7 @@
 package corewright.measures.code;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Finds where the codes change by more than a threshold from one sample to the next: the edges of a
@@ -8,13 +9,11 @@ import java.util.Arrays;
  * are what {@code measures.hold} is for.
  *
  * <p>No code that far from its neighbour can be in a stretch that stays within half the threshold
- * of the code before it, and most stretches do.
+ * of the code before it, and most stretches do. One that does not is halved.
  *
  * @param threshold a larger change is a jump, codes, above 0
  */
 public record Jumps(int threshold) {
-  private static final int STRETCH = 2048;
-
   public Jumps {
     if (threshold < 1 || threshold > 0xFFFF) {
       throw new IllegalArgumentException("a jump of " + threshold + " codes is not one");
@@ -24,24 +23,33 @@ public record Jumps(int threshold) {
   /** Every i in {@code [from, to)} whose code is a jump away from that of i − 1. */
   public int[] in(Codes codes, int from, int to) {
     codes.require(from, to);
-    int[] found = new int[16];
-    int count = 0;
+    IntStream.Builder found = IntStream.builder();
     int start = Math.max(1, from);
     while (start < to) {
-      int end = Math.min(to, (start & -STRETCH) + STRETCH);
-      int before = codes.at(start - 1);
-      Band calm = new Band(before - threshold / 2, before + threshold / 2);
-      if (calm.isLeft(codes.pairs(), start >> 1, (end + 1) >> 1)) {
-        for (int i = start; i < end; i++) {
-          if (Math.abs(codes.at(i) - codes.at(i - 1)) > threshold) {
-            found = count == found.length ? Arrays.copyOf(found, 2 * count) : found;
-            found[count++] = i;
-          }
-        }
-      }
+      int end = Math.min(to, (start & -Band.STRETCH) + Band.STRETCH);
+      look(codes, start, end, found);
       start = end;
     }
-    return Arrays.copyOf(found, count);
+    return found.build().toArray();
+  }
+
+  private void look(Codes codes, int from, int to, IntStream.Builder found) {
+    int before = codes.at(from - 1);
+    Band calm = new Band(before - threshold / 2, before + threshold / 2);
+    if (!calm.isLeft(codes.pairs(), from >> 1, (to + 1) >> 1)) {
+      return;
+    }
+    if (to - from > Band.SHORT) {
+      int middle = (from + to) >>> 1;
+      look(codes, from, middle, found);
+      look(codes, middle, to, found);
+      return;
+    }
+    for (int i = from; i < to; i++) {
+      if (Math.abs(codes.at(i) - codes.at(i - 1)) > threshold) {
+        found.add(i);
+      }
+    }
   }
 
   /**
