@@ -27,6 +27,11 @@ public enum Role {
     };
   }
 
+  /** Whether the role answers for limits with its name. */
+  public boolean signsLimits() {
+    return this == INSPECTOR || this == OWNER;
+  }
+
   /** Whether the role makes accounts and removes names. */
   public boolean keepsTheShop() {
     return this == OWNER;

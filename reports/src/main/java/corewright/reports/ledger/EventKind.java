@@ -49,6 +49,7 @@ enum EventKind {
   ACCOUNT_MADE("account made"),
   MOVED("ledger moved"),
   EXPORTED("exported"),
+  LIMITS_SIGNED("limits signed"),
   AT_THE_DOOR("at the door");
 
   private final String id;
@@ -86,6 +87,7 @@ enum EventKind {
           ACCOUNT_MADE,
           MOVED,
           EXPORTED,
+          LIMITS_SIGNED,
           AT_THE_DOOR ->
           true;
       default -> false;

@@ -153,6 +153,11 @@ public final class Ledger extends UnitRecord implements AutoCloseable {
     return new Facts(database, appender);
   }
 
+  /** Who signed which limits. */
+  public SignOffs signOffs() {
+    return new SignOffs(database, appender);
+  }
+
   /** Units from old books. */
   public Books books() {
     return new Books(database, appender);

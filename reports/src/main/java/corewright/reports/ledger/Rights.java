@@ -10,7 +10,8 @@ import org.jdbi.v3.core.Handle;
 /**
  * Who may write down what, from a shop's first account on. Steps of a unit have their own table in
  * {@link Role#may}; here is the rest. Common practice, no source: money is not the bench's, tests
- * and decisions are not the counter's, what concerns the whole shop is the owner's.
+ * and decisions are not the counter's, limits are signed by whoever also seals, what concerns the
+ * whole shop is the owner's.
  */
 final class Rights {
   private static final Set<EventKind> OWNERS =
@@ -22,6 +23,7 @@ final class Rights {
           EventKind.DECIDED,
           EventKind.REBUILT,
           EventKind.CONFIRMED,
+          EventKind.LIMITS_SIGNED,
           EventKind.AMENDED);
   private static final Set<EventKind> NOT_AT_THE_BENCH =
       EnumSet.of(
@@ -29,6 +31,7 @@ final class Rights {
           EventKind.ANSWERED_QUOTE,
           EventKind.DEPOSIT_TAKEN,
           EventKind.DEPOSIT_SETTLED,
+          EventKind.LIMITS_SIGNED,
           EventKind.EXPORTED);
 
   private Rights() {}

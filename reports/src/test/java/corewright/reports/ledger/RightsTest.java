@@ -63,6 +63,7 @@ class RightsTest {
               "run", "-TIO",
               "decision", "-TIO",
               "teardown", "-TIO",
+              "limits", "--IO",
               "answers", "CTIO",
               "one customer's export", "C-IO",
               "whole export", "---O",
@@ -110,6 +111,7 @@ class RightsTest {
         });
     deeds.put("decision", who -> ledger.decided(TAG, Samples.rebuild(), who));
     deeds.put("teardown", who -> ledger.facts().confirm(TAG, "joints", "", who));
+    deeds.put("limits", who -> ledger.signOffs().sign("profile of " + who, 2, "0".repeat(64), who));
     deeds.put(
         "answers",
         who -> ledger.answers(TAG, List.of(new CueAnswer("bosses", "6", who, Samples.MORNING))));

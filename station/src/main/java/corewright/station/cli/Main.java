@@ -58,6 +58,7 @@ import picocli.CommandLine.Spec;
       SheetCommand.class,
       ShowCommand.class,
       SiblingsCommand.class,
+      SignCommand.class,
       TemplateCommand.class,
       VerifyCommand.class,
       WarrantyCommand.class,

@@ -43,6 +43,11 @@ public record Paperwork(String kind, Again again, Writer writer) {
         (documents, dossier, folder) -> documents.unitLabel(dossier, size, folder));
   }
 
+  /** Whether others rely on it that the unit kept its limits. */
+  boolean saysItPassed() {
+    return equals(CERTIFICATE) || equals(WARRANTY_REPORT);
+  }
+
   /** What a paper says when it is written a second time after the same run. */
   public enum Again {
     /** What it said the first time, whatever was written down since. */

@@ -26,12 +26,15 @@ public final class Publishing {
   private final Folders folders;
   private final Documents documents;
   private final Charts charts;
+  private final SignedLimits limits;
 
-  public Publishing(Ledger ledger, Folders folders, Documents documents, Charts charts) {
+  public Publishing(
+      Ledger ledger, Folders folders, Documents documents, Charts charts, SignedLimits limits) {
     this.ledger = ledger;
     this.folders = folders;
     this.documents = documents;
     this.charts = charts;
+    this.limits = limits;
   }
 
   /**
@@ -48,6 +51,7 @@ public final class Publishing {
    * and the head of then.
    *
    * @throws corewright.reports.document.Refusal if the record does not support it
+   * @throws Refused if it would say that the unit passed, and nobody answers for the limits
    */
   public Path write(Paperwork paper, Dossier dossier, String who) {
     String tag = dossier.core().tag();
@@ -58,6 +62,9 @@ public final class Publishing {
             .map(RunRecord::ended)
             .orElse(dossier.core().received());
     Optional<Papers.Given> first = ledger.papers().first(tag, dossier.visit(), paper.kind(), since);
+    if (paper.saysItPassed() && first.isEmpty()) {
+      limits.mustBeAnsweredFor(dossier);
+    }
     Given given = first.map(f -> given(paper.again(), f, dossier, now)).orElse(now);
     Dossier told =
         paper.again() == Paperwork.Again.THE_SAME

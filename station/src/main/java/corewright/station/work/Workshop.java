@@ -51,7 +51,8 @@ public final class Workshop implements AutoCloseable {
                     new RecordOfShop(ledger),
                     Optional.of(new ShopSigner(key)))
                 .with(Templates.in(folders.root())),
-            new Charts(evidence, shop.region()));
+            new Charts(evidence, shop.region()),
+            new SignedLimits(catalogue, ledger));
   }
 
   /**
@@ -183,6 +184,11 @@ public final class Workshop implements AutoCloseable {
   /** An open claim, led through one question at a time. */
   public ClaimTalk claimTalk() {
     return new ClaimTalk(claiming(), ledger, files(), clock);
+  }
+
+  /** Which limits somebody answers for. */
+  public SignedLimits limits() {
+    return new SignedLimits(catalogue, ledger);
   }
 
   public FileStore files() {

@@ -122,7 +122,7 @@ public final class HostileShop {
   }
 
   /** Rest, then 2 A for 4 s, under which the output sinks from 48 V to 44 V; 1000 a second. */
-  static String weak() {
+  public static String weak() {
     StringBuilder csv = new StringBuilder("time_s,input_V,output_V,load_A\n");
     for (int i = 0; i < 8000; i++) {
       double t = i / 1000.0;

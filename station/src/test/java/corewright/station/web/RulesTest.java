@@ -85,6 +85,30 @@ class RulesTest {
   }
 
   @Test
+  void ownerOrInspectorSignLimitsAndNobodyElseDoes() {
+    String family = owner.get("/rules/family/pv65").body();
+    assertTrue(family.contains("As delivered with the program"), family);
+    String hash =
+        family.replaceAll("(?s).*value=\"profile pv65-ship\"><[^>]*value=\"(\\w{64})\".*", "$1");
+    Map<String, String> form =
+        Map.of("family", "pv65", "what", "profile pv65-ship", "sha256", hash);
+    Visit technician = owner.colleague("I. Marsh", Role.TECHNICIAN);
+    assertFalse(technician.get("/rules/family/pv65").body().contains("/rules/sign"));
+    assertEquals(403, technician.post("/rules/sign", form).statusCode());
+    Map<String, String> unseen = new HashMap<>(form);
+    unseen.put("sha256", "0".repeat(64));
+    assertTrue(owner.post("/rules/sign", unseen).body().contains("has changed since it was shown"));
+
+    assertEquals("/rules/family/pv65", Visit.location(owner.post("/rules/sign", form)));
+    String signed = owner.get("/rules/family/pv65").body();
+    assertTrue(signed.contains("Signed by " + Visit.OWNER), signed);
+    String page = owner.get("/rules").body();
+    assertTrue(page.contains("Who signed which limits, 1"), page);
+    assertTrue(page.contains(hash.substring(0, 12)), page);
+    assertTrue(owner.post("/rules/sign", form).body().contains("Revision 2 of profile pv65-ship"));
+  }
+
+  @Test
   void changesWhosePaperItIsAndKeepsWhatElseTheFileSays() throws IOException {
     owner.get("/rules");
     Map<String, String> form =

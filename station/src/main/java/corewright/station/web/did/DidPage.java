@@ -16,6 +16,7 @@ import corewright.reports.ledger.RunFact;
 import corewright.station.web.Next;
 import corewright.station.web.When;
 import corewright.station.work.RunStories.Story;
+import corewright.station.work.SignedLimits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,11 +28,13 @@ import java.util.Optional;
  * @param form the verdict's outline; empty where there is none
  * @param as as in {@code as received, run 1 of 2}
  * @param question what is open, of a unit on hold; empty otherwise
+ * @param unsigned limits that nobody answers for; empty: somebody does for all
  * @param excluded what was looked at before the unit was suspected
  */
 public record DidPage(
     String id,
     String tag,
+    String family,
     String verdict,
     String form,
     String as,
@@ -57,6 +60,7 @@ public record DidPage(
     List<Amendment> amendments,
     List<String> reasons,
     String heldAgainst,
+    String unsigned,
     Next next) {
 
   /**
@@ -74,7 +78,7 @@ public record DidPage(
   /** Another run of the unit, or this one. */
   public record Other(String id, String words, String verdict, boolean here) {}
 
-  static DidPage of(Story story, Stage stage, Numerals numerals) {
+  static DidPage of(Story story, Stage stage, Numerals numerals, SignedLimits limits) {
     RunRecord run = story.run();
     Readings readings = new Readings(run, numerals);
     String build =
@@ -89,6 +93,7 @@ public record DidPage(
     return new DidPage(
         run.id(),
         run.tag(),
+        story.dossier().core().family(),
         verdict.isEmpty() ? "NO VERDICT" : verdict,
         verdict,
         as(run, story.ofUnit()),
@@ -126,7 +131,10 @@ public record DidPage(
             + "; measured by "
             + run.operator()
             + " with "
-            + run.software(),
+            + run.software()
+            + ". "
+            + limits.words(run, story.dossier().core().family()),
+        String.join(", ", limits.unsigned(run, story.dossier().core().family())),
         Next.of(run.tag(), stage));
   }
 

@@ -82,7 +82,8 @@ public final class WhatItDid implements Place {
         DidPage.of(
             story,
             workshop.ledger().lives().standing(story.run().tag()).life().stage(),
-            Numerals.of(workshop.shop().region()));
+            Numerals.of(workshop.shop().region()),
+            workshop.limits());
     pages.show(context, PlaceName.WHAT_IT_DID, "did.jte", Map.of("page", page));
   }
 

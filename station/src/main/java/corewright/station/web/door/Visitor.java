@@ -52,6 +52,17 @@ public record Visitor(String name, Role role, String proof) {
     }
   }
 
+  /**
+   * Demands a role that answers for limits.
+   *
+   * @throws NotTheirs if it is another
+   */
+  public void mustSignLimits() {
+    if (!role.signsLimits()) {
+      throw new NotTheirs(name + " is " + roleWords() + " and may not sign limits");
+    }
+  }
+
   /** A step that is not of the visitor's role. */
   public static final class NotTheirs extends RuntimeException {
     private static final long serialVersionUID = 1L;

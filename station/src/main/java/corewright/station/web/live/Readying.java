@@ -14,12 +14,14 @@ import corewright.station.web.door.Visitor;
 import corewright.station.web.live.Preparations.Prepared;
 import corewright.station.web.live.Ready.Choice;
 import corewright.station.work.Cautions;
+import corewright.station.work.SignedLimits;
 import corewright.station.work.Testing;
 import corewright.station.work.Workshop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Puts together what a bench's page shows before the start. */
 final class Readying {
@@ -104,7 +106,7 @@ final class Readying {
         missing,
         rows(asked, true),
         Guards.atTheStart().stream().map(this::later).toList(),
-        told(),
+        Stream.concat(unsigned(family, profile), told().stream()).toList(),
         missing.isEmpty());
   }
 
@@ -202,6 +204,15 @@ final class Readying {
                         .findFirst())
             .map(g -> "last time: " + g.saw() + " " + g.remedy())
             .orElse("asked when the bench is opened"));
+  }
+
+  /** Limits that certify nothing are better known of before the test than after it. */
+  private Stream<String> unsigned(Family family, Profile profile) {
+    return shop.limits().of(family).stream()
+        .filter(held -> !held.standing().answeredFor())
+        .map(SignedLimits.Held::what)
+        .filter(w -> w.equals("family " + family.id()) || w.equals("profile " + profile.id()))
+        .map(w -> "Nobody has signed " + w + " as it stands: this run will certify nothing.");
   }
 
   /** What is to be known of this bench: what died here, how the last run ended. */

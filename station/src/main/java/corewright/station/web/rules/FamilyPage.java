@@ -8,7 +8,12 @@ import corewright.profiles.Family;
 import corewright.profiles.Limit;
 import corewright.profiles.Profile;
 import corewright.profiles.Variant;
+import corewright.station.web.When;
+import corewright.station.work.SignedLimits;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
 
 /** One family as the shop holds to it: builds, key, limits with where each number comes from. */
 public record FamilyPage(
@@ -19,7 +24,9 @@ public record FamilyPage(
     List<Build> builds,
     List<Key> key,
     List<Held> profiles,
-    List<CheckItem> checklist) {
+    List<CheckItem> checklist,
+    Signing signing,
+    boolean signer) {
   private static final int HASH_SHOWN = 12;
 
   /** One build. */
@@ -29,12 +36,38 @@ public record FamilyPage(
   public record Key(String question, String look, String sure, List<String> answers) {}
 
   /** One profile with its limits. */
-  public record Held(String id, String title, String origin, String rule, List<Line> limits) {}
+  public record Held(
+      String id, String title, String origin, String rule, List<Line> limits, Signing signing) {}
+
+  /**
+   * Who answers for one text, and what is signed.
+   *
+   * @param sha256 of the text that is shown
+   */
+  public record Signing(String what, String sha256, String words, boolean answeredFor) {
+    static Signing of(SignedLimits.Held held) {
+      SignedLimits.Standing standing = held.standing();
+      return new Signing(
+          held.what(),
+          held.sha256(),
+          standing
+              .signed()
+              .map(s -> "Signed by " + s.who() + ", " + When.moment(s.at()))
+              .orElse(
+                  standing.delivered()
+                      ? "As delivered with the program; nobody here has signed it yet"
+                      : "Changed, and not signed: no certificate is written under it"),
+          standing.answeredFor());
+    }
+  }
 
   /** One limit. */
   public record Line(String quantity, String limit, String band, String load, String why) {}
 
-  static FamilyPage of(Catalogue catalogue, Family family) {
+  static FamilyPage of(
+      Catalogue catalogue, Family family, List<SignedLimits.Held> held, boolean signer) {
+    Map<String, Signing> signing =
+        held.stream().map(Signing::of).collect(Collectors.toMap(Signing::what, s -> s));
     return new FamilyPage(
         family.id(),
         family.title(),
@@ -51,9 +84,11 @@ public record FamilyPage(
         family.cues().stream().map(cue -> key(cue, family)).toList(),
         catalogue.profileIds(family.id()).stream()
             .map(catalogue::profile)
-            .map(FamilyPage::held)
+            .map(p -> held(p, Objects.requireNonNull(signing.get("profile " + p.id()))))
             .toList(),
-        family.checklist());
+        family.checklist(),
+        Objects.requireNonNull(signing.get("family " + family.id())),
+        signer);
   }
 
   private static Build build(Variant v) {
@@ -83,7 +118,7 @@ public record FamilyPage(
             .toList());
   }
 
-  private static Held held(Profile p) {
+  private static Held held(Profile p, Signing signing) {
     return new Held(
         p.id(),
         p.title(),
@@ -91,7 +126,8 @@ public record FamilyPage(
         p.purpose() == Profile.Purpose.ARRIVAL
             ? "simple acceptance: U is stated and does not decide"
             : "guard band of U: what is within U of a limit does not pass",
-        p.limits().stream().map(FamilyPage::line).toList());
+        p.limits().stream().map(FamilyPage::line).toList(),
+        signing);
   }
 
   private static Line line(Limit l) {
@@ -117,7 +153,7 @@ public record FamilyPage(
         : Figures.number(value, 4).replaceAll("0+$", "");
   }
 
-  private static String shown(String hash) {
+  static String shown(String hash) {
     return hash.substring(0, Math.min(HASH_SHOWN, hash.length()));
   }
 }

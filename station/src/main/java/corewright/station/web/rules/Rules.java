@@ -20,6 +20,7 @@ import corewright.station.work.Home;
 import corewright.station.work.Refused;
 import corewright.station.work.RuleFiles;
 import corewright.station.work.ShopFile;
+import corewright.station.work.SignedLimits;
 import corewright.station.work.Workshop;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -62,6 +63,7 @@ public final class Rules implements Place {
     routes.get("/rules", this::show);
     routes.get("/rules/family/{id}", this::family);
     routes.get("/rules/check", this::check);
+    routes.post("/rules/sign", this::sign);
     routes.post("/rules/account", this::account);
     routes.post("/rules/shop", this::shop);
     routes.post("/rules/backup", this::backup);
@@ -75,6 +77,7 @@ public final class Rules implements Place {
     RulesPage page =
         new RulesPage(
             workshop.catalogue().families().stream().map(f -> line(workshop, f)).toList(),
+            workshop.limits().all().stream().map(RulesPage.Signature::of).toList(),
             benches(files, workshop),
             workshop.ledger().accounts().all(),
             RulesPage.everyRole(),
@@ -97,7 +100,38 @@ public final class Rules implements Place {
         f.title(),
         f.revision(),
         String.join(", ", f.variants().stream().map(v -> v.id()).toList()),
-        limits);
+        limits,
+        signed(workshop.limits().of(f)));
+  }
+
+  private static String signed(List<SignedLimits.Held> held) {
+    List<String> open =
+        held.stream()
+            .filter(h -> !h.standing().answeredFor())
+            .map(SignedLimits.Held::what)
+            .toList();
+    if (!open.isEmpty()) {
+      return "NOT SIGNED: " + String.join(", ", open);
+    }
+    return held.stream().allMatch(h -> h.standing().delivered()) ? "as delivered" : "signed";
+  }
+
+  private void sign(Context context) {
+    Visitor visitor = Visitor.of(context);
+    visitor.mustSignLimits();
+    SignedLimits.Held held =
+        house
+            .workshop()
+            .limits()
+            .sign(field(context, "what"), field(context, "sha256"), visitor.name());
+    pages.notice(
+        context,
+        "Signed: "
+            + held.what()
+            + ", revision "
+            + held.revision()
+            + ". Its limits count as yours.");
+    Answers.go(context, "/rules/family/" + field(context, "family"));
   }
 
   private static List<RulesPage.BenchLine> benches(RuleFiles files, Workshop workshop) {
@@ -114,7 +148,8 @@ public final class Rules implements Place {
   }
 
   private void family(Context context) {
-    Catalogue catalogue = house.workshop().catalogue();
+    Workshop workshop = house.workshop();
+    Catalogue catalogue = workshop.catalogue();
     String id = context.pathParam("id");
     if (!catalogue.familyIds().contains(id)) {
       throw new Refused("There is no such family", "Go to House rules and choose one there.");
@@ -123,7 +158,13 @@ public final class Rules implements Place {
         context,
         PlaceName.HOUSE_RULES,
         "family.jte",
-        Map.of("page", FamilyPage.of(catalogue, catalogue.family(id))));
+        Map.of(
+            "page",
+            FamilyPage.of(
+                catalogue,
+                catalogue.family(id),
+                workshop.limits().of(catalogue.family(id)),
+                Visitor.of(context).role().signsLimits())));
   }
 
   private void check(Context context) {

@@ -4,6 +4,7 @@ import corewright.bench.life.Role;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.reports.document.Shop;
 import corewright.reports.ledger.Accounts.Account;
+import corewright.reports.ledger.SignOffs.SignOff;
 import corewright.station.web.When;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -18,6 +19,7 @@ import java.util.regex.Pattern;
 /** What the shop holds to, in words. */
 public record RulesPage(
     List<FamilyLine> families,
+    List<Signature> signatures,
     List<BenchLine> benches,
     List<Account> accounts,
     List<String> roles,
@@ -29,7 +31,16 @@ public record RulesPage(
   private static final Pattern DAY = Pattern.compile("\\b\\d{4}-\\d{2}-\\d{2}\\b");
 
   /** One family in the list. */
-  public record FamilyLine(String id, String title, int revision, String builds, int limits) {}
+  public record FamilyLine(
+      String id, String title, int revision, String builds, int limits, String signed) {}
+
+  /** One signature under limits, as it is listed. */
+  public record Signature(String what, int revision, String hash, String who, String when) {
+    static Signature of(SignOff s) {
+      return new Signature(
+          s.what(), s.revision(), FamilyPage.shown(s.sha256()), s.who(), When.moment(s.at()));
+    }
+  }
 
   /** One bench in the list; {@code calibration} lines say what is due. */
   public record BenchLine(
