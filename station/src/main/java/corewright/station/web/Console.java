@@ -110,7 +110,7 @@ public final class Console implements AutoCloseable {
             new Today(house, pages, benches));
     List.of(
             places,
-            CorePlaces.of(house, pages, drafts),
+            CorePlaces.of(house, pages, drafts, reach),
             BenchPlaces.of(house, pages, drafts, benches),
             OfficePlaces.of(house, pages, benches, reach))
         .forEach(part -> part.forEach(place -> place.answer(config.routes)));

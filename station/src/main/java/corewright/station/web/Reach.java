@@ -76,6 +76,33 @@ public record Reach(String address, int port, Optional<Tls> tls, Set<String> nam
             + " them.";
   }
 
+  /**
+   * The address under which a telephone of the same network finds the console; empty where others
+   * are not let in, or where nobody said under which name they ask.
+   */
+  public Optional<String> elsewhere(int actualPort) {
+    if (isHere()) {
+      return Optional.empty();
+    }
+    return names.stream()
+        .sorted()
+        .findFirst()
+        .or(() -> Optional.of(address).filter(a -> !isEveryAddress(a)))
+        .map(host -> "https://" + host + ":" + actualPort + "/");
+  }
+
+  private static boolean isEveryAddress(String address) {
+    try {
+      return InetAddress.getByName(address).isAnyLocalAddress();
+    } catch (UnknownHostException unknown) {
+      return false;
+    }
+  }
+
+  boolean isOpen() {
+    return !isHere();
+  }
+
   private boolean isHere() {
     try {
       return InetAddress.getByName(address).isLoopbackAddress();

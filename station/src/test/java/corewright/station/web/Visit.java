@@ -23,6 +23,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.net.ssl.SSLContext;
 
 /**
  * A console on a free port, and somebody in front of it with a browser's manners and no browser.
@@ -36,11 +37,7 @@ public final class Visit implements AutoCloseable {
 
   private final Console console;
   private final CookieManager cookies = new CookieManager(null, CookiePolicy.ACCEPT_ALL);
-  private final HttpClient client =
-      HttpClient.newBuilder()
-          .cookieHandler(cookies)
-          .followRedirects(HttpClient.Redirect.NEVER)
-          .build();
+  private final HttpClient client;
   private final String base;
   private final boolean closes;
   private String proof = "";
@@ -50,6 +47,11 @@ public final class Visit implements AutoCloseable {
   }
 
   private Visit(Console console, String base, boolean closes) {
+    this(console, base, closes, HttpClient.newBuilder());
+  }
+
+  private Visit(Console console, String base, boolean closes, HttpClient.Builder browser) {
+    this.client = browser.cookieHandler(cookies).followRedirects(HttpClient.Redirect.NEVER).build();
     this.console = console;
     this.base = base;
     this.closes = closes;
@@ -88,6 +90,11 @@ public final class Visit implements AutoCloseable {
    */
   public static Visit elsewhere(String base) {
     return new Visit(null, base, false);
+  }
+
+  /** The same over TLS, by somebody who trusts its certificate. */
+  static Visit elsewhere(String base, SSLContext trust) {
+    return new Visit(null, base, false, HttpClient.newBuilder().sslContext(trust));
   }
 
   /** Gives a shop its owner. */

@@ -83,7 +83,9 @@ public final class Door {
       if (posts || context.header("X-Form") != null) {
         Answers.refused(context, HttpStatus.UNAUTHORIZED, overNow());
       } else {
-        context.redirect(accounts.get().all().isEmpty() ? "/first" : "/in", HttpStatus.SEE_OTHER);
+        context.redirect(
+            accounts.get().all().isEmpty() ? "/first" : "/in" + Onward.asked(context.path()),
+            HttpStatus.SEE_OTHER);
       }
     }
   }

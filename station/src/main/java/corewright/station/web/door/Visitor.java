@@ -20,6 +20,11 @@ public record Visitor(String name, Role role, String proof) {
     return Objects.requireNonNull(context.<Visitor>attribute(KEY), "the door lets nobody else in");
   }
 
+  /** Whether somebody is signed in already. */
+  public static boolean isIn(Context context) {
+    return context.attribute(KEY) != null;
+  }
+
   void enter(Context context) {
     context.attribute(KEY, this);
   }

@@ -4,8 +4,10 @@ import corewright.bench.record.RunRecord;
 import corewright.reports.chart.Numerals;
 import corewright.station.web.House;
 import corewright.station.web.Pages;
+import corewright.station.web.Phone;
 import corewright.station.web.Place;
 import corewright.station.web.PlaceName;
+import corewright.station.web.Reach;
 import corewright.station.web.Tint;
 import corewright.station.work.Lifetimes.Lifetime;
 import corewright.station.work.Refused;
@@ -21,8 +23,10 @@ import java.util.Optional;
 public final class Life implements Place {
   private final House house;
   private final Pages pages;
+  private final Reach reach;
 
-  public Life(House house, Pages pages) {
+  public Life(House house, Pages pages, Reach reach) {
+    this.reach = reach;
     this.house = house;
     this.pages = pages;
   }
@@ -37,7 +41,11 @@ public final class Life implements Place {
     Workshop workshop = house.workshop();
     Lifetime life = workshop.lifetimes().of(context.pathParam("tag"));
     LifePage page = LifePage.of(life, Numerals.of(workshop.shop().region()), house.clock().wall());
-    pages.show(context, PlaceName.CAME_BACK, "life.jte", Map.of("page", page));
+    pages.show(
+        context,
+        PlaceName.CAME_BACK,
+        "life.jte",
+        Map.of("page", page, "phone", Phone.of(reach, context, page.tag())));
   }
 
   /** One run as it was, several over one another. */

@@ -11,8 +11,10 @@ import corewright.reports.ledger.Standing;
 import corewright.station.web.Drafts;
 import corewright.station.web.House;
 import corewright.station.web.Pages;
+import corewright.station.web.Phone;
 import corewright.station.web.Place;
 import corewright.station.web.PlaceName;
+import corewright.station.web.Reach;
 import corewright.station.web.door.Answers;
 import corewright.station.web.door.Visitor;
 import corewright.station.work.Given;
@@ -40,8 +42,10 @@ public final class Counter implements Place {
   private final Pages pages;
   private final Drafts drafts;
   private final PhotoDesk photos;
+  private final Reach reach;
 
-  Counter(House house, Pages pages, Drafts drafts) {
+  Counter(House house, Pages pages, Drafts drafts, Reach reach) {
+    this.reach = reach;
     this.house = house;
     this.pages = pages;
     this.drafts = drafts;
@@ -71,7 +75,12 @@ public final class Counter implements Place {
    * @param photos those of this unit, all visits
    */
   public record Received(
-      Known unit, Standing standing, List<Attached> photos, List<String> sizes, List<Side> sides) {}
+      Known unit,
+      Standing standing,
+      List<Attached> photos,
+      List<String> sizes,
+      List<Side> sides,
+      Phone phone) {}
 
   @Override
   public void answer(RoutesConfig routes) {
@@ -211,10 +220,6 @@ public final class Counter implements Place {
   private void received(Context context) {
     Known unit = house.workshop().intake().unit(context.pathParam("tag"));
     String tag = unit.core().tag();
-    List<Attached> kept =
-        house.workshop().ledger().lives().attached(tag).stream()
-            .filter(a -> a.kind().equals("photo"))
-            .toList();
     pages.show(
         context,
         PlaceName.COUNTER,
@@ -224,9 +229,10 @@ public final class Counter implements Place {
             new Received(
                 unit,
                 house.workshop().ledger().lives().standing(tag),
-                kept,
+                photos.kept(tag),
                 Label.sizes(),
-                List.of(Side.values()))));
+                List.of(Side.values()),
+                Phone.of(reach, context, tag))));
   }
 
   private void photograph(Context context) {

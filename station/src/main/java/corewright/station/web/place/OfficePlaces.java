@@ -19,7 +19,7 @@ public final class OfficePlaces {
   public static List<Place> of(House house, Pages pages, Benches benches, Reach reach) {
     return List.of(
         new WhatItDid(house, pages),
-        new Life(house, pages),
+        new Life(house, pages, reach),
         new Dropped(house, pages),
         new Shop(house, pages),
         new Rules(house, pages, () -> benches.glance().stoppable(), reach.words()));

@@ -1,5 +1,6 @@
 package corewright.station.web.place;
 
+import corewright.reports.ledger.Attached;
 import corewright.station.web.House;
 import corewright.station.work.Photographs;
 import corewright.station.work.Photographs.Taken;
@@ -72,6 +73,13 @@ final class PhotoDesk {
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read a photograph of the " + shows, e);
     }
+  }
+
+  /** Photographs of a unit, all visits. */
+  List<Attached> kept(String tag) {
+    return house.workshop().ledger().lives().attached(tag).stream()
+        .filter(a -> a.kind().equals("photo"))
+        .toList();
   }
 
   void keep(String tag, Pile pile, String who) {
