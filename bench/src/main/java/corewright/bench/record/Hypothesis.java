@@ -1,5 +1,6 @@
 package corewright.bench.record;
 
+import corewright.measures.Chance;
 import java.util.List;
 
 /**
@@ -14,7 +15,25 @@ public record Hypothesis(String id, double probability, List<String> because, St
   /** Somebody has rebuilt or repaired it before. */
   public static final String REBUILT_BEFORE = "rebuilt before";
 
+  /** Below it nobody would handle the unit otherwise; a judgement. */
+  private static final double WORTH_SAYING = 0.2;
+
   public Hypothesis {
     because = List.copyOf(because);
+  }
+
+  /** Whether people are told of it: it would change what they do, and may well be so. */
+  public boolean worthSaying() {
+    return !handling.isEmpty() && probability >= WORTH_SAYING;
+  }
+
+  /** What may have happened, how probable that is, and what speaks for it. */
+  public String sentence() {
+    return (probability >= 0.5 ? "Probably " : "Perhaps ")
+        + id
+        + ", "
+        + Chance.words(probability)
+        + (because.isEmpty() ? "" : ": " + String.join("; ", because))
+        + ".";
   }
 }

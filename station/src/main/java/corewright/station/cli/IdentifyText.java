@@ -12,12 +12,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Which build a unit is, in words. */
 final class IdentifyText {
   /** A past that is less probable than this is not worth a line. */
-  private static final double WORTH_SAYING = 0.2;
-
   private IdentifyText() {}
 
   /** One line: where the question stands. */
@@ -49,20 +48,10 @@ final class IdentifyText {
 
   /** What may have happened to the unit; nothing where it is most probably as it was made. */
   static List<String> history(Identification id) {
-    List<String> lines = new ArrayList<>();
-    for (Hypothesis h : id.history()) {
-      if (!h.handling().isEmpty() && h.probability() >= WORTH_SAYING) {
-        lines.add(
-            (h.probability() >= 0.5 ? "Probably " : "Perhaps ")
-                + h.id()
-                + ", "
-                + Chance.words(h.probability())
-                + (h.because().isEmpty() ? "" : ": " + String.join("; ", h.because()))
-                + ".");
-        lines.add("  " + h.handling());
-      }
-    }
-    return lines;
+    return id.history().stream()
+        .filter(Hypothesis::worthSaying)
+        .flatMap(h -> Stream.of(h.sentence(), "  " + h.handling()))
+        .toList();
   }
 
   private static String then(Identification id, String before) {

@@ -36,8 +36,6 @@ public record BuildPage(
     List<Said> said) {
 
   /** A past that is less probable than this is not worth a line. */
-  private static final double WORTH_SAYING = 0.2;
-
   private static final int BAR = 300;
 
   /**
@@ -174,20 +172,10 @@ public record BuildPage(
   }
 
   private static List<String> history(Identification id) {
-    List<String> lines = new ArrayList<>();
-    for (Hypothesis h : id.history()) {
-      if (!h.handling().isEmpty() && h.probability() >= WORTH_SAYING) {
-        lines.add(
-            (h.probability() >= 0.5 ? "Probably " : "Perhaps ")
-                + h.id()
-                + ", "
-                + Chance.words(h.probability())
-                + (h.because().isEmpty() ? "" : ": " + String.join("; ", h.because()))
-                + ". "
-                + h.handling());
-      }
-    }
-    return lines;
+    return id.history().stream()
+        .filter(Hypothesis::worthSaying)
+        .map(h -> h.sentence() + " " + h.handling())
+        .toList();
   }
 
   private static List<Said> said(Looking.Standing standing) {
