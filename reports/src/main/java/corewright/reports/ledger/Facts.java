@@ -1,8 +1,6 @@
 package corewright.reports.ledger;
 
 import corewright.reports.ledger.ClaimDesk.Claim;
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -10,16 +8,6 @@ import org.jdbi.v3.core.Handle;
 
 /** What the owner's figures are counted from, as the record holds it. */
 public final class Facts {
-  /** In the order in which {@link #fact} reads them: a million rows are not asked by name. */
-  private static final String VISITS =
-      "SELECT v.tag, v.number, u.serial, u.family, u.variant, v.mode, coalesce(c.name, v.customer),"
-          + " v.received, v.disposition, v.arrival, v.first_ship, v.ship_bench, v.technician,"
-          + " v.sealed, CASE WHEN v.number = u.visits THEN coalesce(l.stage, '') ELSE 'SHIPPED'"
-          + " END, v.shipped FROM visit v JOIN unit u ON u.tag = v.tag LEFT JOIN life l ON l.tag ="
-          + " v.tag LEFT JOIN customer c ON c.code = v.customer";
-
-  private static final String IN_ORDER = " ORDER BY v.received, v.tag";
-
   /** After every time of a day, whose text begins with the day. */
   private static final String END_OF_DAY = "~";
 
@@ -55,8 +43,7 @@ public final class Facts {
 
   /** Every visit, in the order of reception. */
   public List<VisitFact> visits() {
-    return database.read(
-        handle -> handle.createQuery(VISITS + IN_ORDER).map((row, context) -> fact(row)).list());
+    return database.read(handle -> VisitRows.read(handle, ""));
   }
 
   /** Visits that began between two days, both included, in the order of reception. */
@@ -72,13 +59,11 @@ public final class Facts {
   private List<VisitFact> between(String day, LocalDate from, LocalDate until) {
     return database.read(
         handle ->
-            handle
-                .select(
-                    VISITS + " WHERE " + day + " >= ? AND " + day + " <= ?" + IN_ORDER,
-                    from.toString(),
-                    until + END_OF_DAY)
-                .map((row, context) -> fact(row))
-                .list());
+            VisitRows.read(
+                handle,
+                " WHERE " + day + " >= ? AND " + day + " <= ?",
+                from.toString(),
+                until + END_OF_DAY));
   }
 
   /** Every claim. */
@@ -111,25 +96,5 @@ public final class Facts {
         predicted,
         event.who(),
         event.at());
-  }
-
-  private static VisitFact fact(ResultSet row) throws SQLException {
-    return new VisitFact(
-        row.getString(1),
-        row.getInt(2),
-        row.getString(3),
-        row.getString(4),
-        row.getString(5),
-        row.getString(6),
-        row.getString(7),
-        row.getString(8),
-        row.getString(9),
-        row.getString(10),
-        row.getString(11),
-        row.getString(12),
-        row.getString(13),
-        row.getInt(14) > 0,
-        row.getString(15),
-        row.getString(16));
   }
 }

@@ -1,9 +1,13 @@
 package corewright.reports.ledger;
 
+import java.time.LocalDate;
+import java.util.Optional;
+
 /**
  * What figures about many units are made from: one visit, in short. Texts are empty where nothing
  * was written down.
  *
+ * @param received on which day, in UTC like every day here
  * @param disposition of the last decision
  * @param arrival verdict of the last judged run as received or returned
  * @param firstShip verdict of the first judged final test on a bench
@@ -11,17 +15,16 @@ package corewright.reports.ledger;
  * @param technician who worked on it; the first by name where several did
  * @param sealed whether a seal holds, or held when it left
  * @param stage where the visit ended: the unit's stage, or {@code SHIPPED} for an earlier visit
- * @param shipped when it left
+ * @param shipped when it left; empty: it is here
  */
 public record VisitFact(
     String tag,
     int visit,
-    String serial,
     String family,
     String variant,
     String mode,
     String customer,
-    String received,
+    LocalDate received,
     String disposition,
     String arrival,
     String firstShip,
@@ -29,4 +32,4 @@ public record VisitFact(
     String technician,
     boolean sealed,
     String stage,
-    String shipped) {}
+    Optional<LocalDate> shipped) {}

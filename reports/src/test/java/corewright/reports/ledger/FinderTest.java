@@ -95,12 +95,11 @@ class FinderTest {
         new VisitFact(
             Tags.of(2),
             1,
-            "SN 0698-2",
             "sd48",
             "",
             "repair",
             "Orrel Plant Hire",
-            "2026-11-26T08:15:30.250Z",
+            day,
             "REBUILD",
             "FAIL",
             "PASS",
@@ -108,7 +107,7 @@ class FinderTest {
             "A. Tester",
             true,
             "SHIPPED",
-            "2026-11-26T08:15:30.250000Z"),
+            Optional.of(day)),
         facts.get(1));
     assertEquals("RECEIVED", facts.get(3).stage());
     assertEquals("", facts.get(3).disposition());

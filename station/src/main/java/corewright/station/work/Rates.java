@@ -2,6 +2,8 @@ package corewright.station.work;
 
 import corewright.reports.ledger.VisitFact;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -36,19 +38,33 @@ final class Rates {
       Predicate<VisitFact> looked,
       Predicate<VisitFact> hit,
       Function<VisitFact, String> split) {
-    Map<String, List<VisitFact>> groups = new TreeMap<>();
-    visits.stream()
-        .filter(looked)
-        .forEach(v -> groups.computeIfAbsent(split.apply(v), g -> new ArrayList<>()).add(v));
+    Map<String, Split> groups = new HashMap<>();
+    for (VisitFact v : visits) {
+      if (looked.test(v)) {
+        Split group = groups.computeIfAbsent(split.apply(v), g -> new Split());
+        (hit.test(v) ? group.hits : group.others).add(v.tag());
+      }
+    }
     List<Rate> rates = new ArrayList<>();
-    groups.forEach(
-        (group, all) ->
-            rates.add(
-                new Rate(
-                    group,
-                    all.stream().filter(hit).map(VisitFact::tag).toList(),
-                    all.stream().filter(hit.negate()).map(VisitFact::tag).toList())));
+    new TreeMap<>(groups)
+        .forEach((group, both) -> rates.add(new Rate(group, both.hits, both.others)));
     return rates;
+  }
+
+  /** Tags of one group. */
+  private static final class Split {
+    private final List<String> hits = new ArrayList<>();
+    private final List<String> others = new ArrayList<>();
+  }
+
+  /** From reception to shipping, of those that left, the shortest first. */
+  static List<Long> daysToShipping(List<VisitFact> visits) {
+    List<Long> days = new ArrayList<>();
+    for (VisitFact v : visits) {
+      v.shipped().ifPresent(left -> days.add(left.toEpochDay() - v.received().toEpochDay()));
+    }
+    Collections.sort(days);
+    return days;
   }
 
   static String build(VisitFact v) {

@@ -7,6 +7,7 @@ import corewright.measures.statistics.Interval;
 import corewright.reports.ledger.ClaimDesk.Claim;
 import corewright.reports.ledger.VisitFact;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -34,15 +35,17 @@ public final class Returns {
   private record Out(String tag, LocalDate left, Optional<LocalDate> back, boolean failed) {}
 
   Returns(List<VisitFact> visits, List<Claim> claims) {
-    Map<String, Claim> first = new HashMap<>();
-    claims.forEach(c -> first.putIfAbsent(c.tag() + "/" + c.shippedVisit(), c));
+    Map<String, Map<Integer, Claim>> first = new HashMap<>();
+    claims.forEach(
+        c -> first.computeIfAbsent(c.tag(), t -> new HashMap<>()).putIfAbsent(c.shippedVisit(), c));
     for (VisitFact v : visits) {
-      if (v.sealed() && !v.shipped().isEmpty()) {
-        Optional<Claim> claim = Optional.ofNullable(first.get(v.tag() + "/" + v.visit()));
+      if (v.sealed() && v.shipped().isPresent()) {
+        Optional<Claim> claim =
+            Optional.ofNullable(first.getOrDefault(v.tag(), Map.of()).get(v.visit()));
         out.add(
             new Out(
                 v.tag(),
-                day(v.shipped()),
+                v.shipped().get(),
                 claim.map(c -> day(c.opened())),
                 claim.filter(c -> !NOT_ITS_OWN.contains(c.claimClass())).isPresent()));
       }
@@ -61,12 +64,8 @@ public final class Returns {
 
   /** The ship-month table. */
   List<Month> table() {
-    Map<String, List<Out>> months = new TreeMap<>();
-    out.forEach(
-        o ->
-            months
-                .computeIfAbsent(o.left.toString().substring(0, 7), m -> new ArrayList<>())
-                .add(o));
+    Map<YearMonth, List<Out>> months = new TreeMap<>();
+    out.forEach(o -> months.computeIfAbsent(YearMonth.from(o.left), m -> new ArrayList<>()).add(o));
     List<Month> table = new ArrayList<>();
     months.forEach(
         (month, all) -> {
@@ -80,7 +79,7 @@ public final class Returns {
                         .add(o.tag));
           }
           int back = returned.values().stream().mapToInt(List::size).sum();
-          table.add(new Month(month, all.size(), returned, all.size() - back));
+          table.add(new Month(month.toString(), all.size(), returned, all.size() - back));
         });
     return table;
   }
@@ -155,20 +154,28 @@ public final class Returns {
         / DAYS_IN_A_MONTH;
   }
 
+  /** Those that lasted equally long together: a large shop has a million units, and few days. */
   private List<Lifetime> lifetimes(LocalDate today) {
-    return out.stream()
-        .map(
-            o ->
-                o.failed
-                    ? Lifetime.failure(months(o, today))
-                    : Lifetime.suspension(months(o, today)))
-        .toList();
+    Map<Double, long[]> byTime = new TreeMap<>();
+    for (Out o : out) {
+      byTime.computeIfAbsent(months(o, today), m -> new long[2])[o.failed ? 1 : 0]++;
+    }
+    List<Lifetime> lifetimes = new ArrayList<>();
+    byTime.forEach(
+        (months, count) -> {
+          for (int failed = 0; failed < count.length; failed++) {
+            if (count[failed] > 0) {
+              lifetimes.add(new Lifetime(months, failed == 1, count[failed]));
+            }
+          }
+        });
+    return lifetimes;
   }
 
   Line weibull(LocalDate today) {
     List<Lifetime> lifetimes = lifetimes(today);
-    long failures = lifetimes.stream().filter(Lifetime::failed).count();
-    long inService = lifetimes.size() - failures;
+    long failures = out.stream().filter(Out::failed).count();
+    long inService = out.size() - failures;
     try {
       WeibullFit fit = WeibullFit.of(lifetimes);
       return new Line(

@@ -2,8 +2,6 @@ package corewright.station.work;
 
 import corewright.reports.ledger.ClaimDesk.Claim;
 import corewright.reports.ledger.VisitFact;
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -57,7 +55,7 @@ public record Scorecard(
         rate(cores, v -> !v.arrival().isEmpty(), v -> v.arrival().equals("PASS")),
         rate(
             cores,
-            v -> v.sealed() && !v.shipped().isEmpty(),
+            v -> v.sealed() && v.shipped().isPresent(),
             v -> claimed.contains(v.tag() + "/" + v.visit())),
         median(cores));
   }
@@ -75,16 +73,7 @@ public record Scorecard(
   }
 
   private static Optional<Long> median(List<VisitFact> cores) {
-    List<Long> days =
-        cores.stream()
-            .filter(v -> !v.shipped().isEmpty())
-            .map(v -> ChronoUnit.DAYS.between(day(v.received()), day(v.shipped())))
-            .sorted()
-            .toList();
+    List<Long> days = Rates.daysToShipping(cores);
     return days.isEmpty() ? Optional.empty() : Optional.of(days.get((days.size() - 1) / 2));
-  }
-
-  private static LocalDate day(String at) {
-    return LocalDate.parse(at.substring(0, 10));
   }
 }

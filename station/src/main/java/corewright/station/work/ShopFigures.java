@@ -5,7 +5,6 @@ import corewright.reports.ledger.Facts;
 import corewright.reports.ledger.Facts.Confirmed;
 import corewright.reports.ledger.VisitFact;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -73,15 +72,13 @@ public record ShopFigures(
     }
 
     boolean holds(VisitFact v) {
-      String at = byShipment ? v.shipped() : v.received();
       if (from.isEmpty() && until.isEmpty()) {
         return true;
       }
-      if (at.isEmpty()) {
-        return false;
-      }
-      LocalDate day = LocalDate.parse(at.substring(0, 10));
-      return from.filter(day::isBefore).isEmpty() && until.filter(day::isAfter).isEmpty();
+      return (byShipment ? v.shipped() : Optional.of(v.received()))
+          .filter(day -> from.filter(day::isBefore).isEmpty())
+          .filter(day -> until.filter(day::isAfter).isEmpty())
+          .isPresent();
     }
   }
 
@@ -95,10 +92,7 @@ public record ShopFigures(
     Returns returns = new Returns(visits, claims);
     List<Rate> noFault = new ArrayList<>(Rates.noFaultFound(visits, v -> ""));
     noFault.addAll(Rates.noFaultFound(visits, VisitFact::customer));
-    Set<String> counted = new HashSet<>();
-    visits.forEach(v -> counted.add(v.tag() + "/" + v.visit()));
-    List<Confirmed> faults =
-        confirmed.stream().filter(c -> counted.contains(c.tag() + "/" + c.visit())).toList();
+    List<Confirmed> faults = of(visits, confirmed);
     return new ShopFigures(
         Rates.sellable(visits),
         Rates.firstPass(visits, v -> v.technician().isEmpty() ? "(nobody named)" : v.technician()),
@@ -117,6 +111,18 @@ public record ShopFigures(
         returns.survival(today),
         Scorecard.of(visits, claims),
         turnaround(visits));
+  }
+
+  /** Those that were confirmed on a visit that counts: few among many. */
+  private static List<Confirmed> of(List<VisitFact> visits, List<Confirmed> confirmed) {
+    Set<String> tags = new HashSet<>(tags(confirmed));
+    Set<String> counted = new HashSet<>();
+    for (VisitFact v : visits) {
+      if (tags.contains(v.tag())) {
+        counted.add(v.tag() + "/" + v.visit());
+      }
+    }
+    return confirmed.stream().filter(c -> counted.contains(c.tag() + "/" + c.visit())).toList();
   }
 
   private static List<Rate> suppliers(List<VisitFact> visits) {
@@ -162,16 +168,7 @@ public record ShopFigures(
   }
 
   private static Turnaround turnaround(List<VisitFact> visits) {
-    List<Long> days =
-        visits.stream()
-            .filter(v -> !v.shipped().isEmpty())
-            .map(
-                v ->
-                    ChronoUnit.DAYS.between(
-                        LocalDate.parse(v.received().substring(0, 10)),
-                        LocalDate.parse(v.shipped().substring(0, 10))))
-            .sorted()
-            .toList();
+    List<Long> days = Rates.daysToShipping(visits);
     return new Turnaround(days.size(), rank(days, 0.5), rank(days, 0.9));
   }
 

@@ -278,12 +278,11 @@ class ShopFiguresTest {
     return new VisitFact(
         tag,
         visit,
-        "",
         "sd48",
         variant,
         mode,
         customer,
-        "2025-12-30T08:00:00Z",
+        LocalDate.of(2025, 12, 30),
         "REBUILD",
         "FAIL",
         "PASS",
@@ -291,7 +290,7 @@ class ShopFiguresTest {
         "M. Reyes",
         sealed,
         stage,
-        shipped);
+        shipped.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(shipped)));
   }
 
   private void claim(String tag, String opened, String claimClass) {
