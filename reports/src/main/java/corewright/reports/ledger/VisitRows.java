@@ -32,7 +32,7 @@ final class VisitRows {
               "v.number",
               "substr(v.received, 1, 10)",
               "substr(v.shipped, 1, 10)",
-              name("coalesce(c.name, v.customer)"),
+              name("v.customer"),
               name("u.family"),
               name("u.variant"),
               name("v.mode"),
@@ -43,8 +43,7 @@ final class VisitRows {
               name("v.technician"),
               "v.sealed",
               "CASE WHEN v.number = u.visits THEN coalesce(l.stage, '') ELSE 'SHIPPED' END")
-          + " FROM visit v JOIN unit u ON u.tag = v.tag LEFT JOIN life l ON l.tag = v.tag LEFT JOIN"
-          + " customer c ON c.code = v.customer";
+          + " FROM visit v JOIN unit u ON u.tag = v.tag LEFT JOIN life l ON l.tag = v.tag";
 
   /** Nearly the order in which they lie there, so it is quicker put right here than there. */
   private static final Comparator<VisitFact> AS_RECEIVED =
@@ -56,7 +55,12 @@ final class VisitRows {
   private final Map<String, String> customers = new HashMap<>();
   private final Map<String, List<String>> outcomes = new HashMap<>();
 
-  private VisitRows() {}
+  private VisitRows(Handle handle) {
+    handle
+        .createQuery("SELECT code, name FROM customer")
+        .map((row, context) -> customers.put(row.getString(1), row.getString(2)))
+        .list();
+  }
 
   /**
    * Reads them in the order of reception.
@@ -64,7 +68,7 @@ final class VisitRows {
    * @param which a condition on the visit {@code v}; empty: all of them
    */
   static List<VisitFact> read(Handle handle, String which, String... values) {
-    VisitRows rows = new VisitRows();
+    VisitRows rows = new VisitRows(handle);
     List<VisitFact> visits =
         new ArrayList<>(
             handle
