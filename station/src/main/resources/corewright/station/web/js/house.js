@@ -75,6 +75,7 @@ let before = null;
 document.addEventListener('keydown', (event) => {
   const now = event.timeStamp;
   const field = event.target.matches?.('input, textarea') ? event.target : null;
+  if (field?.type === 'password') { typed = ''; return; } // however fast: a password is no scan, and goes into no address
   if (event.key === 'Enter' && typed.length >= 4 && now - last < 3 * QUICK_MS) {
     if (field?.dataset.scan === 'here') { typed = ''; return; }
     event.preventDefault();

@@ -40,6 +40,7 @@ class BenchBrowserTest {
       tag = SampleCore.receive(workshop, "sd48");
     }
     try (Visit visit = Visit.asOwner(shop);
+        Relay relay = new Relay(visit.console().port());
         Browser browser = Browser.open()) {
       browser.signIn(visit);
       browser.go(visit.at(BENCH + "?tag=" + tag));
@@ -66,11 +67,12 @@ class BenchBrowserTest {
       assertTrue(second.body().contains(Visit.OWNER + " drives emulated-sd48"), second.body());
 
       browser.driver().switchTo().newWindow(WindowType.TAB);
-      browser.go(visit.at(BENCH));
+      browser.go(relay.at(BENCH));
       browser.until(() -> browser.text("#word").equals("ENERGISED"), "watched");
       browser.until(() -> browser.text("#watchers").contains("2 people"), "counted");
       assertTrue(browser.all(".emuword").size() > 0, "says EMULATED");
       assertEquals(List.of(), browser.barriers());
+      lostAndFound(browser, relay);
       browser.one("body").sendKeys(Keys.ESCAPE);
       browser.until(
           () -> browser.text("#word").equals("NOT ENERGISED"), "safe where it was stopped");
@@ -94,6 +96,19 @@ class BenchBrowserTest {
           () -> "unknown".equals(browser.one("#plate").getDomAttribute("data-state")),
           "lit when the link was lost");
     }
+  }
+
+  /** A page that hears nothing for a second says so, lit; the run goes on, and so does the page. */
+  private static void lostAndFound(Browser browser, Relay relay) {
+    relay.silence(true);
+    browser.until(() -> browser.text("#word").equals("NOT KNOWN"), "lit when nothing came");
+    String line = browser.text("#line");
+    assertTrue(
+        line.matches("Treat as energised\\. No link\\. Last \\d+\\.\\d V, \\d+ s ago\\."), line);
+    assertEquals("?", browser.text("#volts"));
+    assertTrue(browser.one("#stopform").isDisplayed(), "STOP stays under the hand");
+    relay.silence(false);
+    browser.until(() -> browser.text("#word").equals("ENERGISED"), "found again by itself");
   }
 
   /** Letting go within the second starts nothing. */
