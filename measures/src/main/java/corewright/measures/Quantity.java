@@ -67,6 +67,15 @@ public enum Quantity {
   DEAD_OUTPUT("deadOutput", Unit.OHM, "Output before power", true),
   FIRST_POWER_INPUT("firstPowerInput", Unit.VOLT, "Input at the end of the first power", true),
   FIRST_POWER_OUTPUT("firstPowerOutput", Unit.VOLT, "Output at the end of the first power", true),
+  NO_LOAD_CURRENT("noLoadCurrent", Unit.AMPERE, "Input current, enabled and without load", true),
+  LINE_LOWEST("lineLowest", Unit.VOLT, "Output, lowest of all lines", true),
+  LINE_HIGHEST("lineHighest", Unit.VOLT, "Output, highest of all lines", true),
+  LINE_EFFECT("lineEffect", Unit.VOLT, "Output, from line to line", true),
+  LOCK_OUT_OFF("lockOutOff", Unit.VOLT, "Input at which it turns off", true),
+  LOCK_OUT_ON("lockOutOn", Unit.VOLT, "Input at which it turns on", true),
+  LOCK_OUT_HYSTERESIS("lockOutHysteresis", Unit.VOLT, "Lock-out, hysteresis", true),
+  HIGH_LINE_OUTPUT("highLineOutput", Unit.VOLT, "Output at the highest line", true),
+  HIGH_LINE_LOWEST("highLineLowest", Unit.VOLT, "Output at the highest line, lowest", true),
 
   // What a thermometer on the case reads.
   CASE_START("caseStart", Unit.CELSIUS, "Case at the start"),

@@ -46,7 +46,18 @@ final class ProfileFile {
         step.number("inputLimit_A", 0),
         step.number("load_A", 0),
         step.number("hold_s", 0),
-        step.flag("judged", kind == Step.Kind.HOLD));
+        step.flag("judged", kind == Step.Kind.HOLD),
+        new Step.Detail(
+            step.optional("sampleRate_Hz"),
+            step.number("to_V", 0),
+            step.number("ramp_VperS", 0),
+            step.each("levels").stream().map(ProfileFile::level).toList(),
+            step.has("repeats") ? step.whole("repeats") : 1));
+  }
+
+  private static Step.Level level(Section level) {
+    return new Step.Level(
+        level.number("input_V"), level.number("hold_s"), level.flag("judged", true));
   }
 
   private static Limit limit(Section limit) {

@@ -13,7 +13,7 @@ final class StepRules {
   /** A converter below this efficiency is not what a source limit is laid out for. */
   private static final double WORST_EFFICIENCY = 0.72;
 
-  private static final List<String> POWERED = List.of("firstPower", "hold");
+  private static final List<String> UNPOWERED = List.of("deadCheck", "discharge", "");
 
   private StepRules() {}
 
@@ -27,7 +27,7 @@ final class StepRules {
     boolean first = false;
     for (Section step : draft.steps()) {
       String kind = step.text("kind");
-      if (POWERED.contains(kind) && !first) {
+      if (!UNPOWERED.contains(kind) && !first) {
         if (!dead) {
           found.accept(
               step.mistake(
@@ -35,7 +35,7 @@ final class StepRules {
                   "'" + step.text("id") + "' powers the unit before a dead check",
                   "Put a step of kind deadCheck before it"));
         }
-        if (kind.equals("hold")) {
+        if (!kind.equals("firstPower")) {
           found.accept(
               step.mistake(
                   "",
@@ -72,7 +72,7 @@ final class StepRules {
 
   static void loads(ProfileDraft draft, Consumer<Mistake> found) {
     double rated = draft.family().ratedLoad_A();
-    for (Section hold : draft.holds()) {
+    for (Section hold : draft.steps()) {
       if (hold.number("load_A") > rated) {
         found.accept(
             hold.mistake(

@@ -32,7 +32,7 @@ class CatalogueTest {
       }
       assertEquals(family.defaultProfile(), CATALOGUE.defaultProfile(family).id());
     }
-    assertEquals(9, profiles);
+    assertEquals(12, profiles);
   }
 
   @Test

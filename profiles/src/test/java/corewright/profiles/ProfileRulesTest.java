@@ -91,6 +91,73 @@ class ProfileRulesTest {
     assertEquals(List.of(new Mistake(file, line, where, message, suggestion)), mistakes);
   }
 
+  /** What stands for REST below is put before the first hold; the mistake is looked for in it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          "kind": "start", "input_V": 12.5, "inputLimit_A": 16 | /steps/2 | 'hold_s' is missing | Add "hold_s"
+          "kind": "quiescent", "input_V": 12.5, "inputLimit_A": 16, "hold_s": 1, "ramp_VperS": 1 | /steps/2/ramp_VperS | a step of kind quiescent takes no ramp_VperS | Leave it out, or choose the kind that takes it
+          "kind": "lockOut", "input_V": 10, "inputLimit_A": 16, "to_V": 11, "ramp_VperS": 1 | /steps/2/to_V | the ramp goes down, and 11 V is no lower | Write less than input_V, 10
+          "kind": "lockOut", "input_V": 10, "inputLimit_A": 16, "to_V": 5, "ramp_VperS": 9 | /steps/2/ramp_VperS | 9 V/s is faster than the lock-out is told | Write at most 5
+          "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 9, "hold_s": 1 }, { "input_V": 17, "hold_s": 1 }] | /steps/2/levels/1/input_V | 17 V is above what sd48 may be given, 16 V | Write at most 16
+          "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 8, "hold_s": 1 }, { "input_V": 16, "hold_s": 1 }] | /steps/2/levels/0/input_V | below 9 V nothing is said about a unit | Write at least 9
+          "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 9, "hold_s": 0.1 }, { "input_V": 16, "hold_s": 1 }] | /steps/2/levels/0/hold_s | 0.1 s is over before settle_s is, 0.1 s | Hold longer, or settle shorter
+          "kind": "highLine", "input_V": 17, "inputLimit_A": 16, "hold_s": 1 | /steps/2/input_V | 17 V is above what sd48 may be given, 16 V | Write at most 16
+          """)
+  void aStepThatIsNoHoldIsHeldToItsOwnRules(
+      String step, String where, String message, String suggestion) {
+    List<Mistake> mistakes = withStep(step, "{ \"id\": \"rest\"");
+    assertEquals(
+        List.of(
+            new Mistake(folder.resolve("edited.json").toString(), 10, where, message, suggestion)),
+        mistakes);
+  }
+
+  @Test
+  void aStepThatIsNoHoldStandsBesideTheHoldsAndOnce() {
+    String quiescent =
+        "\"kind\": \"quiescent\", \"input_V\": 12.5, \"inputLimit_A\": 16, \"hold_s\": 1";
+    assertEquals(
+        List.of("'new' stands between the holds"),
+        withStep(quiescent, "{ \"id\": \"full\", \"kind\": \"hold\"").stream()
+            .map(Mistake::message)
+            .toList());
+    assertEquals(
+        List.of("'new' is a second step of this kind"),
+        withStep(
+                quiescent + " }, { \"id\": \"other\", \"title\": \"Other\", " + quiescent,
+                "{ \"id\": \"rest\"")
+            .stream()
+            .map(m -> m.message().replace("other", "new"))
+            .toList());
+  }
+
+  @Test
+  void aReadingThatNoStepTakesIsNotALimit() {
+    List<Mistake> mistakes =
+        Edited.mistakes(
+            folder,
+            GOOD,
+            "\"quantity\": \"drift\", \"unit\": \"V/min\"",
+            "\"quantity\": \"lockOutOff\", \"unit\": \"V\"",
+            CATALOGUE::readProfile);
+    assertEquals(
+        List.of("no step of this profile reads 'lockOutOff': Add a step of kind lockOut"),
+        mistakes.stream().map(m -> m.message() + ": " + m.suggestion()).toList());
+  }
+
+  private List<Mistake> withStep(String step, String before) {
+    return Edited.mistakes(
+        folder,
+        GOOD,
+        before,
+        "{ \"id\": \"new\", \"title\": \"New\", " + step + " }, " + before,
+        CATALOGUE::readProfile);
+  }
+
   @Test
   void findsMistakesOfTheSchemaAndOfTheRulesTogether() {
     String two =

@@ -4,6 +4,7 @@ import corewright.bench.record.RunEnd;
 import corewright.measures.Capture;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * A capture read back from disk.
@@ -14,6 +15,14 @@ public record StoredCapture(CaptureHeader header, List<Segment> segments, Option
 
   public StoredCapture {
     segments = List.copyOf(segments);
+  }
+
+  /** Some segments, each as a capture of its own, in order. */
+  public List<Capture> each(Predicate<Segment> wanted) {
+    return segments.stream()
+        .filter(wanted)
+        .flatMap(s -> Waveforms.of(header, List.of(s)).stream())
+        .toList();
   }
 
   /** What was sampled while the profile's holds ran; empty if it never came to one. */

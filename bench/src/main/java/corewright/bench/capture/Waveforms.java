@@ -22,7 +22,7 @@ final class Waveforms {
       return Optional.empty();
     }
     SegmentBuilder joined =
-        new SegmentBuilder("holds", "HOLD", header.rate_Hz(), header.channels().size());
+        new SegmentBuilder("holds", "HOLD", segments.get(0).rate_Hz(), header.channels().size());
     List<Capture.Gap> gaps = new ArrayList<>();
     long first = segments.get(0).first();
     for (Segment segment : segments) {
@@ -35,7 +35,7 @@ final class Waveforms {
     gaps.sort((a, b) -> Integer.compare(a.from(), b.from()));
     return Optional.of(
         new Capture(
-            header.rate_Hz(),
+            whole.rate_Hz(),
             waveform(header, whole, "output")
                 .orElseThrow(() -> new IllegalArgumentException("there is no channel 'output'")),
             waveform(header, whole, "load"),

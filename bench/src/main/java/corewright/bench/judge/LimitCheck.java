@@ -45,7 +45,9 @@ final class LimitCheck {
       } else if (limit.fromHold_s() == 0
           && limit.edge().isEmpty()
           && findings.stream().noneMatch(f -> f.limit().id().equals(limit.id()))) {
-        findings.add(none(limit, -1, Outcome.NOT_MEASURED, "no hold drew " + range(limit) + "."));
+        String why =
+            limit.quantity().ofRun() ? "no step read it." : "no hold drew " + range(limit) + ".";
+        findings.add(none(limit, -1, Outcome.NOT_MEASURED, why));
       }
     }
     return List.copyOf(findings);

@@ -41,6 +41,14 @@ public record Beside(
     notes = List.copyOf(notes);
   }
 
+  /** These with more readings of the run. */
+  Beside and(Map<Quantity, Reading> more) {
+    Map<Quantity, Reading> all = new EnumMap<>(Quantity.class);
+    all.putAll(readings);
+    all.putAll(more);
+    return new Beside(cases, caseNote, holdsFrom_s, all, notes);
+  }
+
   /** What was measured from the capture, with these readings beside it. */
   public MeasuredRun with(MeasuredRun measured) {
     Map<Quantity, Reading> all = new EnumMap<>(Quantity.class);

@@ -14,6 +14,7 @@ final class Beyond implements Trip {
   private final Predicate<FrameView> counts;
   private final Words words;
   private long running;
+  private int rate_Hz;
 
   /** Makes the sentence from the value that tripped. */
   interface Words {
@@ -45,6 +46,10 @@ final class Beyond implements Trip {
     if (c < 0 || !counts.test(view)) {
       running = 0;
       return Optional.empty();
+    }
+    if (view.rate_Hz() != rate_Hz) { // what was counted at another rate counts for its time
+      running = rate_Hz == 0 ? 0 : Math.round((double) running * view.rate_Hz() / rate_Hz);
+      rate_Hz = view.rate_Hz();
     }
     if (running > 0) {
       running += Math.max(0, view.frame().first() - view.previousEnd()); // what was not seen

@@ -19,7 +19,15 @@ final class ByHand {
 
   private ByHand() {}
 
-  static void waitFor(Step step, StepKind.Station station) {
+  /** Where a person sets the load; the deadline is then the caller's to set again. */
+  static void wait(Step step, StepKind.Station station) {
+    if (station.context().bench().load().isSetByHand()) {
+      station.sampler().deadline(Hold.allowance_s(PATIENCE_S));
+      waitFor(step, station);
+    }
+  }
+
+  private static void waitFor(Step step, StepKind.Station station) {
     double tolerance_A = Math.max(LEAST_A, SHARE * step.load_A());
     double until_s = station.sampler().at_s() + PATIENCE_S;
     double since_s = station.sampler().at_s();

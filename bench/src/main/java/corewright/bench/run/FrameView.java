@@ -9,6 +9,7 @@ import java.util.List;
  *
  * @param previousEnd index after the last sample before this frame
  * @param rate_Hz samples a second
+ * @param before_s when the digitizer began to count at this rate, s since the run began
  * @param load_A load current that was asked for
  * @param relayClosed the feed relay was told to close
  */
@@ -17,6 +18,7 @@ record FrameView(
     List<Channel> channels,
     long previousEnd,
     int rate_Hz,
+    double before_s,
     double load_A,
     boolean relayClosed) {
 
@@ -46,8 +48,8 @@ record FrameView(
     return channels.get(channel).offset() + channels.get(channel).lsb() * code;
   }
 
-  /** Time of a sample in the capture, s. */
+  /** Time of a sample since the run began, s. */
   double at_s(int sample) {
-    return (double) (frame.first() + sample) / rate_Hz;
+    return before_s + (double) (frame.first() + sample) / rate_Hz;
   }
 }

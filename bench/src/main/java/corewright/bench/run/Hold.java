@@ -27,11 +27,8 @@ final class Hold implements StepKind {
   public void run(Step step, Station station) {
     station.aids().holdBegins(station.sampler().at_s());
     station.levels().hold(step);
-    if (station.context().bench().load().isSetByHand()) {
-      station.sampler().deadline(allowance_s(ByHand.PATIENCE_S));
-      ByHand.waitFor(step, station);
-      station.sampler().deadline(most_s(step, station.context().plan()));
-    }
+    ByHand.wait(step, station);
+    station.sampler().deadline(most_s(step, station.context().plan()));
     long samples = Math.round(step.hold_s() * station.context().framing().rate_Hz());
     long until = station.sampler().end() + samples;
     while (station.sampler().end() < until) {

@@ -49,13 +49,31 @@ final class Levels {
 
   /** Takes both to what a hold asks for. */
   void hold(Step step) {
-    if (step.load_A() >= load_A()) {
-      source(step.input_V(), step.inputLimit_A());
-      load(step.load_A());
+    to(step.input_V(), step.inputLimit_A(), step.load_A());
+  }
+
+  /** Takes both to these levels. */
+  void to(double input, double limit, double current) {
+    if (current >= load_A()) {
+      source(input, limit);
+      load(current);
     } else {
-      load(step.load_A());
-      source(step.input_V(), step.inputLimit_A());
+      load(current);
+      source(input, limit);
     }
+  }
+
+  /** Load and source off, discharge on, the relay as it is: the output runs down. */
+  void unpower() {
+    load(0);
+    bench.source().output(false);
+    bench.discharge().discharge(true);
+  }
+
+  /** Discharge lifted, the source set and still off. */
+  void ready(double input, double limit) {
+    bench.discharge().discharge(false);
+    source(input, limit);
   }
 
   private void load(double current) {

@@ -124,6 +124,7 @@ final class OneRun {
     }
     beside = aids.readings();
     attempt("Sealing the capture", () -> sealed = Optional.of(recording.seal()));
+    beside = beside.and(sealed.map(Recording.Sealed::steps).orElse(Map.of()));
     return end;
   }
 
@@ -139,6 +140,7 @@ final class OneRun {
         step = steps.get(i).id();
         listener.step(steps.get(i), i, steps.size());
         StepKind kind = StepKind.of(steps.get(i).kind());
+        sampler.pace(framing(steps.get(i)));
         sampler.step(step, steps.get(i).kind().name(), kind.most_s(steps.get(i), plan));
         kind.run(steps.get(i), new StepKind.Station(context, sampler, levels, aids, step));
       }
@@ -153,6 +155,13 @@ final class OneRun {
       troubles.addAll(unconfirmed);
       listener.safe(unconfirmed);
     }
+  }
+
+  private Framing framing(Step step) {
+    return step.detail()
+        .sampleRate_Hz()
+        .map(rate_Hz -> Framing.of(rate_Hz.intValue(), bench.digitizer().channels().size()))
+        .orElse(context.framing());
   }
 
   /** The instruments' own protection, before any output is on. */

@@ -5,7 +5,9 @@ import corewright.bench.run.Guard.Answer;
 import corewright.measures.Figures;
 import corewright.profiles.Family;
 import corewright.profiles.Step;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** Guards that look at what is asked for. To add one: its line in ALL, its method, its case. */
 final class PlanGuards {
@@ -19,6 +21,10 @@ final class PlanGuards {
           Guard.onPaper("order-of-steps", PlanGuards::order),
           Guard.onPaper("levels-allowed", PlanGuards::levels),
           Guard.onPaper("trip-margin", PlanGuards::tripMargin));
+
+  /** Kinds that stand at the beginning or the end alone. */
+  private static final Set<Step.Kind> ENDS =
+      EnumSet.of(Step.Kind.DEAD_CHECK, Step.Kind.FIRST_POWER, Step.Kind.DISCHARGE);
 
   private PlanGuards() {}
 
@@ -89,7 +95,7 @@ final class PlanGuards {
         kinds.size() >= 4
             && kinds.get(0) == Step.Kind.DEAD_CHECK
             && kinds.get(1) == Step.Kind.FIRST_POWER
-            && kinds.subList(2, last).stream().allMatch(k -> k == Step.Kind.HOLD)
+            && kinds.subList(2, last).stream().noneMatch(ENDS::contains)
             && kinds.get(last) == Step.Kind.DISCHARGE;
     return Answer.of(
         right,
@@ -101,7 +107,7 @@ final class PlanGuards {
 
   private static Answer levels(RunPlan plan) {
     Family family = plan.family();
-    double most_V = plan.profile().steps().stream().mapToDouble(Step::input_V).max().orElse(0);
+    double most_V = plan.profile().steps().stream().mapToDouble(Step::highest_V).max().orElse(0);
     double most_A = plan.profile().steps().stream().mapToDouble(Step::load_A).max().orElse(0);
     return Answer.of(
         most_V <= family.inputCeiling_V() && most_A <= family.ratedLoad_A(),

@@ -7,6 +7,8 @@ import corewright.bench.capture.OpenRuns;
 import corewright.bench.capture.RawWriter;
 import corewright.bench.capture.StoredCapture;
 import corewright.measures.Capture;
+import corewright.measures.Quantity;
+import corewright.measures.Reading;
 import corewright.profiles.SupplyFeed;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -58,14 +60,18 @@ final class Recording implements AutoCloseable {
     return RawWriter.create(run().raw(), header);
   }
 
-  /** A sealed capture. */
-  record Sealed(Path file, String sha256, Optional<Capture> holds) {}
+  /**
+   * A sealed capture.
+   *
+   * @param steps what was read in the steps that are no holds
+   */
+  record Sealed(Path file, String sha256, Optional<Capture> holds, Map<Quantity, Reading> steps) {}
 
   /** Seals the raw file. */
   Sealed seal() {
     StoredCapture capture = CaptureFile.read(run().raw());
     String sha256 = CaptureFile.seal(capture, run().sealed());
-    return new Sealed(run().sealed(), sha256, capture.holds());
+    return new Sealed(run().sealed(), sha256, capture.holds(), StepReadings.of(capture, plan));
   }
 
   @Override

@@ -72,6 +72,25 @@ final class Sampler {
     stepEnds = clock.nanos() + (long) (most_s * 1e9);
   }
 
+  /** Samples at another rate from here on; the digitizer begins to count again. */
+  void pace(Framing other) {
+    if (!other.equals(framing)) {
+      before_s = at_s();
+      end = 0;
+      framing = other;
+      digitizer.start(framing.rate_Hz(), framing.samples());
+      listener.sampling(digitizer.channels(), framing.rate_Hz());
+    }
+  }
+
+  /** Takes frames for so long, s of samples. */
+  void watch(double seconds) {
+    long until = end + Math.round(seconds * framing.rate_Hz());
+    while (end < until) {
+      next();
+    }
+  }
+
   /** The relay was told to close. */
   void relayClosed() {
     relayClosed = true;
@@ -83,11 +102,7 @@ final class Sampler {
     relayClosed = false;
     unkept.ifPresent(this::keep);
     unkept = Optional.empty();
-    before_s = at_s();
-    end = 0;
-    framing = Framing.slow();
-    digitizer.start(framing.rate_Hz(), framing.samples());
-    listener.sampling(digitizer.channels(), framing.rate_Hz());
+    pace(Framing.slow());
   }
 
   /** The highest that the output has read while the profile ran, V. */
@@ -128,7 +143,13 @@ final class Sampler {
     Digitizer.Frame frame = digitizer.next(SILENCE);
     FrameView view =
         new FrameView(
-            frame, digitizer.channels(), end, framing.rate_Hz(), load_A.getAsDouble(), relayClosed);
+            frame,
+            digitizer.channels(),
+            end,
+            framing.rate_Hz(),
+            before_s,
+            load_A.getAsDouble(),
+            relayClosed);
     Optional<Trip.Seen> seen = wayOut ? Optional.empty() : trips.look(view);
     if (seen.isPresent()) {
       unkept = Optional.of(frame); // first the safe state, then the disk

@@ -12,8 +12,19 @@ interface StepKind {
       Map.of(
           Step.Kind.DEAD_CHECK, new DeadCheck(),
           Step.Kind.FIRST_POWER, new FirstPower(),
+          Step.Kind.START, new StartStep(),
+          Step.Kind.QUIESCENT, new Level(),
+          Step.Kind.LINES, new LinesStep(),
+          Step.Kind.LOCK_OUT, new LockOutStep(),
           Step.Kind.HOLD, new Hold(),
+          Step.Kind.HIGH_LINE, new Level(),
           Step.Kind.DISCHARGE, new DischargeStep());
+
+  /** A source needs no longer from one level to another (common practice, no source). */
+  double BACK_S = 0.2;
+
+  /** What a segment is called that is read by itself; what it is not read from has its kind. */
+  String READ = "READ";
 
   /** The class that carries out a kind. */
   static StepKind of(Step.Kind kind) {
@@ -47,6 +58,18 @@ interface StepKind {
    * @param step id of the step
    */
   record Station(RunContext context, Sampler sampler, Levels levels, Aids aids, String step) {
+
+    /** What follows is read by itself, and may take so long on the host's clock. */
+    void segment(Step of, double most_s) {
+      sampler.step(of.id(), READ, most_s);
+    }
+
+    /** Input nominal and load off again: the next hold must not begin at this step's level. */
+    void back(Step of) {
+      sampler.step(of.id(), of.kind().name(), Hold.allowance_s(BACK_S));
+      levels.to(context.plan().family().input_V(), of.inputLimit_A(), 0);
+      sampler.watch(BACK_S);
+    }
 
     DischargeProof proof() {
       return new DischargeProof(

@@ -85,7 +85,7 @@ final class BenchFit {
     fixture(found);
     feeds(found);
     range(dialectOf.apply("load"), "current_A", "load_A", Step::load_A, "A", found);
-    range(dialectOf.apply("source"), "voltage_V", "input_V", Step::input_V, "V", found);
+    range(dialectOf.apply("source"), "voltage_V", "input_V", Step::highest_V, "V", found);
     range(dialectOf.apply("source"), "limit_A", "inputLimit_A", Step::inputLimit_A, "A", found);
     return found;
   }

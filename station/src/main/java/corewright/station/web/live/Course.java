@@ -25,6 +25,9 @@ record Course(Family family, Profile profile, List<ChannelCalibration> channels)
   private static final double DEFAULT_GUARD_S = 0.02;
   private static final double DISCHARGE_S = 15;
 
+  /** Running the output down before a start, s: about twice its time constant. */
+  private static final double START_S = 2;
+
   Course {
     channels = List.copyOf(channels);
   }
@@ -46,7 +49,10 @@ record Course(Family family, Profile profile, List<ChannelCalibration> channels)
   double usual_s(Step step) {
     return switch (step.kind()) {
       case DEAD_CHECK -> Math.max(1, step.hold_s());
-      case FIRST_POWER, HOLD -> step.hold_s();
+      case FIRST_POWER, HOLD, QUIESCENT, HIGH_LINE -> step.hold_s();
+      case START -> step.hold_s() + START_S;
+      case LINES -> step.detail().levels().stream().mapToDouble(Step.Level::hold_s).sum();
+      case LOCK_OUT -> 2 * (step.input_V() - step.detail().to_V()) / step.detail().ramp_VperS();
       case DISCHARGE -> DISCHARGE_S;
     };
   }

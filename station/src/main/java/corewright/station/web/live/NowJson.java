@@ -29,7 +29,7 @@ final class NowJson {
         begun.isEmpty()
             ? Optional.empty()
             : Optional.of(run.course().step(begun.get(begun.size() - 1).index()));
-    step.ifPresent(s -> now.put("asks", asks(s)));
+    step.ifPresent(s -> now.put("asks", StepWords.asks(s)));
     now.put("watchers", watchers(bench.watchers().get()));
     now.put("guards", guards(run));
     run.stop().requested().ifPresent(why -> now.put("stopping", why));
@@ -109,33 +109,6 @@ final class NowJson {
             : tolerated
                 ? "under " + Figures.like(zones.good_V(), lowest)
                 : "under " + Figures.like(zones.tolerated_V(), lowest));
-  }
-
-  private static String asks(Step step) {
-    return switch (step.kind()) {
-      case DEAD_CHECK -> "Nothing is on. The unit must hold no charge, and stay so.";
-      case FIRST_POWER ->
-          "The input rises slowly to "
-              + volts(step.input_V())
-              + ", with no more than "
-              + Figures.number(step.inputLimit_A(), 2)
-              + " A.";
-      case HOLD ->
-          (step.load_A() > 0
-                  ? "Takes " + Figures.number(step.load_A(), 2) + " A"
-                  : "Takes nothing from it")
-              + " for "
-              + Figures.number(step.hold_s(), 1)
-              + " s, input at "
-              + volts(step.input_V())
-              + ".";
-      case DISCHARGE ->
-          "Everything is off. The charge goes through the resistor and must stay gone.";
-    };
-  }
-
-  private static String volts(double v) {
-    return Figures.number(v, 1) + " V";
   }
 
   private static String guards(LiveRun run) {

@@ -1,0 +1,78 @@
+package corewright.bench.run;
+
+import corewright.bench.capture.StoredCapture;
+import corewright.bench.record.RunEnd;
+import corewright.fixtures.describe.BenchDescription.ChannelCalibration;
+import corewright.measures.Capture;
+import corewright.measures.ChannelDoubt;
+import corewright.measures.MeterSettings;
+import corewright.measures.Quantity;
+import corewright.measures.Reading;
+import corewright.measures.meter.StepMeter;
+import corewright.profiles.Step;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What the steps of a run that are no holds came to, read from its sealed capture. */
+final class StepReadings {
+  private final StoredCapture capture;
+  private final StepMeter meter;
+
+  private StepReadings(StoredCapture capture, StepMeter meter) {
+    this.capture = capture;
+    this.meter = meter;
+  }
+
+  /** Every reading of every such step; where the run ended before, why there is none. */
+  static Map<Quantity, Reading> of(StoredCapture capture, RunPlan plan) {
+    Map<String, ChannelDoubt> doubts =
+        plan.bench().channels().stream()
+            .collect(
+                Collectors.toMap(
+                    ChannelCalibration::channel, c -> new ChannelDoubt(c.gain_rel(), c.offset())));
+    MeterSettings settings =
+        new MeterSettings(
+            plan.profile().settle_s(),
+            Optional.empty(),
+            Optional.of(plan.family().output_V()),
+            doubts);
+    StepReadings of = new StepReadings(capture, new StepMeter(settings));
+    Map<Quantity, Reading> readings = new EnumMap<>(Quantity.class);
+    for (Step step : plan.profile().steps()) {
+      Reading none = Reading.none("the run ended before this step was over.");
+      step.kind().yields().forEach(quantity -> readings.put(quantity, none));
+      if (!step.kind().yields().isEmpty() && of.isWhole(step)) {
+        readings.putAll(of.read(step));
+      }
+    }
+    return readings;
+  }
+
+  private boolean isWhole(Step step) {
+    Optional<String> endedIn =
+        capture.end().filter(e -> e.kind() != RunEnd.Kind.COMPLETED).map(RunEnd::step);
+    return capture.end().isPresent()
+        && !endedIn.equals(Optional.of(step.id()))
+        && !captures(step).isEmpty();
+  }
+
+  private Map<Quantity, Reading> read(Step step) {
+    List<Capture> all = captures(step);
+    Capture last = all.get(all.size() - 1);
+    return switch (step.kind()) {
+      case START -> meter.start(last);
+      case QUIESCENT -> meter.quiescent(last);
+      case LINES -> meter.lines(all);
+      case LOCK_OUT -> meter.lockOut(last);
+      case HIGH_LINE -> meter.highLine(last);
+      case DEAD_CHECK, FIRST_POWER, HOLD, DISCHARGE -> Map.of();
+    };
+  }
+
+  private List<Capture> captures(Step step) {
+    return capture.each(s -> s.id().equals(step.id()) && s.kind().equals(StepKind.READ));
+  }
+}

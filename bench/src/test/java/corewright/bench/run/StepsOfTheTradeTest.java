@@ -1,0 +1,191 @@
+package corewright.bench.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import corewright.bench.record.RunEnd;
+import corewright.fixtures.emulate.EmulatedBench.Setup;
+import corewright.fixtures.emulate.unit.Circuit;
+import corewright.fixtures.emulate.unit.Oracle;
+import corewright.fixtures.emulate.unit.Parameter;
+import corewright.fixtures.emulate.unit.Supply;
+import corewright.fixtures.emulate.unit.UnitParameters;
+import corewright.measures.Measurement;
+import corewright.measures.Quantity;
+import corewright.measures.Reading;
+import corewright.profiles.Profile;
+import corewright.profiles.Step;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Steps that are no holds, on emulated units over pseudo-terminals. */
+class StepsOfTheTradeTest {
+  @TempDir Path folder;
+
+  static Step step(Step.Kind kind, double input_V, double hold_s, Step.Detail detail) {
+    return new Step(
+        kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
+        kind,
+        kind.name(),
+        input_V,
+        16,
+        0,
+        hold_s,
+        false,
+        detail);
+  }
+
+  static Step.Detail at(double rate_Hz) {
+    return new Step.Detail(Optional.of(rate_Hz), 0, 0, List.of(), 1);
+  }
+
+  private static final Step.Detail LINES =
+      new Step.Detail(
+          Optional.of(10e3),
+          0,
+          0,
+          List.of(
+              new Step.Level(9, 0.3, true),
+              new Step.Level(12.5, 0.3, true),
+              new Step.Level(16, 0.3, true)),
+          1);
+
+  static final List<Step> EVERY =
+      List.of(
+          step(Step.Kind.START, 12.5, 0.6, at(100e3)),
+          step(Step.Kind.QUIESCENT, 12.5, 0.4, at(10e3)),
+          step(Step.Kind.LINES, 0, 0, LINES),
+          step(Step.Kind.LOCK_OUT, 10, 0, new Step.Detail(Optional.of(10e3), 6, 1, List.of(), 1)),
+          Plans.REST,
+          Plans.FULL,
+          step(Step.Kind.HIGH_LINE, 16, 0.4, at(10e3)));
+
+  static Profile profile(List<Step> steps, double rate_Hz) {
+    return Plans.profile(
+        "sd48",
+        rate_Hz,
+        Stream.of(List.of(Plans.DEAD, Plans.FIRST), steps, List.of(Plans.AWAY))
+            .flatMap(List::stream)
+            .toList());
+  }
+
+  private Map<Quantity, Reading> run(UnitParameters unit, List<Step> steps) throws IOException {
+    try (OnPty bench = new OnPty(Setup.of(unit, 1));
+        BenchInstruments instruments = bench.open()) {
+      RunResult result = bench.run(instruments, folder, profile(steps, 20_000));
+      assertEquals(RunEnd.Kind.COMPLETED, result.end().kind(), result.end().saw());
+      assertEquals(20_000, result.capture().orElseThrow().size(), "the holds are whole");
+      assertEquals(List.of(), result.capture().orElseThrow().gaps());
+      return result.beside().readings();
+    }
+  }
+
+  private static void within(double truth, Map<Quantity, Reading> read, Quantity quantity) {
+    Measurement m = read.get(quantity).measurement().orElseThrow();
+    // Gain and offset of this bench's channels are drawn: three standard uncertainties.
+    assertEquals(truth, m.value(), m.expanded(3), quantity + " " + m);
+  }
+
+  /** What was read, against the circuit itself without noise, ripple or rounding. */
+  @Test
+  void everyReadingIsWhatTheCircuitDoes() throws IOException {
+    UnitParameters unit = UnitParameters.healthy("sd48");
+    Map<Quantity, Reading> read = run(unit, EVERY);
+    within(unit.get(Parameter.LOCK_OUT_OFF), read, Quantity.LOCK_OUT_OFF);
+    within(unit.get(Parameter.LOCK_OUT_ON), read, Quantity.LOCK_OUT_ON);
+    within(0.8, read, Quantity.LOCK_OUT_HYSTERESIS);
+
+    List<Double> levels = new ArrayList<>();
+    for (double line_V : List.of(9.0, 12.5, 16.0)) {
+      levels.add(truth(unit, line_V).output_V());
+    }
+    within(Collections.min(levels), read, Quantity.LINE_LOWEST);
+    within(Collections.max(levels), read, Quantity.LINE_HIGHEST);
+    within(truth(unit, 16).output_V(), read, Quantity.HIGH_LINE_OUTPUT);
+    within(truth(unit, 16).output_V(), read, Quantity.HIGH_LINE_LOWEST);
+    within(truth(unit, 12.5).inputCurrent_A(), read, Quantity.NO_LOAD_CURRENT);
+
+    Started started = started(unit);
+    within(started.rise_s, read, Quantity.START_RISE);
+    within(started.overshoot_V, read, Quantity.START_OVERSHOOT);
+    within(started.squares, read, Quantity.INRUSH_I2T);
+    within(started.peak_A, read, Quantity.INRUSH);
+  }
+
+  /** A soft start of half the length and a lock-out elsewhere are read where they are. */
+  @Test
+  void aUnitThatDiffersReadsDifferently() throws IOException {
+    UnitParameters unit =
+        UnitParameters.healthy("sd48")
+            .times(Parameter.SOFT_START, 0.5)
+            .with(Parameter.LOCK_OUT_OFF, 7.1)
+            .with(Parameter.LOCK_OUT_ON, 8.9);
+    Map<Quantity, Reading> read =
+        run(unit, List.of(EVERY.get(0), EVERY.get(3), Plans.REST, Plans.FULL));
+    within(7.1, read, Quantity.LOCK_OUT_OFF);
+    within(8.9, read, Quantity.LOCK_OUT_ON);
+    within(1.8, read, Quantity.LOCK_OUT_HYSTERESIS);
+    within(started(unit).rise_s, read, Quantity.START_RISE);
+  }
+
+  private static Oracle.Truth truth(UnitParameters unit, double line_V) {
+    return new Oracle(unit, Supply.stiff(), line_V, 16)
+        .play(List.of(new Oracle.Hold(line_V, 16, 0, 0.3)), 0.15, 0)
+        .get(0);
+  }
+
+  /** The start of a unit that has been run down, followed step by step. */
+  private record Started(double rise_s, double overshoot_V, double peak_A, double squares) {}
+
+  private static Started started(UnitParameters unit) {
+    double step_s = 2e-6;
+    Circuit circuit = new Circuit(unit, Supply.stiff());
+    circuit.source(12.5, 16);
+    circuit.relay(true);
+    circuit.sourceOutput(true);
+    circuit.pass(0.5);
+    circuit.sourceOutput(false);
+    circuit.discharge(1.0 / 470);
+    while (circuit.output_V() >= Plans.SD48.discharge().safe_V()) {
+      circuit.pass(0.001);
+    }
+    circuit.discharge(0);
+    circuit.pass(0.05);
+    circuit.sourceOutput(true);
+    double from = circuit.output_V();
+    int n = 300_000;
+    double[] out = new double[n];
+    double[] in = new double[n];
+    double peak = 0;
+    for (int i = 0; i < n; i++) {
+      circuit.pass(step_s);
+      out[i] = circuit.output_V();
+      in[i] = circuit.source_A();
+      peak = Math.max(peak, in[i]);
+    }
+    double level = out[n - 1];
+    int tenth = 0;
+    int ninety = 0;
+    int up = 0;
+    double highest = 0;
+    for (int i = n - 1; i >= 0; i--) {
+      tenth = out[i] > from + 0.1 * (level - from) ? i : tenth;
+      ninety = out[i] > from + 0.9 * (level - from) ? i : ninety;
+      up = out[i] > 0.95 * level ? i : up;
+      highest = Math.max(highest, out[i]);
+    }
+    double rise_s = (ninety - tenth) * step_s;
+    double squares = 0;
+    for (int i = 0; i < up + 3 * rise_s / step_s; i++) {
+      squares += in[i] * in[i] * step_s;
+    }
+    return new Started(rise_s, highest - level, peak, squares);
+  }
+}

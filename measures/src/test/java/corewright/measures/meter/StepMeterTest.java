@@ -1,0 +1,196 @@
+package corewright.measures.meter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import corewright.measures.Capture;
+import corewright.measures.Measurement;
+import corewright.measures.MeterSettings;
+import corewright.measures.Quantity;
+import corewright.measures.Reading;
+import corewright.measures.Unit;
+import corewright.measures.Waveform;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/** Steps that are no holds, against closed forms. */
+class StepMeterTest {
+  private static final StepMeter METER = new StepMeter(MeterSettings.defaults());
+  private static final DoubleUnaryOperator NOTHING = t -> 0;
+
+  private static Capture capture(
+      double rate_Hz,
+      double length_s,
+      DoubleUnaryOperator output_V,
+      DoubleUnaryOperator input_V,
+      DoubleUnaryOperator current_A) {
+    return new Capture(
+        rate_Hz,
+        wave(rate_Hz, length_s, output_V, 0.002, Unit.VOLT),
+        Optional.empty(),
+        List.of(new Capture.Feed("input", wave(rate_Hz, length_s, input_V, 0.001, Unit.VOLT))),
+        Optional.of(wave(rate_Hz, length_s, current_A, 0.001, Unit.AMPERE)),
+        List.of());
+  }
+
+  private static Waveform wave(
+      double rate_Hz, double length_s, DoubleUnaryOperator value, double lsb, Unit unit) {
+    int[] codes = new int[(int) Math.round(rate_Hz * length_s)];
+    for (int i = 0; i < codes.length; i++) {
+      codes[i] = (int) Math.round(value.applyAsDouble(i / rate_Hz) / lsb);
+    }
+    return Waveform.ofCodes(codes, lsb, 0, unit);
+  }
+
+  private static Capture gapped(Capture c) {
+    return new Capture(
+        c.sampleRate_Hz(),
+        c.output(),
+        c.load(),
+        c.feeds(),
+        c.inputCurrent(),
+        List.of(new Capture.Gap(c.size() / 2, 5)));
+  }
+
+  private static void within(double truth, Map<Quantity, Reading> read, Quantity quantity) {
+    Measurement m = read.get(quantity).measurement().orElseThrow(() -> none(read, quantity));
+    assertEquals(truth, m.value(), m.expanded(2) + 1e-12, quantity + " " + m);
+  }
+
+  private static AssertionError none(Map<Quantity, Reading> read, Quantity quantity) {
+    return new AssertionError(quantity + ": " + read.get(quantity));
+  }
+
+  /** 1 − e^(−t/τ) takes τ·ln 9 from 10 to 90 %; 12 A for 10 ms are 1.44 A²s. */
+  @Test
+  void aStartOfAKnownCurveAndAPulseOfAKnownCharge() {
+    double tau = 0.02;
+    Map<Quantity, Reading> read =
+        METER.start(
+            capture(
+                100e3,
+                0.6,
+                t -> t < 0.05 ? 0 : 48 * (1 - Math.exp(-(t - 0.05) / tau)),
+                t -> 12.5,
+                t -> t >= 0.05 && t < 0.06 ? 12 : 0));
+    within(tau * Math.log(9), read, Quantity.START_RISE);
+    within(12, read, Quantity.INRUSH);
+    assertEquals(
+        1.44,
+        read.get(Quantity.INRUSH_I2T).measurement().orElseThrow().value(),
+        1e-6,
+        "12² × 10 ms");
+    within(0, read, Quantity.START_OVERSHOOT);
+  }
+
+  @Test
+  void anOvershootIsTakenFromTheLevelThatTheOutputEndsAt() {
+    Map<Quantity, Reading> read =
+        METER.start(
+            capture(
+                50e3,
+                1,
+                t -> t < 0.05 ? 0 : t < 0.1 ? 47 * (t - 0.05) / 0.05 : t < 0.12 ? 48.5 : 47,
+                t -> 12.5,
+                NOTHING));
+    within(1.5, read, Quantity.START_OVERSHOOT);
+  }
+
+  @Test
+  void aUnitThatNeverComesUpHasNoStart() {
+    Map<Quantity, Reading> read = METER.start(capture(10e3, 0.6, NOTHING, t -> 12.5, NOTHING));
+    assertInstanceOf(Reading.NotMeasured.class, read.get(Quantity.START_RISE));
+  }
+
+  /** A source in steps of 20 mV, 1 V/s; the output falls with 13.6 s and rises in 50 ms. */
+  private static double stepped(double t) {
+    double way = t < 0.3 ? 0 : t < 5.3 ? t - 0.3 : Math.max(0, 10.3 - t);
+    return 10 - 0.02 * Math.floor(way / 0.02 + 1e-9);
+  }
+
+  @Test
+  void theLockOutIsFoundWhereItWasPut() {
+    double off_s = 0.3 + 2.4; // 7.6 V going down
+    double on_s = 5.3 + 3.4; // 8.4 V coming up
+    DoubleUnaryOperator output =
+        t -> {
+          if (t < off_s) {
+            return 48;
+          }
+          double left = 48 * Math.exp(-(Math.min(t, on_s) - off_s) / 13.6);
+          return t < on_s ? left : Math.min(48, left + (t - on_s) * 48 / 0.08);
+        };
+    Map<Quantity, Reading> read =
+        METER.lockOut(capture(10e3, 10.6, output, StepMeterTest::stepped, NOTHING));
+    within(7.6, read, Quantity.LOCK_OUT_OFF);
+    within(8.4, read, Quantity.LOCK_OUT_ON);
+    within(0.8, read, Quantity.LOCK_OUT_HYSTERESIS);
+    assertTrue(
+        read.get(Quantity.LOCK_OUT_OFF).measurement().orElseThrow().expanded(2) < 0.06,
+        "the trade states 0.05 V");
+  }
+
+  /** A unit at rest lets the input through: that it follows the ramp is no turning on. */
+  @Test
+  void anOutputThatFollowsTheInputHasNotTurnedOn() {
+    Map<Quantity, Reading> read =
+        METER.lockOut(
+            capture(
+                10e3,
+                10.6,
+                t -> t < 2.7 ? 48 : Math.max(stepped(t) - 0.5, 48 * Math.exp(-(t - 2.7) / 0.4)),
+                StepMeterTest::stepped,
+                NOTHING));
+    assertTrue(read.get(Quantity.LOCK_OUT_OFF).measurement().isPresent());
+    assertEquals(
+        Reading.none("the output did not come back while the input went up"),
+        read.get(Quantity.LOCK_OUT_ON));
+  }
+
+  @Test
+  void aUnitThatNeverLetsGoHasNoLockOut() {
+    Map<Quantity, Reading> read =
+        METER.lockOut(capture(10e3, 10.6, t -> 48, StepMeterTest::stepped, NOTHING));
+    assertEquals(3, read.values().stream().filter(Reading.NotMeasured.class::isInstance).count());
+  }
+
+  @Test
+  void theLinesGiveLowestHighestAndWhatLiesBetween() {
+    List<Capture> levels =
+        List.of(
+            capture(10e3, 0.5, t -> t < 0.1 ? 40 : 47.9, t -> 9, NOTHING),
+            capture(10e3, 0.5, t -> 48.0, t -> 12.5, NOTHING),
+            capture(10e3, 0.5, t -> 48.1, t -> 16, NOTHING));
+    Map<Quantity, Reading> read = METER.lines(levels);
+    within(47.9, read, Quantity.LINE_LOWEST);
+    within(48.1, read, Quantity.LINE_HIGHEST);
+    within(0.2, read, Quantity.LINE_EFFECT);
+    Map<Quantity, Reading> hole = METER.lines(List.of(levels.get(0), gapped(levels.get(1))));
+    assertEquals(
+        Reading.none("samples are missing in the step"),
+        hole.get(Quantity.LINE_HIGHEST),
+        "the level that was not read might have been the worst");
+  }
+
+  @Test
+  void aDropAtTheHighestLineIsSeenInItsLowest() {
+    Map<Quantity, Reading> read =
+        METER.highLine(capture(10e3, 2, t -> t > 1 && t < 1.004 ? 45 : 48, t -> 16, NOTHING));
+    within(45, read, Quantity.HIGH_LINE_LOWEST);
+    assertEquals(48, read.get(Quantity.HIGH_LINE_OUTPUT).measurement().orElseThrow().value(), 0.01);
+  }
+
+  @Test
+  void withoutAChannelOfTheCurrentThereIsNone() {
+    Capture c = capture(10e3, 1, t -> 48, t -> 12.5, t -> 0.09);
+    within(0.09, METER.quiescent(c), Quantity.NO_LOAD_CURRENT);
+    Capture bare = new Capture(10e3, c.output(), c.load(), c.feeds(), Optional.empty(), List.of());
+    assertEquals(
+        Reading.none("the input current was not recorded"),
+        METER.quiescent(bare).get(Quantity.NO_LOAD_CURRENT));
+  }
+}

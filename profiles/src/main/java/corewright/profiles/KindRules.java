@@ -1,0 +1,164 @@
+package corewright.profiles;
+
+import static corewright.files.Section.shown;
+
+import corewright.files.Mistake;
+import corewright.files.Section;
+import corewright.measures.Quantity;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** What a profile must keep about the kinds of step that are no holds. */
+final class KindRules {
+  /** A source that is told more often than this does not follow (common practice, no source). */
+  private static final double FASTEST_VPERS = 5;
+
+  private KindRules() {}
+
+  /** A key that a kind does not take would be left out of what is done, in silence. */
+  static void keys(ProfileDraft draft, Consumer<Mistake> found) {
+    for (Section step : draft.steps()) {
+      Optional<Step.Kind> kind = StepKeys.kind(step.text("kind"));
+      for (String key : step.keys()) {
+        boolean known = kind.isEmpty() || StepKeys.of(kind.get()).more().contains(key);
+        if (StepKeys.SOME.contains(key) && !known) {
+          found.accept(
+              step.mistake(
+                  key,
+                  "a step of kind " + step.text("kind") + " takes no " + key,
+                  "Leave it out, or choose the kind that takes it"));
+        }
+      }
+    }
+  }
+
+  /** The holds are measured as one capture: what stood between them would be a gap in it. */
+  static void beside(ProfileDraft draft, Consumer<Mistake> found) {
+    List<Section> steps = draft.steps();
+    int first = Integer.MAX_VALUE;
+    int last = -1;
+    for (int i = 0; i < steps.size(); i++) {
+      if (steps.get(i).text("kind").equals("hold")) {
+        first = Math.min(first, i);
+        last = i;
+      }
+    }
+    for (int i = first; i < last; i++) {
+      if (!steps.get(i).text("kind").equals("hold")) {
+        found.accept(
+            steps
+                .get(i)
+                .mistake(
+                    "kind",
+                    "'" + steps.get(i).text("id") + "' stands between the holds",
+                    "Put it before the first hold or after the last"));
+      }
+    }
+  }
+
+  static void ramps(ProfileDraft draft, Consumer<Mistake> found) {
+    for (Section step : of(draft, Step.Kind.LOCK_OUT)) {
+      if (step.number("to_V") >= step.number("input_V")) {
+        found.accept(
+            step.mistake(
+                "to_V",
+                "the ramp goes down, and " + shown(step.number("to_V")) + " V is no lower",
+                "Write less than input_V, " + shown(step.number("input_V"))));
+      }
+      if (step.number("ramp_VperS") > FASTEST_VPERS) {
+        found.accept(
+            step.mistake(
+                "ramp_VperS",
+                shown(step.number("ramp_VperS")) + " V/s is faster than the lock-out is told",
+                "Write at most " + shown(FASTEST_VPERS)));
+      }
+    }
+  }
+
+  static void levels(ProfileDraft draft, Consumer<Mistake> found) {
+    for (Section step : draft.steps()) {
+      for (Section level : step.each("levels")) {
+        double input = level.number("input_V");
+        if (input > draft.family().inputCeiling_V()) {
+          found.accept(
+              level.mistake(
+                  "input_V",
+                  shown(input)
+                      + " V is above what "
+                      + draft.family().id()
+                      + " may be given, "
+                      + shown(draft.family().inputCeiling_V())
+                      + " V",
+                  "Write at most " + shown(draft.family().inputCeiling_V())));
+        }
+      }
+    }
+    for (Section step : of(draft, Step.Kind.LINES)) {
+      for (Section level : step.each("levels")) {
+        if (level.number("input_V") < draft.tolerated_V()) {
+          found.accept(
+              level.mistake(
+                  "input_V",
+                  "below " + shown(draft.tolerated_V()) + " V nothing is said about a unit",
+                  "Write at least " + shown(draft.tolerated_V())));
+        }
+      }
+      settled(draft, step.each("levels"), found);
+    }
+  }
+
+  /** Something must be left of a level once the output has settled. */
+  static void settled(ProfileDraft draft, List<Section> levels, Consumer<Mistake> found) {
+    double lost_s = draft.file().number("settle_s", 0);
+    for (Section level : levels) {
+      if (level.flag("judged", true) && level.number("hold_s") <= lost_s) {
+        found.accept(
+            level.mistake(
+                "hold_s",
+                shown(level.number("hold_s"))
+                    + " s is over before settle_s is, "
+                    + shown(lost_s)
+                    + " s",
+                "Hold longer, or settle shorter"));
+      }
+    }
+  }
+
+  /** A reading of the run that no step of the profile gives would never be there. */
+  static void given(ProfileDraft draft, Consumer<Mistake> found) {
+    for (Section limit : draft.limits()) {
+      Optional<Quantity> quantity = LimitRules.quantity(limit);
+      Optional<Step.Kind> kind = quantity.flatMap(StepKeys::giving);
+      if (kind.isPresent() && of(draft, kind.get()).isEmpty()) {
+        found.accept(
+            limit.mistake(
+                "quantity",
+                "no step of this profile reads '" + limit.text("quantity") + "'",
+                "Add a step of kind " + StepKeys.word(kind.get())));
+      }
+    }
+  }
+
+  /** Readings of a kind are those of the run: two steps of it would be two answers. */
+  static void once(ProfileDraft draft, Consumer<Mistake> found) {
+    for (Step.Kind kind : Step.Kind.values()) {
+      if (!StepKeys.of(kind).yields().isEmpty()) {
+        of(draft, kind).stream()
+            .skip(1)
+            .forEach(
+                step ->
+                    found.accept(
+                        step.mistake(
+                            "kind",
+                            "'" + step.text("id") + "' is a second step of this kind",
+                            "Keep one of them")));
+      }
+    }
+  }
+
+  private static List<Section> of(ProfileDraft draft, Step.Kind kind) {
+    String word = StepKeys.word(kind);
+    return draft.steps().stream().filter(s -> s.text("kind").equals(word)).toList();
+  }
+}

@@ -1,0 +1,55 @@
+package corewright.station.web.live;
+
+import corewright.measures.Figures;
+import corewright.profiles.Step;
+
+/** What a step asks of the unit, in one sentence for whoever watches. */
+final class StepWords {
+  private StepWords() {}
+
+  static String asks(Step step) {
+    return switch (step.kind()) {
+      case DEAD_CHECK -> "Nothing is on. The unit must hold no charge, and stay so.";
+      case FIRST_POWER ->
+          "The input rises slowly to "
+              + volts(step.input_V())
+              + ", with no more than "
+              + Figures.number(step.inputLimit_A(), 2)
+              + " A.";
+      case START ->
+          "The output runs down; then "
+              + volts(step.input_V())
+              + " are switched on at once, with no more than "
+              + Figures.number(step.inputLimit_A(), 2)
+              + " A.";
+      case QUIESCENT -> "Nothing is taken from it: what does it draw for itself?";
+      case LINES ->
+          "The input goes through "
+              + step.detail().levels().size()
+              + " levels, up to "
+              + volts(step.highest_V())
+              + ".";
+      case LOCK_OUT ->
+          "The input goes down from "
+              + volts(step.input_V())
+              + " to "
+              + volts(step.detail().to_V())
+              + ", until it turns off, and up again.";
+      case HOLD, HIGH_LINE ->
+          (step.load_A() > 0
+                  ? "Takes " + Figures.number(step.load_A(), 2) + " A"
+                  : "Takes nothing from it")
+              + " for "
+              + Figures.number(step.hold_s(), 1)
+              + " s, input at "
+              + volts(step.input_V())
+              + ".";
+      case DISCHARGE ->
+          "Everything is off. The charge goes through the resistor and must stay gone.";
+    };
+  }
+
+  private static String volts(double v) {
+    return Figures.number(v, 1) + " V";
+  }
+}
