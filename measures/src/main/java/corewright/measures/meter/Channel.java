@@ -58,7 +58,7 @@ record Channel(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, Resoluti
     for (int i = from; i < to; i++) {
       at = wave.codeAt(i) < wave.codeAt(at) ? i : at;
     }
-    double tail = window.count() > 0 ? noiseU(window, to - from) / 2 : 0;
+    double tail = window.count() > 0 ? noiseU(window, from, to) / 2 : 0;
     double dip = Corners.dip(wave, from, to, wave.at(at), window.from(), window.to());
     double u = Root.of(resolution.ofOne(), tail, Corners.ramp(wave, at, 1), dip);
     return new Reading.Measured(absolute(wave.at(at), u), flags(window));
@@ -69,13 +69,11 @@ record Channel(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, Resoluti
     return window.gapped() ? List.of("samples are missing elsewhere in the hold") : List.of();
   }
 
-  /**
-   * Half-width of the 95 % interval that noise leaves about the lowest of {@code count} samples.
-   */
-  private double noiseU(Window window, int count) {
+  /** Half-width of the 95 % interval that noise leaves about the lowest of {@code [from, to)}. */
+  private double noiseU(Window window, int from, int to) {
     LinearTrend trend = LinearTrend.of(wave, window.from(), window.to());
     double sd = CorrelatedScatter.of(wave, window.from(), window.to(), trend).sd();
     return Tail.of(wave, window.from(), window.to())
-        .lowestU(resolution.step(), sd, window.count(), count);
+        .lowestU(resolution.step(), sd, window.count(), wave, from, to);
   }
 }

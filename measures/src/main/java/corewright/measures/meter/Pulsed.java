@@ -4,6 +4,7 @@ import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import corewright.measures.Unit;
+import corewright.measures.wave.Corners;
 import corewright.measures.wave.LinearTrend;
 import corewright.measures.wave.NoisyExtreme;
 import corewright.measures.wave.PulseTrain;
@@ -89,7 +90,7 @@ final class Pulsed {
       Stretch before = Stretch.of(x, from - window.from(), begin - window.from());
       int lowest = lowest(x, pulse.from() - window.from(), latest - window.from());
       dips[p] = before.end() - x[lowest];
-      sampling += corner(x, lowest) / dips.length;
+      sampling += Corners.ramp(output.wave(), window.from() + lowest, 1) / dips.length;
       quiet += before.sd() / dips.length;
     }
     Storage.Middle dip = Storage.Middle.of(dips);
@@ -106,11 +107,16 @@ final class Pulsed {
       outliers += Math.abs(d - dip.median()) > STANDS_OUT * floor ? 1 : 0;
     }
     into.put(Quantity.DIP_OUTLIERS, Reading.of(outliers, 0, Unit.ONE));
-    into.put(Quantity.DIP_ALTERNATION, alternation(output, dips));
+    into.put(Quantity.DIP_ALTERNATION, alternation(output, dips, sampling));
   }
 
-  /** Median of the even less that of the odd: sub-harmonic behaviour, 0 where pulses are alike. */
-  private static Measurement alternation(Channel output, double[] dips) {
+  /**
+   * Median of the even less that of the odd: sub-harmonic behaviour, 0 where pulses are alike.
+   *
+   * @param sampling where a period is half a sample longer than whole ones, every second corner is
+   *     missed by half a sample more: half of what the sampling leaves in a dip
+   */
+  private static Measurement alternation(Channel output, double[] dips, double sampling) {
     List<Double> even = new ArrayList<>();
     List<Double> odd = new ArrayList<>();
     for (int p = 0; p < dips.length; p++) {
@@ -119,7 +125,8 @@ final class Pulsed {
     Storage.Middle one = Storage.Middle.of(even.stream().mapToDouble(d -> d).toArray());
     Storage.Middle other = Storage.Middle.of(odd.stream().mapToDouble(d -> d).toArray());
     double rounding = output.resolution().ofOne() / Math.sqrt(dips.length / 2.0);
-    return output.difference(one.median() - other.median(), Root.of(one.u(), other.u(), rounding));
+    return output.difference(
+        one.median() - other.median(), Root.of(one.u(), other.u(), rounding, sampling / 2));
   }
 
   private static int lowest(double[] x, int from, int to) {
@@ -128,13 +135,6 @@ final class Pulsed {
       lowest = x[i] < x[lowest] ? i : lowest;
     }
     return lowest;
-  }
-
-  /** A corner may lie up to a sample further along the ramp that leads to it: rectangular. */
-  private static double corner(double[] x, int at) {
-    int before = Math.max(0, at - 1);
-    int after = Math.min(x.length - 1, at + 1);
-    return (Math.min(x[before], x[after]) - x[at]) / Math.sqrt(3);
   }
 
   /**

@@ -83,6 +83,9 @@ record Regulation(Channel output, Channel feed, double nominal_V) {
     return falls;
   }
 
+  /**
+   * A fall is known to a sample, so that a period scatters by the grid alone: not counted twice.
+   */
   private Measurement period(List<Integer> falls) {
     double[] periods = new double[falls.size() - 1];
     for (int k = 0; k < periods.length; k++) {
@@ -94,9 +97,10 @@ record Regulation(Channel output, Channel feed, double nominal_V) {
     for (double p : periods) {
       squares += (p - mean) * (p - mean);
     }
-    double scatter = Math.sqrt(squares / Math.max(1, periods.length - 1) / periods.length);
-    double grid = 1 / output.sampleRate_Hz() / Math.sqrt(6) / periods.length;
-    return new Measurement(mean, Root.of(scatter, grid), Unit.SECOND);
+    double grid = 1 / output.sampleRate_Hz() / Math.sqrt(6);
+    double own = Math.max(0, squares / Math.max(1, periods.length - 1) - grid * grid);
+    double u = Root.of(Math.sqrt(own / periods.length), grid / periods.length);
+    return new Measurement(mean, u, Unit.SECOND);
   }
 
   private void collapse(Window window, Readings into) {
@@ -118,18 +122,36 @@ record Regulation(Channel output, Channel feed, double nominal_V) {
     }
     into.none("the output leaves regulation in this hold", Quantity.LINE_REGULATION);
     double after_s = Math.max(0, back / output.sampleRate_Hz() - window.hold().start_s());
-    double u = size / output.sampleRate_Hz() / Math.sqrt(3);
-    into.put(Quantity.COLLAPSE, new Measurement(after_s, u, Unit.SECOND));
+    double blocksOff = Root.of(1 / Math.sqrt(3), undecided(window, size, lost) / 4.0);
+    into.put(
+        Quantity.COLLAPSE,
+        new Measurement(after_s, blocksOff * size / output.sampleRate_Hz(), Unit.SECOND));
     if (back == window.holdFrom() || !moves(window)) {
       into.none("the input does not move in this hold", Quantity.INPUT_AT_COLLAPSE);
       return;
     }
     double then = mean(feed, back - size, back);
-    int next = Math.min(back + size, end);
-    double later = back < next ? mean(feed, back, next) : then;
+    // How far the input moves in the time that is left open, from wide enough for its noise.
+    int reach = size * (int) Math.ceil(4 + 2 * blocksOff);
+    int from = Math.max(window.holdFrom(), back - reach);
+    int to = Math.min(end, back + reach);
+    int half = (to - from) / 2;
+    double perBlock =
+        (mean(feed, to - half, to) - mean(feed, from, from + half)) / half * (double) size;
+    double noise = BlockNoise.of(feed, window.holdFrom(), window.holdTo(), size);
     into.put(
         Quantity.INPUT_AT_COLLAPSE,
-        feed.absolute(then, Root.of(feed.resolution().ofOne(), (later - then) / Math.sqrt(3))));
+        feed.absolute(then, Root.of(feed.resolution().ofOne(), noise, perBlock * blocksOff)));
+  }
+
+  /** Blocks so near the level that noise could have decided on which side of it they lie. */
+  private int undecided(Window window, int size, double level) {
+    double near = 2 * BlockNoise.of(output, window.holdFrom(), window.holdTo(), size);
+    int undecided = 0;
+    for (int at = window.holdFrom(); at + size <= window.holdTo(); at += size) {
+      undecided += Math.abs(mean(output, at, at + size) - level) <= near ? 1 : 0;
+    }
+    return undecided;
   }
 
   private boolean moves(Window window) {
@@ -148,12 +170,14 @@ record Regulation(Channel output, Channel feed, double nominal_V) {
     Blocks out = Blocks.of(output, window.from(), window.to(), MOST_BLOCKS);
     LinearFit fit = LinearFit.line(line.mean(), out.mean());
     double percent = 100 * range / nominal_V;
+    double hides = output.resolution().left(out.scatter(), fit.coefficient(1) * range, out.count());
     into.put(
         Quantity.LINE_REGULATION,
         new Measurement(
             percent * fit.coefficient(1),
             percent
-                * Root.of(fit.u(1) * Math.sqrt(CORRELATED), output.resolution().ofOne() / range),
+                * Root.of(
+                    fit.u(1) * Math.sqrt(CORRELATED), hides * output.resolution().ofOne() / range),
             Unit.PERCENT));
   }
 

@@ -5,6 +5,8 @@ import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import corewright.measures.Unit;
 import corewright.measures.pulse.Transition;
+import corewright.measures.wave.NoisyExtreme;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 
@@ -22,6 +24,9 @@ record Start(Channel output, Optional<Channel> inputCurrent, double nominal_V) {
 
   /** The start is over this many rise times after the output is up. */
   private static final double AFTERWARDS = 3;
+
+  /** Coverage factor that turns the half-width of a 95 % interval into what stands for u. */
+  private static final double K = 2;
 
   void read(Map<Quantity, Reading> into) {
     int n = output.wave().size();
@@ -47,13 +52,33 @@ record Start(Channel output, Optional<Channel> inputCurrent, double nominal_V) {
       none("the record does not show the whole of the start", into);
       return;
     }
-    double grid = 1 / rate / Math.sqrt(6);
-    into.put(Quantity.START_RISE, Reading.of(rise.duration_s(), grid, Unit.SECOND));
+    double noise = BlockNoise.of(output, 0, x.length, 1);
+    double uRise =
+        Root.of(
+            1 / rate / Math.sqrt(6),
+            near(x, up, x[0] + 0.1 * (nominal_V - x[0]), noise) / rate / Math.sqrt(12),
+            near(x, up, x[0] + 0.9 * (nominal_V - x[0]), noise) / rate / Math.sqrt(12));
+    into.put(Quantity.START_RISE, Reading.of(rise.duration_s(), uRise, Unit.SECOND));
     into.put(
         Quantity.START_OVERSHOOT,
-        measured(output.difference(highest - nominal_V, output.resolution().ofOne())));
+        measured(output.difference(highest - nominal_V, ofHighest(output, x, noise))));
     int end = (int) Math.min(n, up + AFTERWARDS * rise.duration_s() * rate);
     inrush(end, into);
+  }
+
+  /** Samples on the way up that noise alone could move across a level. */
+  private static int near(double[] x, int up, double level, double noise) {
+    int near = 0;
+    for (int i = 0; i < up; i++) {
+      near += Math.abs(x[i] - level) <= noise ? 1 : 0;
+    }
+    return near;
+  }
+
+  /** What noise and rounding leave in the highest of all samples. */
+  private static double ofHighest(Channel channel, double[] x, double noise) {
+    int sharing = NoisyExtreme.sharing(x, x.length, noise, -1);
+    return Root.of(NoisyExtreme.halfWidth(noise, sharing, 1) / K, channel.resolution().ofOne());
   }
 
   private void inrush(int end, Map<Quantity, Reading> into) {
@@ -74,7 +99,9 @@ record Start(Channel output, Optional<Channel> inputCurrent, double nominal_V) {
       squares += now * now / rate;
       sum += now / rate;
     }
-    double u = current.resolution().ofOne();
+    double[] x = new double[end];
+    Arrays.setAll(x, current.wave()::at);
+    double u = ofHighest(current, x, BlockNoise.of(current, 0, end, 1));
     into.put(Quantity.INRUSH, measured(current.absolute(highest, u)));
     // ∂(∫i²)/∂gain = 2∫i², ∂/∂offset = 2∫i.
     double uSquares =

@@ -46,7 +46,7 @@ final class BandReturn {
     double narrow = NoisyExtreme.otherHalfWidth(settled.noise(), crossing, settled.correlated());
     double earlier = at - after_s(band + Math.hypot(wide, 2 * settled.u()));
     double later = after_s(band - Math.hypot(narrow, 2 * settled.u())) - at;
-    double grid = 2 / sampleRate_Hz / Math.sqrt(3);
+    double grid = 1 / sampleRate_Hz; // it was inside at that sample and outside at the one before
     return Math.hypot(grid, Math.max(earlier, later));
   }
 

@@ -1,5 +1,7 @@
 package corewright.measures.wave;
 
+import java.util.Arrays;
+
 /**
  * Bins of the discrete Fourier transform of a real sequence of any length n.
  *
@@ -11,16 +13,28 @@ final class Bins {
   private static final double SCALLOP = Math.pow(10, -1.5 / 10); // of power; 1.42 dB and a little
   private static final int RESYNC = 256;
 
+  /**
+   * A Hann line reaches two bins to either side; from here to there it is noise, or other lines.
+   */
+  private static final int NEAREST = 4;
+
+  private static final int FARTHEST = 24;
+
+  /** Median of a Rayleigh distribution of scale 1, √(2 ln 2). */
+  private static final double RAYLEIGH = Math.sqrt(2 * Math.log(2));
+
   private final double[] x;
+  private final int padded;
+  private final double[] power;
 
   Bins(double[] x) {
     this.x = x;
+    padded = Integer.highestOneBit(Math.max(2, 2 * x.length - 1));
+    power = power();
   }
 
   /** Index of the largest bin in {@code [low, high]}; ties go to the lower. */
   int strongest(int low, int high) {
-    int padded = Integer.highestOneBit(Math.max(2, 2 * x.length - 1));
-    double[] power = power(padded);
     double perBin = (double) padded / x.length;
     int first = (int) Math.floor((low - 1) * perBin);
     int last = Math.min(padded / 2, (int) Math.ceil((high + 1) * perBin));
@@ -53,6 +67,26 @@ final class Bins {
     return best;
   }
 
+  /**
+   * Scale of the Rayleigh distribution of |X| beside a bin, from the median of its neighbours: a
+   * few other lines do not move it.
+   */
+  double floorBeside(int k) {
+    double perBin = (double) padded / x.length;
+    double[] beside = new double[2 * (FARTHEST - NEAREST + 1)];
+    int count = 0;
+    for (int away = NEAREST; away <= FARTHEST; away++) {
+      for (int sign = -1; sign <= 1; sign += 2) {
+        int i = (int) Math.round((k + sign * away) * perBin);
+        if (i > perBin && i <= padded / 2) {
+          beside[count++] = power[i];
+        }
+      }
+    }
+    Arrays.sort(beside, 0, count);
+    return count == 0 ? 0 : Math.sqrt(beside[count / 2]) / RAYLEIGH;
+  }
+
   /** |X[k]| on the grid of the sequence's own length. */
   double magnitude(int k) {
     int n = x.length;
@@ -77,7 +111,7 @@ final class Bins {
   }
 
   /** |X|² at 0 … padded/2, from one transform of half the size (even and odd samples as re, im). */
-  private double[] power(int padded) {
+  private double[] power() {
     int half = padded / 2;
     double[] re = new double[half];
     double[] im = new double[half];
@@ -85,7 +119,7 @@ final class Bins {
       ((i & 1) == 0 ? re : im)[i >> 1] = x[i];
     }
     new Fft(half).transform(re, im);
-    double[] power = new double[half + 1];
+    double[] squares = new double[half + 1];
     for (int k = 0; k <= half; k++) {
       int a = k % half;
       int b = (half - k) % half;
@@ -98,8 +132,8 @@ final class Bins {
       double s = Math.sin(angle);
       double real = evenRe + oddRe * c - oddIm * s;
       double imaginary = evenIm + oddRe * s + oddIm * c;
-      power[k] = real * real + imaginary * imaginary;
+      squares[k] = real * real + imaginary * imaginary;
     }
-    return power;
+    return squares;
   }
 }

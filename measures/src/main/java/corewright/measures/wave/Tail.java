@@ -15,6 +15,10 @@ import java.util.Arrays;
  */
 public record Tail(double highest, double lowest) {
   private static final int OUTERMOST = 10;
+
+  /** The lowest of a level lies about that many deviations below it. */
+  private static final double SHARING = 3.5;
+
   private static final double GUMBEL = Math.PI / Math.sqrt(6);
 
   public static Tail of(Waveform wave, int from, int to) {
@@ -60,11 +64,28 @@ public record Tail(double highest, double lowest) {
    * @param step resolution: steps wider than the tail hide it
    * @param sd standard deviation about the trend, which contains ripple; the noise is not above it
    * @param window samples that the tail was taken from
-   * @param count samples that the lowest was taken from
+   * @param wave {@code [from, to)} of it is what the lowest was taken from
    */
-  public double lowestU(double step, double sd, int window, int count) {
+  public double lowestU(double step, double sd, int window, Waveform wave, int from, int to) {
     double factor = Math.sqrt(2 * Math.log(Math.max(2, (double) window / OUTERMOST)));
-    return NoisyExtreme.halfWidth(Math.min(sd, (lowest + step / 2) * factor), count, 1);
+    double noise = Math.min(sd, (lowest + step / 2) * factor);
+    return NoisyExtreme.halfWidth(noise, sharing(wave, from, to, noise), 1);
+  }
+
+  /**
+   * Samples that noise could have made the lowest: fewer at the bottom of a dip than in a level.
+   */
+  private static int sharing(Waveform wave, int from, int to, double noise) {
+    int least = Integer.MAX_VALUE;
+    for (int i = from; i < to; i++) {
+      least = Math.min(least, wave.codeAt(i));
+    }
+    double bound = least + SHARING * noise / wave.lsb();
+    int sharing = 0;
+    for (int i = from; i < to; i++) {
+      sharing += wave.codeAt(i) <= bound ? 1 : 0;
+    }
+    return sharing;
   }
 
   /** Standard uncertainty of the highest sample from its scatter. */

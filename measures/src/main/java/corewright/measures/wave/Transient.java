@@ -27,6 +27,8 @@ public record Transient(
     double recovery_s,
     double recoveryU_s) {
 
+  private static final double BOTTOM = 2; // found good by simulation: the coverage study
+
   /** How the answer ended. */
   public enum Recovery {
     RECOVERED("recovered"),
@@ -84,12 +86,15 @@ public record Transient(
         back.halfWidth_s());
   }
 
-  /** Samples from the first to the last that lie within the noise of the lowest. */
+  /**
+   * Samples from the first to the last that noise could have made the lowest. The lowest is itself
+   * noise below the bottom, so that they reach further up than one standard deviation.
+   */
   private static int bottom(double[] x, int count, int lowest, double noise) {
     int first = lowest;
     int last = lowest;
     for (int i = 0; i < count; i++) {
-      if (x[i] <= x[lowest] + noise) {
+      if (x[i] <= x[lowest] + BOTTOM * noise) {
         first = Math.min(first, i);
         last = Math.max(last, i);
       }

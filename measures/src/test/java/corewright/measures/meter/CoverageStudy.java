@@ -3,69 +3,28 @@ package corewright.measures.meter;
 import corewright.measures.Capture;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
-import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Synthetic;
 import corewright.measures.Unit;
 import corewright.measures.Waveform;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 
 /**
- * How often the stated intervals hold the truth. Each record is made from a formula whose readings
- * are known in closed form (level, droop, slope, dip, band crossing), then given white or
- * correlated noise and rounded to codes; parameters are drawn anew for each.
+ * How often the stated intervals hold the truth, in records of four holds. Each is made from a
+ * formula whose readings are known in closed form (level, droop, slope, dip, band crossing), then
+ * given white or correlated noise and rounded to codes; parameters are drawn anew for each.
  */
 final class CoverageStudy {
   private static final double NOMINAL_V = 48;
   private static final int HOLDS = 4;
+  private static final double BAND_V = 0.3;
+  private static final double INPUT_V = 12.003;
 
-  private final Map<Quantity, List<double[]>> outcomes = new EnumMap<>(Quantity.class);
+  private CoverageStudy() {}
 
-  /** Makes and reads {@code count} records. */
-  static CoverageStudy of(int count, long seed) {
-    CoverageStudy study = new CoverageStudy();
-    for (int i = 0; i < count; i++) {
-      study.record(new Random(0x9E3779B97F4A7C15L * (seed + i))); // neighbouring seeds are alike
-    }
-    return study;
-  }
-
-  /** What the intervals of one quantity are worth. */
-  record Line(Quantity quantity, int count, double covered, double width) {
-    @Override
-    public String toString() {
-      return String.format(
-          Locale.ROOT,
-          "%-22s %7d readings, %.2f %% within U, U %.2f of the half-width",
-          quantity.id(),
-          count,
-          100 * covered,
-          width);
-    }
-  }
-
-  List<Line> lines() {
-    List<Line> lines = new ArrayList<>();
-    outcomes.forEach(
-        (quantity, all) -> {
-          double[] ratios = all.stream().mapToDouble(o -> Math.abs(o[0]) / o[1]).sorted().toArray();
-          double covered =
-              (double) Arrays.stream(ratios).filter(ratio -> ratio <= 1).count() / all.size();
-          // What all U could be multiplied by to hold exactly 95 %: the empirical half-width.
-          double halfWidth = ratios[(int) (0.95 * (ratios.length - 1))];
-          lines.add(new Line(quantity, all.size(), covered, 1 / halfWidth));
-        });
-    return lines;
-  }
-
-  private void record(Random random) {
+  static void record(Random random, Coverage into) {
     boolean fast = random.nextBoolean();
     double rate = fast ? 200e3 : 1e3;
     int length = 2000 + random.nextInt(3000);
@@ -77,7 +36,7 @@ final class CoverageStudy {
     double phi = new double[] {0, 0, 0.5, 0.8, 0.95}[random.nextInt(5)];
     boolean calm = random.nextBoolean(); // then extremes have a closed form too
     double ripple = calm ? 0 : noise * 2 * random.nextDouble();
-    double ripple_Hz = rate * (0.02 + 0.25 * random.nextDouble());
+    double ripple_Hz = rate * (0.02 + 0.15 * random.nextDouble());
     double resistance = 0.01 + 0.2 * random.nextDouble();
     double drift = calm ? 0 : noise * 3 * random.nextGaussian() / hold_s;
     double[] loads = {0, 0.5 + random.nextDouble(), 2 + random.nextDouble(), 1};
@@ -103,8 +62,8 @@ final class CoverageStudy {
             rate,
             n / rate,
             new Synthetic.Signal(Synthetic.steps(starts, loads, 1e-9), 0.003, 5.0 / 4096),
-            Synthetic.exactly(48),
-            new Synthetic.Signal(t -> 12.003, 0.006, 20.0 / 4096),
+            new Synthetic.Signal(Synthetic.steps(starts, inputs(loads), 1e-9), 0.02, 40.0 / 4096),
+            new Synthetic.Signal(t -> INPUT_V, 0.006, 20.0 / 4096),
             random.nextLong());
     Capture capture =
         new Capture(
@@ -112,39 +71,60 @@ final class CoverageStudy {
             Waveform.ofCodes(codes, lsb, 0, Unit.VOLT),
             load.load(),
             load.feeds(),
-            Optional.empty(),
+            Optional.of(load.output()),
             List.of());
-    MeasuredRun run = RunMeter.read(capture, Synthetic.settings(settle_s, 0, NOMINAL_V));
+    MeasuredRun run =
+        RunMeter.read(
+            capture, Synthetic.settings(settle_s, 0, NOMINAL_V).withBand(Optional.of(BAND_V)));
     if (run.holds().size() != HOLDS) {
       throw new AssertionError("found " + run.holds().size() + " holds");
     }
     double window_s = length / rate;
-    double rms =
-        Math.sqrt(
-            noise * noise
-                + ripple * ripple / 2
-                + Math.pow(drift * window_s, 2) / 12
-                + lsb * lsb / 12);
-    double recovery = tau * lastAt(0.01 * NOMINAL_V / depth);
+    double still = noise * noise + ripple * ripple / 2 + lsb * lsb / 12;
+    double rms = Math.sqrt(still + Math.pow(drift * window_s, 2) / 12);
     for (MeasuredHold hold : run.holds()) {
       int k = hold.index();
-      add(hold, Quantity.OUTPUT, NOMINAL_V + offset - resistance * loads[k], noise);
-      add(hold, Quantity.INPUT, 12.003, 0.006);
-      add(hold, Quantity.LOAD, loads[k], 0.003);
-      add(hold, Quantity.RIPPLE_RMS, rms, noise);
-      add(hold, Quantity.DRIFT, 60 * drift, noise / window_s);
+      double level = NOMINAL_V + offset - resistance * loads[k];
+      into.add(hold, Quantity.OUTPUT, level);
+      into.add(hold, Quantity.INPUT, INPUT_V);
+      into.add(hold, Quantity.LOAD, loads[k]);
+      into.add(hold, Quantity.INPUT_CURRENT, inputs(loads)[k]);
+      into.add(hold, Quantity.EFFICIENCY, 100 * level * loads[k] / (INPUT_V * inputs(loads)[k]));
+      into.add(hold, Quantity.RIPPLE_RMS, rms);
+      into.add(hold, Quantity.RIPPLE_RMS_DETRENDED, Math.sqrt(still));
+      if (ripple > 0) {
+        into.add(hold, Quantity.RIPPLE_FUNDAMENTAL, ripple_Hz);
+        into.add(hold, Quantity.RIPPLE_FUNDAMENTAL_AMPLITUDE, ripple);
+      }
+      into.add(hold, Quantity.DRIFT, 60 * drift);
+      into.add(hold, Quantity.DRIFT_ROBUST, 60 * drift);
       if (k > 0) {
-        add(hold, Quantity.DROOP, resistance * loads[k], noise);
+        into.add(hold, Quantity.DROOP, resistance * loads[k]);
+        into.add(hold, Quantity.LOAD_REGULATION, 100 * resistance * loads[k] / level);
       }
       if (k > 0 && calm) {
         boolean rises = loads[k] > loads[k - 1];
-        add(hold, rises ? Quantity.UNDERSHOOT : Quantity.OVERSHOOT, depth, noise);
-        add(hold, Quantity.RECOVERY, recovery, tau);
+        into.add(hold, rises ? Quantity.UNDERSHOOT : Quantity.OVERSHOOT, depth);
+        into.add(hold, Quantity.RECOVERY, tau * lastAt(0.01 * NOMINAL_V / depth));
+        into.add(hold, Quantity.RECOVERY_QUARTER, tau * lastAt(0.0025 * NOMINAL_V / depth));
+        into.add(hold, Quantity.RECOVERY_BAND, tau * lastAt(BAND_V / depth));
+        if (rises) {
+          into.add(hold, Quantity.TIME_OF_MINIMUM, tau);
+          into.add(hold, Quantity.OUTPUT_MINIMUM, level - depth);
+        }
       }
-      add(hold, Quantity.INPUT_MINIMUM, 12.003, 0.006);
+      into.add(hold, Quantity.INPUT_MINIMUM, INPUT_V);
     }
-    Measurement slope = run.reading(Quantity.OUTPUT_RESISTANCE).measurement().orElseThrow();
-    add(Quantity.OUTPUT_RESISTANCE, slope, resistance, noise);
+    into.add(run, Quantity.OUTPUT_RESISTANCE, resistance);
+  }
+
+  /** What the input draws at each load, A: some of its own, and more than in proportion. */
+  private static double[] inputs(double[] loads) {
+    double[] inputs = new double[loads.length];
+    for (int k = 0; k < inputs.length; k++) {
+      inputs[k] = 0.3 + 4.4 * loads[k];
+    }
+    return inputs;
   }
 
   /** Rises to 1 at 1 and falls again: x·exp(1−x). */
@@ -165,15 +145,5 @@ final class CoverageStudy {
       }
     }
     return low;
-  }
-
-  private void add(MeasuredHold hold, Quantity quantity, double truth, double scale) {
-    hold.value(quantity).ifPresent(read -> add(quantity, read, truth, scale));
-  }
-
-  private void add(Quantity quantity, Measurement read, double truth, double scale) {
-    outcomes
-        .computeIfAbsent(quantity, q -> new ArrayList<>())
-        .add(new double[] {(read.value() - truth) / scale, read.expanded(2) / scale});
   }
 }
