@@ -113,6 +113,36 @@ class DroppedTest {
     assertEquals(200, visit.get(at + "?as=record").statusCode());
   }
 
+  /** A record whose line 1002 is no number, and one whose columns nobody can tell. */
+  @Test
+  void namesEachMistakeOfABadFileWithItsLineAndReadsItOnceItIsCorrected() {
+    String[] lines = HostileShop.weak().split("\n");
+    lines[1001] = "1.000,12.4,broken,0";
+    String torn = drop(visit, "torn.csv", bytes(String.join("\n", lines)));
+    String page = visit.get(torn + "?as=record&family=sd48").body();
+    assertTrue(page.contains("torn.csv could not be read as a recorded test"), page);
+    assertTrue(page.contains("Line 1002: a number is expected"), page);
+    assertTrue(page.contains("Mend or remove the line"), page);
+    assertFalse(page.contains("<b>FAIL</b>"), "half a record is no record");
+
+    String unnamed = HostileShop.weak().replaceFirst("[^\n]*", "a,b,c,d");
+    String at = drop(visit, "unnamed.csv", bytes(unnamed));
+    assertTrue(
+        visit
+            .get(at + "?as=record&family=sd48")
+            .body()
+            .contains("Line 1: no column is called time"));
+    String named =
+        visit
+            .get(
+                at
+                    + "?as=record&family=sd48&column-time=a&unit-time=s&column-input=b&unit-input=V"
+                    + "&column-output=c&unit-output=V&column-load=d&unit-load=A")
+            .body();
+    assertTrue(named.contains("<b>FAIL</b>"), named);
+    assertTrue(named.contains("44.00"), named);
+  }
+
   @Test
   void belongsToTheSessionThatBroughtIt() {
     String at = drop(visit, "drive.csv", bytes(log("Module output (V)")));

@@ -37,8 +37,9 @@ public final class HostileShop {
   static synchronized Made shared() throws IOException {
     if (once.isEmpty()) {
       Path folder = Files.createTempDirectory("shop");
-      once = Optional.of(in(folder));
-      owner = Optional.of(Visit.to(folder));
+      Clock midday = new MiddayClock();
+      once = Optional.of(in(folder, midday));
+      owner = Optional.of(Visit.to(folder, midday));
       owner.get().signIn(Visit.OWNER, Visit.PASSWORD);
       Runtime.getRuntime().addShutdownHook(new Thread(() -> remove(folder)));
     }
@@ -63,13 +64,13 @@ public final class HostileShop {
   /** What was made. */
   public record Made(String tag, String run, String untested) {}
 
-  public static Made in(Path folder) throws IOException {
+  private static Made in(Path folder, Clock clock) throws IOException {
     try (Workshop shop =
-        Workshop.open(Catalogue.ofHome(), folder, ShopFile.in(folder), "console", Clock.system())) {
+        Workshop.open(Catalogue.ofHome(), folder, ShopFile.in(folder), "console", clock)) {
       shop.ledger()
           .accounts()
           .put(Visit.OWNER, Role.OWNER, Visit.PASSWORD.toCharArray(), Visit.OWNER);
-      String tag = receive(shop);
+      String tag = receive(shop, clock);
       Path record = folder.resolve("weak.csv");
       Files.writeString(record, weak());
       RunRecord run =
@@ -100,11 +101,11 @@ public final class HostileShop {
                   IMG),
               Visit.OWNER);
       shop.ledger().facts().confirm(tag, SCRIPT, "", Visit.OWNER);
-      return new Made(tag, run.id(), receive(shop));
+      return new Made(tag, run.id(), receive(shop, clock));
     }
   }
 
-  private static String receive(Workshop shop) {
+  private static String receive(Workshop shop, Clock clock) {
     String tag = shop.ledger().nextTag();
     shop.ledger()
         .receive(
@@ -116,7 +117,7 @@ public final class HostileShop {
                 SCRIPT + "Sons",
                 "repair",
                 SCRIPT,
-                Clock.system().wall(),
+                clock.wall(),
                 Visit.OWNER));
     return tag;
   }
