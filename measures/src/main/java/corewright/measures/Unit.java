@@ -13,6 +13,7 @@ public enum Unit {
   FARAD("F"),
   JOULE("J"),
   CELSIUS("°C"),
+  KELVIN("K"),
   PERCENT("%"),
   VOLT_PER_MINUTE("V/min"),
   AMPERE_SQUARED_SECOND("A²s"),

@@ -14,6 +14,9 @@ final class KindRules {
   /** A source that is told more often than this does not follow (common practice, no source). */
   private static final double FASTEST_VPERS = 5;
 
+  /** A shorter stretch shows settling and no drift, s. */
+  private static final double LEAST_CRANK_S = 1;
+
   private KindRules() {}
 
   /** A key that a kind does not take would be left out of what is done, in silence. */
@@ -105,6 +108,57 @@ final class KindRules {
         }
       }
       settled(draft, step.each("levels"), found);
+    }
+  }
+
+  /** A cranking is judged where the input is good; what leads there only passes by. */
+  static void cranks(ProfileDraft draft, Consumer<Mistake> found) {
+    for (Section step : of(draft, Step.Kind.CRANK)) {
+      List<Section> judged =
+          step.each("levels").stream().filter(l -> l.flag("judged", true)).toList();
+      if (judged.isEmpty()) {
+        found.accept(
+            step.mistake(
+                "levels",
+                "no level of '" + step.text("id") + "' is judged",
+                "Leave out \"judged\": false at the plateau"));
+      }
+      for (Section level : judged) {
+        if (level.number("input_V") < draft.tolerated_V()) {
+          found.accept(
+              level.mistake(
+                  "input_V",
+                  "below "
+                      + shown(draft.tolerated_V())
+                      + " V nothing is said about a unit, and every run would be void",
+                  "Write at least " + shown(draft.good_V()) + ", or \"judged\": false"));
+        }
+        if (level.number("hold_s") <= LEAST_CRANK_S) {
+          found.accept(
+              level.mistake(
+                  "hold_s",
+                  "a drift is not read from " + shown(level.number("hold_s")) + " s",
+                  "Hold for more than " + shown(LEAST_CRANK_S) + " s"));
+        }
+      }
+      settled(draft, judged, found);
+    }
+  }
+
+  /** After the decay nothing feeds the unit any more. */
+  static void decayLast(ProfileDraft draft, Consumer<Mistake> found) {
+    List<Section> steps = draft.steps();
+    for (int i = 0; i + 1 < steps.size(); i++) {
+      String next = steps.get(i + 1).text("kind");
+      if (steps.get(i).text("kind").equals("decay") && !next.equals("discharge")) {
+        found.accept(
+            steps
+                .get(i + 1)
+                .mistake(
+                    "kind",
+                    "'" + steps.get(i + 1).text("id") + "' follows on a decay, without feed",
+                    "Let the discharge follow"));
+      }
     }
   }
 

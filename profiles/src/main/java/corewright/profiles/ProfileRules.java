@@ -30,6 +30,8 @@ final class ProfileRules {
           KindRules::beside,
           KindRules::ramps,
           KindRules::levels,
+          KindRules::cranks,
+          KindRules::decayLast,
           KindRules::given,
           KindRules::once,
           LimitRules::names,

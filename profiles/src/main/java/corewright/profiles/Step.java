@@ -94,6 +94,12 @@ public record Step(
     LOCK_OUT,
     /** The highest input, for a while. */
     HIGH_LINE,
+    /** The levels of a cranking, at one load, several times. */
+    CRANK,
+    /** A load until the case no longer warms. */
+    THERMAL,
+    /** The input taken away without load: how long the output holds up. */
+    DECAY,
     /** Source off, discharge on, until the family's safe level is proved. */
     DISCHARGE;
 

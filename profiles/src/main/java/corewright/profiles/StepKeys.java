@@ -41,7 +41,19 @@ record StepKeys(Set<String> more, Set<Quantity> yields) {
               Quantity.LOCK_OUT_ON,
               Quantity.LOCK_OUT_HYSTERESIS),
           Step.Kind.HIGH_LINE,
-          of(List.of(), Quantity.HIGH_LINE_OUTPUT, Quantity.HIGH_LINE_LOWEST));
+          of(List.of(), Quantity.HIGH_LINE_OUTPUT, Quantity.HIGH_LINE_LOWEST),
+          Step.Kind.CRANK,
+          of(
+              List.of("levels", "repeats"),
+              Quantity.CRANK_OUTPUT,
+              Quantity.CRANK_LOWEST,
+              Quantity.CRANK_DRIFT,
+              Quantity.CRANK_SPREAD,
+              Quantity.CRANK_INPUT),
+          Step.Kind.THERMAL,
+          of(List.of(), Quantity.THERMAL_DRIFT, Quantity.CASE_RISE),
+          Step.Kind.DECAY,
+          of(List.of(), Quantity.DECAY_HALF));
 
   /** Every kind that samples at its own rate may say so. */
   private static StepKeys of(List<String> more, Quantity... yields) {

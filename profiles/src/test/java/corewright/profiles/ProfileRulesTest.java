@@ -105,6 +105,10 @@ class ProfileRulesTest {
           "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 9, "hold_s": 1 }, { "input_V": 17, "hold_s": 1 }] | /steps/2/levels/1/input_V | 17 V is above what sd48 may be given, 16 V | Write at most 16
           "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 8, "hold_s": 1 }, { "input_V": 16, "hold_s": 1 }] | /steps/2/levels/0/input_V | below 9 V nothing is said about a unit | Write at least 9
           "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 9, "hold_s": 0.1 }, { "input_V": 16, "hold_s": 1 }] | /steps/2/levels/0/hold_s | 0.1 s is over before settle_s is, 0.1 s | Hold longer, or settle shorter
+          "kind": "crank", "inputLimit_A": 16, "load_A": 1, "repeats": 5, "levels": [{ "input_V": 9, "hold_s": 2, "judged": false }, { "input_V": 10, "hold_s": 2, "judged": false }] | /steps/2/levels | no level of 'new' is judged | Leave out "judged": false at the plateau
+          "kind": "crank", "inputLimit_A": 16, "load_A": 1, "repeats": 5, "levels": [{ "input_V": 8, "hold_s": 2 }, { "input_V": 10, "hold_s": 2 }] | /steps/2/levels/0/input_V | below 9 V nothing is said about a unit, and every run would be void | Write at least 10, or "judged": false
+          "kind": "crank", "inputLimit_A": 16, "load_A": 1, "repeats": 5, "levels": [{ "input_V": 8, "hold_s": 2, "judged": false }, { "input_V": 10, "hold_s": 1 }] | /steps/2/levels/1/hold_s | a drift is not read from 1 s | Hold for more than 1 s
+          "kind": "crank", "inputLimit_A": 16, "load_A": 2.5, "repeats": 5, "levels": [{ "input_V": 8, "hold_s": 2, "judged": false }, { "input_V": 10, "hold_s": 2 }] | /steps/2/load_A | 2.5 A is above the rated load of sd48, 2 A | Write at most 2
           "kind": "highLine", "input_V": 17, "inputLimit_A": 16, "hold_s": 1 | /steps/2/input_V | 17 V is above what sd48 may be given, 16 V | Write at most 16
           """)
   void aStepThatIsNoHoldIsHeldToItsOwnRules(
@@ -133,6 +137,14 @@ class ProfileRulesTest {
             .stream()
             .map(m -> m.message().replace("other", "new"))
             .toList());
+  }
+
+  @Test
+  void afterADecayNothingButTheDischargeFollows() {
+    String decay = "\"kind\": \"decay\", \"input_V\": 12.5, \"inputLimit_A\": 16, \"hold_s\": 20";
+    assertEquals(
+        List.of("'rest' follows on a decay, without feed"),
+        withStep(decay, "{ \"id\": \"rest\"").stream().map(Mistake::message).toList());
   }
 
   @Test

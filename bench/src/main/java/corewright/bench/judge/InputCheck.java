@@ -4,7 +4,9 @@ import corewright.bench.record.Qualifier;
 import corewright.measures.FeedReadings;
 import corewright.measures.Figures;
 import corewright.measures.MeasuredHold;
+import corewright.measures.MeasuredRun;
 import corewright.measures.Measurement;
+import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import corewright.profiles.Family;
 import corewright.profiles.InputZones;
@@ -64,8 +66,57 @@ final class InputCheck {
         Comparator.comparing(Seen::qualifier).reversed().thenComparingDouble(Seen::spare_V);
   }
 
+  /** The worst of holds and cranking. */
+  Seen run(MeasuredRun run) {
+    Seen ofHolds = holds(run.holds());
+    return crank(run.reading(Quantity.CRANK_INPUT))
+        .filter(seen -> Seen.WORST_FIRST.compare(seen, ofHolds) < 0)
+        .orElse(ofHolds);
+  }
+
+  /**
+   * The lowest feed of all crankings against the highest edges of the feeds; empty where the run
+   * has none.
+   */
+  private Optional<Seen> crank(Reading lowest) {
+    double good_V = profile.feeds().stream().mapToDouble(f -> f.zones().good_V()).max().orElse(0);
+    double tolerated_V =
+        profile.feeds().stream().mapToDouble(f -> f.zones().tolerated_V()).max().orElse(0);
+    return lowest
+        .measurement()
+        .map(
+            m -> {
+              Qualifier is =
+                  m.value() >= good_V
+                      ? Qualifier.VALID
+                      : m.value() >= tolerated_V ? Qualifier.TOLERATED : Qualifier.VOID;
+              String bound = Figures.like(is == Qualifier.VOID ? tolerated_V : good_V, m);
+              return new Seen(
+                  is,
+                  m.value() - good_V,
+                  switch (is) {
+                    case VALID ->
+                        "The input stayed at or above "
+                            + Figures.withU(m)
+                            + " while cranking: a valid test.";
+                    case TOLERATED ->
+                        "The input fell to "
+                            + Figures.withU(m)
+                            + " while cranking, below "
+                            + bound
+                            + ": a pass counts, a fail does not.";
+                    case VOID ->
+                        "The input fell to "
+                            + Figures.withU(m)
+                            + " while cranking, below "
+                            + bound
+                            + ": too low for a valid test.";
+                  });
+            });
+  }
+
   /** The worst of all judged holds; of all holds if none is judged; void if there are none. */
-  Seen run(List<MeasuredHold> holds) {
+  private Seen holds(List<MeasuredHold> holds) {
     List<MeasuredHold> judged = holds.stream().filter(plan::judged).toList();
     return (judged.isEmpty() ? holds : judged)
         .stream()

@@ -81,7 +81,7 @@ public final class Judge {
         profile,
         plan,
         inputs,
-        inputs.run(run.holds()),
+        inputs.run(run),
         rule,
         findings,
         new BenchDoubts(family, plan).of(run.holds(), reference));

@@ -4,6 +4,7 @@ import corewright.bench.port.Meter;
 import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
+import corewright.measures.Unit;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ final class Aids implements AutoCloseable {
   private final Decay decay;
   private final Map<Quantity, Reading> firstPower = new EnumMap<>(Quantity.class);
   private double holdsFrom_s = Double.NaN;
+  private Optional<Reading> caseRise = Optional.empty();
 
   /**
    * @param warmth told of every temperature of the case
@@ -67,6 +69,32 @@ final class Aids implements AutoCloseable {
     firstPower.putAll(standing);
   }
 
+  /** By how much the case warmed between two moments, K; empty where nobody knows. */
+  Optional<Double> warmed(double from_s, double to_s) {
+    List<Beside.Timed> inside =
+        caseWatch.map(CaseWatch::readings).orElse(List.of()).stream()
+            .filter(c -> c.at_s() >= from_s && c.at_s() <= to_s)
+            .toList();
+    return inside.size() < 2
+        ? Optional.empty()
+        : Optional.of(
+            inside.get(inside.size() - 1).reading().value() - inside.get(0).reading().value());
+  }
+
+  /** The case was watched under load between these moments: its rise is a reading of the run. */
+  void warming(double from_s, double to_s) {
+    double u_K =
+        caseWatch.map(CaseWatch::readings).orElse(List.of()).stream()
+            .mapToDouble(c -> c.reading().u())
+            .max()
+            .orElse(0);
+    caseRise =
+        Optional.of(
+            warmed(from_s, to_s)
+                .map(k -> Reading.of(k, Math.sqrt(2) * u_K, Unit.KELVIN))
+                .orElse(Reading.none("the bench has no thermometer on the case.")));
+  }
+
   /** A hold begins; the capture's time begins with the first. */
   void holdBegins(double at_s) {
     if (Double.isNaN(holdsFrom_s)) {
@@ -94,6 +122,7 @@ final class Aids implements AutoCloseable {
           all.put(Quantity.DEAD_OUTPUT, Reading.none(NO_METER));
         });
     all.putAll(firstPower);
+    caseRise.ifPresent(rise -> all.put(Quantity.CASE_RISE, rise));
     all.put(Quantity.CAPACITANCE_FROM_DECAY, decay.capacitance());
     return all;
   }

@@ -70,6 +70,11 @@ final class Levels {
     bench.discharge().discharge(true);
   }
 
+  /** Source off, everything else as it is. */
+  void noFeed() {
+    bench.source().output(false);
+  }
+
   /** Discharge lifted, the source set and still off. */
   void ready(double input, double limit) {
     bench.discharge().discharge(false);

@@ -9,16 +9,19 @@ interface StepKind {
 
   /** Which class carries out which kind. */
   Map<Step.Kind, StepKind> ALL =
-      Map.of(
-          Step.Kind.DEAD_CHECK, new DeadCheck(),
-          Step.Kind.FIRST_POWER, new FirstPower(),
-          Step.Kind.START, new StartStep(),
-          Step.Kind.QUIESCENT, new Level(),
-          Step.Kind.LINES, new LinesStep(),
-          Step.Kind.LOCK_OUT, new LockOutStep(),
-          Step.Kind.HOLD, new Hold(),
-          Step.Kind.HIGH_LINE, new Level(),
-          Step.Kind.DISCHARGE, new DischargeStep());
+      Map.ofEntries(
+          Map.entry(Step.Kind.DEAD_CHECK, new DeadCheck()),
+          Map.entry(Step.Kind.FIRST_POWER, new FirstPower()),
+          Map.entry(Step.Kind.START, new StartStep()),
+          Map.entry(Step.Kind.QUIESCENT, new Level()),
+          Map.entry(Step.Kind.LINES, new LinesStep()),
+          Map.entry(Step.Kind.LOCK_OUT, new LockOutStep()),
+          Map.entry(Step.Kind.HOLD, new Hold()),
+          Map.entry(Step.Kind.HIGH_LINE, new Level()),
+          Map.entry(Step.Kind.CRANK, new CrankStep()),
+          Map.entry(Step.Kind.THERMAL, new ThermalStep()),
+          Map.entry(Step.Kind.DECAY, new DecayStep()),
+          Map.entry(Step.Kind.DISCHARGE, new DischargeStep()));
 
   /** A source needs no longer from one level to another (common practice, no source). */
   double BACK_S = 0.2;
@@ -64,9 +67,14 @@ interface StepKind {
       sampler.step(of.id(), READ, most_s);
     }
 
+    /** What follows is not read. */
+    void way(Step of) {
+      sampler.step(of.id(), of.kind().name(), StepKind.of(of.kind()).most_s(of, context.plan()));
+    }
+
     /** Input nominal and load off again: the next hold must not begin at this step's level. */
     void back(Step of) {
-      sampler.step(of.id(), of.kind().name(), Hold.allowance_s(BACK_S));
+      way(of);
       levels.to(context.plan().family().input_V(), of.inputLimit_A(), 0);
       sampler.watch(BACK_S);
     }

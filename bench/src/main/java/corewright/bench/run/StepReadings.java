@@ -43,7 +43,9 @@ final class StepReadings {
     Map<Quantity, Reading> readings = new EnumMap<>(Quantity.class);
     for (Step step : plan.profile().steps()) {
       Reading none = Reading.none("the run ended before this step was over.");
-      step.kind().yields().forEach(quantity -> readings.put(quantity, none));
+      step.kind().yields().stream()
+          .filter(quantity -> quantity != Quantity.CASE_RISE || !of.isWhole(step))
+          .forEach(quantity -> readings.put(quantity, none));
       if (!step.kind().yields().isEmpty() && of.isWhole(step)) {
         readings.putAll(of.read(step));
       }
@@ -68,6 +70,9 @@ final class StepReadings {
       case LINES -> meter.lines(all);
       case LOCK_OUT -> meter.lockOut(last);
       case HIGH_LINE -> meter.highLine(last);
+      case CRANK -> meter.crank(all);
+      case THERMAL -> meter.thermal(last);
+      case DECAY -> meter.decay(last);
       case DEAD_CHECK, FIRST_POWER, HOLD, DISCHARGE -> Map.of();
     };
   }

@@ -12,8 +12,11 @@ import corewright.bench.record.Judgement;
 import corewright.bench.record.Qualifier;
 import corewright.bench.record.RunEnd;
 import corewright.bench.record.Verdict;
+import corewright.measures.MeasuredRun;
+import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import corewright.measures.Unit;
+import corewright.profiles.Limit;
 import corewright.profiles.Profile;
 import corewright.profiles.Profile.Purpose;
 import corewright.profiles.Step;
@@ -129,5 +132,54 @@ class InputCheckTest {
 
   private static Judgement judge(Profile profile, Hold... holds) {
     return Judge.judge(run(holds), Invented.family(), profile, RunEnd.completed(8));
+  }
+
+  /** The three zones of the trade: 10 V and above, 9 to 10 V, below 9 V. */
+  @ParameterizedTest
+  @CsvSource({
+    "10.20, 47.5, VALID, PASS",
+    "10.20, 44.0, VALID, FAIL",
+    "9.50, 47.5, TOLERATED, PASS",
+    "9.50, 44.0, TOLERATED, VOID",
+    "8.50, 47.5, VOID, VOID",
+    "8.50, 44.0, VOID, VOID"
+  })
+  void aCrankingIsJudgedByItsOwnInput(
+      double input_V, double output_V, Qualifier qualifier, Verdict verdict) {
+    Limit cranking =
+        new Limit(
+            "crank", Quantity.CRANK_OUTPUT, Limit.Side.AT_LEAST, 46.5, 45, 0, 9, false, "test");
+    MeasuredRun holds = Invented.run(REST, hold(3, 47.5, 12));
+    MeasuredRun run =
+        new MeasuredRun(
+            holds.sampleRate_Hz(),
+            holds.samples(),
+            holds.uBasis(),
+            holds.holds(),
+            Map.of(Quantity.CRANK_INPUT, volts(input_V), Quantity.CRANK_OUTPUT, volts(output_V)),
+            List.of());
+    Judgement judged =
+        Judge.judge(
+            run,
+            Invented.family(),
+            Invented.profile(Purpose.ARRIVAL, OUTPUT_FULL, cranking),
+            RunEnd.completed(9));
+    assertEquals(Optional.of(qualifier), judged.qualifier());
+    assertEquals(Optional.of(verdict), judged.verdict(), judged.reasons().toString());
+    if (verdict == Verdict.VOID) {
+      assertTrue(judged.reasons().contains("Repeat on a stiffer supply."));
+    }
+  }
+
+  /** A cranking that was asked for and could not be read is no pass. */
+  @Test
+  void aCrankingThatWasNotReadNeverPasses() {
+    Limit cranking =
+        new Limit(
+            "crank", Quantity.CRANK_OUTPUT, Limit.Side.AT_LEAST, 46.5, 45, 0, 9, false, "test");
+    assertEquals(
+        Optional.of(Verdict.INCOMPLETE),
+        judge(Invented.profile(Purpose.ARRIVAL, OUTPUT_FULL, cranking), REST, hold(3, 47.5, 12))
+            .verdict());
   }
 }

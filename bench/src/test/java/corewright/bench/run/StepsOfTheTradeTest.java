@@ -57,6 +57,26 @@ class StepsOfTheTradeTest {
               new Step.Level(16, 0.3, true)),
           1);
 
+  private static final Step.Detail CRANK = crank(10.35);
+
+  static Step.Detail crank(double plateau_V) {
+    return new Step.Detail(
+        Optional.of(100e3),
+        0,
+        0,
+        List.of(
+            new Step.Level(12.5, 0.1, false),
+            new Step.Level(9.5, 0.04, false),
+            new Step.Level(plateau_V, 1.1, true),
+            new Step.Level(13.8, 0.1, false)),
+        3);
+  }
+
+  static Step loaded(Step.Kind kind, double hold_s, Step.Detail detail) {
+    Step s = step(kind, 12.5, hold_s, detail);
+    return new Step(s.id(), kind, s.title(), 12.5, 16, 1, hold_s, false, detail);
+  }
+
   static final List<Step> EVERY =
       List.of(
           step(Step.Kind.START, 12.5, 0.6, at(100e3)),
@@ -65,7 +85,10 @@ class StepsOfTheTradeTest {
           step(Step.Kind.LOCK_OUT, 10, 0, new Step.Detail(Optional.of(10e3), 6, 1, List.of(), 1)),
           Plans.REST,
           Plans.FULL,
-          step(Step.Kind.HIGH_LINE, 16, 0.4, at(10e3)));
+          step(Step.Kind.HIGH_LINE, 16, 0.4, at(10e3)),
+          loaded(Step.Kind.CRANK, 0, CRANK),
+          loaded(Step.Kind.THERMAL, 1.5, at(10e3)),
+          step(Step.Kind.DECAY, 12.5, 15, at(1e3)));
 
   static Profile profile(List<Step> steps, double rate_Hz) {
     return Plans.profile(
@@ -112,6 +135,22 @@ class StepsOfTheTradeTest {
     within(truth(unit, 16).output_V(), read, Quantity.HIGH_LINE_LOWEST);
     within(truth(unit, 12.5).inputCurrent_A(), read, Quantity.NO_LOAD_CURRENT);
 
+    Oracle.Truth cranked = truth(unit, 10.35, 1);
+    within(cranked.output_V(), read, Quantity.CRANK_OUTPUT);
+    assertEquals(
+        cranked.inputLowest_V(),
+        read.get(Quantity.CRANK_INPUT).measurement().orElseThrow().value(),
+        0.02,
+        "V: the lowest of many medians over the ripple lies below the mean");
+    assertEquals(
+        0, read.get(Quantity.CRANK_SPREAD).measurement().orElseThrow().value(), 0.005, "V");
+    assertEquals(
+        0, read.get(Quantity.CRANK_DRIFT).measurement().orElseThrow().value(), 0.5, "V/min");
+    // The bleeder alone: R·C·ln 2, and the charge that the input's capacitor still gives.
+    double bleeder_s = unit.get(Parameter.BLEED) * unit.get(Parameter.CAPACITANCE) * Math.log(2);
+    assertEquals(
+        bleeder_s, read.get(Quantity.DECAY_HALF).measurement().orElseThrow().value(), 0.1, "s");
+
     Started started = started(unit);
     within(started.rise_s, read, Quantity.START_RISE);
     within(started.overshoot_V, read, Quantity.START_OVERSHOOT);
@@ -136,8 +175,12 @@ class StepsOfTheTradeTest {
   }
 
   private static Oracle.Truth truth(UnitParameters unit, double line_V) {
+    return truth(unit, line_V, 0);
+  }
+
+  private static Oracle.Truth truth(UnitParameters unit, double line_V, double load_A) {
     return new Oracle(unit, Supply.stiff(), line_V, 16)
-        .play(List.of(new Oracle.Hold(line_V, 16, 0, 0.3)), 0.15, 0)
+        .play(List.of(new Oracle.Hold(line_V, 16, load_A, 0.3)), 0.15, 0)
         .get(0);
   }
 

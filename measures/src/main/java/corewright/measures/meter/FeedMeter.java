@@ -32,8 +32,13 @@ record FeedMeter(String name, Channel channel) {
   }
 
   private Measurement lowestMedian(Window window) {
+    return lowestMedian(channel, window.holdFrom(), window.holdTo());
+  }
+
+  /** The lowest median of 1 ms between two samples. */
+  static Measurement lowestMedian(Channel channel, int from, int to) {
     int length = (int) Math.max(1, Math.round(MEDIAN_S * channel.sampleRate_Hz()));
-    double lowest = LowestMedian.of(channel.wave(), window.holdFrom(), window.holdTo(), length);
+    double lowest = LowestMedian.of(channel.wave(), from, to, length);
     return channel.absolute(lowest, channel.resolution().ofOne());
   }
 

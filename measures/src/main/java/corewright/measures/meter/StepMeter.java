@@ -6,8 +6,12 @@ import corewright.measures.Measurement;
 import corewright.measures.MeterSettings;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
+import corewright.measures.Unit;
 import corewright.measures.Waveform;
+import corewright.measures.hold.Hold;
 import corewright.measures.wave.Resolution;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -88,6 +92,67 @@ public final class StepMeter {
         Quantity.HIGH_LINE_LOWEST,
         capture.gaps().isEmpty() ? Overshoot.lowest(output, from(capture)) : GAP);
     return readings;
+  }
+
+  /** One capture for each judged level of each repeat. */
+  public Map<Quantity, Reading> crank(List<Capture> repeats) {
+    List<Cranking.Repeat> read = new ArrayList<>();
+    for (Capture capture : repeats) {
+      int from = from(capture);
+      if (capture.size() - from < 3) {
+        return none(Reading.none("the level was over before the output had settled"), Cranking.ALL);
+      }
+      if (!capture.gaps().isEmpty()) {
+        return none(GAP, Cranking.ALL);
+      }
+      read.add(repeat(capture, from));
+    }
+    double gain_rel = settings.doubts().getOrDefault("output", ChannelDoubt.UNKNOWN).gain_rel();
+    return Cranking.read(read, gain_rel);
+  }
+
+  private Cranking.Repeat repeat(Capture capture, int from) {
+    Channel output = channel("output", capture.output(), capture);
+    Level level = Level.of(output, from, capture.size());
+    double length_s = capture.size() / capture.sampleRate_Hz();
+    Window window =
+        Window.of(new Hold(0, length_s, false, 0), from / capture.sampleRate_Hz(), 0, capture);
+    Readings drift = new Readings();
+    Drift.read(output, window, level, drift);
+    Measurement input =
+        capture.feeds().stream()
+            .map(f -> channel(f.name(), f.voltage(), capture))
+            .map(feed -> FeedMeter.lowestMedian(feed, from, capture.size()))
+            .min(Comparator.comparingDouble(Measurement::value))
+            .orElseThrow();
+    return new Cranking.Repeat(
+        output.absolute(level.mean(), level.uMean()),
+        level.uMean(),
+        Overshoot.lowest(output, from).measurement().orElseThrow(),
+        drift.measured(Quantity.DRIFT).orElse(new Measurement(0, 0, Unit.VOLT_PER_MINUTE)),
+        input);
+  }
+
+  /** The input went away without load. */
+  public Map<Quantity, Reading> decay(Capture capture) {
+    return capture.gaps().isEmpty()
+        ? HalfTime.read(channel("output", capture.output(), capture))
+        : none(GAP, Quantity.DECAY_HALF);
+  }
+
+  /** A load for long: the last tenth of it against the first after settling. */
+  public Map<Quantity, Reading> thermal(Capture capture) {
+    int from = from(capture);
+    int tenth = (capture.size() - from) / 10;
+    if (tenth < 3 || !capture.gaps().isEmpty()) {
+      return none(tenth < 3 ? Reading.none("the step was too short") : GAP, Quantity.THERMAL_DRIFT);
+    }
+    Channel output = channel("output", capture.output(), capture);
+    Level first = Level.of(output, from, from + tenth);
+    Level last = Level.of(output, capture.size() - tenth, capture.size());
+    Measurement moved =
+        output.difference(last.mean() - first.mean(), Root.of(first.uMean(), last.uMean()));
+    return Map.of(Quantity.THERMAL_DRIFT, new Reading.Measured(moved, List.of()));
   }
 
   private Reading settled(Channel channel, Capture capture) {

@@ -193,4 +193,58 @@ class StepMeterTest {
         Reading.none("the input current was not recorded"),
         METER.quiescent(bare).get(Quantity.NO_LOAD_CURRENT));
   }
+
+  @Test
+  void ofFiveCrankingsTheWorstCountsAndHowAlikeTheyAre() {
+    List<Capture> five =
+        java.util.stream.IntStream.range(0, 5)
+            .mapToObj(
+                i ->
+                    capture(
+                        10e3,
+                        2.15,
+                        t -> 47.5 - 0.05 * i - (i == 3 ? 0.1 * Math.max(0, t - 0.15) : 0),
+                        t -> t < 0.1 ? 9.5 : i == 2 ? 10.1 : 10.3,
+                        NOTHING))
+            .toList();
+    Map<Quantity, Reading> read = METER.crank(five);
+    within(47.25, read, Quantity.CRANK_OUTPUT); // the fourth: 47.35 − 0.1 V/s · 1 s
+    within(47.15, read, Quantity.CRANK_LOWEST);
+    within(-6, read, Quantity.CRANK_DRIFT);
+    within(0.25, read, Quantity.CRANK_SPREAD);
+    within(10.1, read, Quantity.CRANK_INPUT); // the way there, at 9.5 V, is not judged
+    assertEquals(
+        5,
+        METER.crank(List.of(five.get(0), gapped(five.get(1)))).values().stream()
+            .filter(Reading.NotMeasured.class::isInstance)
+            .count(),
+        "the one that was not read might have been the worst");
+  }
+
+  /** V·e^(−t/τ) is at half after τ·ln 2, whether the record lasts so long or not. */
+  @Test
+  void halfOfTheOutputIsFoundInTheRecordOrByItsTimeConstant() {
+    double tau = 13.6;
+    DoubleUnaryOperator falling = t -> 48 * Math.exp(-Math.max(0, t - 0.02) / tau);
+    within(
+        tau * Math.log(2) + 0.02,
+        METER.decay(capture(1e3, 12, falling, NOTHING, NOTHING)),
+        Quantity.DECAY_HALF);
+    Map<Quantity, Reading> early = METER.decay(capture(1e3, 5, falling, NOTHING, NOTHING));
+    assertEquals(
+        tau * Math.log(2) + 0.02,
+        early.get(Quantity.DECAY_HALF).measurement().orElseThrow().value(),
+        0.01);
+    assertInstanceOf(
+        Reading.NotMeasured.class,
+        METER.decay(capture(1e3, 1, falling, NOTHING, NOTHING)).get(Quantity.DECAY_HALF));
+  }
+
+  @Test
+  void theDriftOfAThermalRunIsWhatLiesBetweenItsEnds() {
+    Map<Quantity, Reading> read =
+        METER.thermal(
+            capture(1e3, 20.15, t -> 48 - 0.02 * Math.max(0, t - 0.15), t -> 12.5, NOTHING));
+    within(-0.36, read, Quantity.THERMAL_DRIFT); // nine tenths of 0.4 V
+  }
 }

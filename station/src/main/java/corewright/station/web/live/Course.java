@@ -49,9 +49,11 @@ record Course(Family family, Profile profile, List<ChannelCalibration> channels)
   double usual_s(Step step) {
     return switch (step.kind()) {
       case DEAD_CHECK -> Math.max(1, step.hold_s());
-      case FIRST_POWER, HOLD, QUIESCENT, HIGH_LINE -> step.hold_s();
+      case FIRST_POWER, HOLD, QUIESCENT, HIGH_LINE, THERMAL, DECAY -> step.hold_s();
       case START -> step.hold_s() + START_S;
-      case LINES -> step.detail().levels().stream().mapToDouble(Step.Level::hold_s).sum();
+      case LINES, CRANK ->
+          step.detail().repeats()
+              * step.detail().levels().stream().mapToDouble(Step.Level::hold_s).sum();
       case LOCK_OUT -> 2 * (step.input_V() - step.detail().to_V()) / step.detail().ramp_VperS();
       case DISCHARGE -> DISCHARGE_S;
     };

@@ -35,7 +35,14 @@ final class StepWords {
               + " to "
               + volts(step.detail().to_V())
               + ", until it turns off, and up again.";
-      case HOLD, HIGH_LINE ->
+      case CRANK ->
+          "The input goes through a cranking "
+              + step.detail().repeats()
+              + " times, "
+              + Figures.number(step.load_A(), 2)
+              + " A taken.";
+      case DECAY -> "The input is taken away: how long does the output hold up?";
+      case HOLD, HIGH_LINE, THERMAL ->
           (step.load_A() > 0
                   ? "Takes " + Figures.number(step.load_A(), 2) + " A"
                   : "Takes nothing from it")
