@@ -15,6 +15,7 @@ import corewright.reports.ledger.Amendment;
 import corewright.reports.ledger.RunFact;
 import corewright.station.web.Next;
 import corewright.station.web.When;
+import corewright.station.work.Curves;
 import corewright.station.work.RunStories.Story;
 import corewright.station.work.SignedLimits;
 import java.util.ArrayList;
@@ -102,7 +103,7 @@ public record DidPage(
         "bench " + run.bench() + ", " + When.moment(run.started()),
         run.source() == Source.EMULATED,
         run.source().words(),
-        run.measured().isPresent() && !run.capture().isEmpty(),
+        Curves.drawable(run),
         readings.worst(),
         readings.all(),
         readings.input().orElse(""),

@@ -10,6 +10,7 @@ import corewright.reports.ledger.Found;
 import corewright.station.web.Next;
 import corewright.station.web.When;
 import corewright.station.web.did.Purposes;
+import corewright.station.work.Curves;
 import corewright.station.work.Lifetimes.Lifetime;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -139,7 +140,7 @@ public record LifePage(
     front.ifPresent(drawn::add);
     List.of(life.received(), life.returned())
         .forEach(r -> r.filter(run -> !drawn.contains(run)).ifPresent(drawn::add));
-    drawn.removeIf(r -> r.measured().isEmpty() || r.capture().isEmpty());
+    drawn.removeIf(r -> !Curves.drawable(r));
     return drawn;
   }
 

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.bench.record.RunEnd;
+import corewright.bench.record.RunRecord;
+import corewright.bench.record.Verdict;
 import corewright.measures.Figures;
 import corewright.measures.Measurement;
 import corewright.profiles.InputZones;
@@ -40,13 +42,26 @@ final class NowJson {
     run.ended().ifPresent(end -> ended(now, end));
     run.outcome()
         .filter(o -> !bench.isForPractice()) // there it is first asked
-        .ifPresent(
-            o -> now.put("verdict", o.run().judgement().verdict().map(Enum::name).orElse("")));
+        .ifPresent(o -> judged(now, o.run()));
     if (!run.failure().isEmpty()) {
       now.put("failure", run.failure());
     }
     now.put("over", run.isOver());
     return now;
+  }
+
+  /** The word, its reason where the run's own end does not give it, and what it means if VOID. */
+  private static void judged(ObjectNode now, RunRecord run) {
+    Optional<Verdict> verdict = run.judgement().verdict();
+    now.put("verdict", verdict.map(Enum::name).orElse(""));
+    String reason = run.judgement().reasons().stream().findFirst().orElse("");
+    boolean told = reason.isEmpty() || run.end().saw().contains(reason);
+    now.put(
+        "why",
+        (told ? "" : reason)
+            + (verdict.filter(v -> v == Verdict.VOID).isPresent()
+                ? " Nothing is said about the unit."
+                : ""));
   }
 
   static void plate(ObjectNode to, Plate plate) {
@@ -117,7 +132,7 @@ final class NowJson {
       return "The bench is being opened.";
     }
     return holding == run.guards().size()
-        ? "All " + holding + " guards hold."
+        ? "All " + holding + " guards held at the start."
         : holding + " of " + run.guards().size() + " guards hold.";
   }
 

@@ -88,7 +88,9 @@ public record Plate(String form, String word, String line, String volts) {
           Figures.number(run.seen().map(Seen::output_V).orElse(0.0), 2));
     }
     if (!run.powered() && run.record().isPresent() && run.record().get().troubles().isEmpty()) {
-      return before.equals(NO_RUN) ? NOT_SWITCHED_ON : before;
+      return before.form().equals("off")
+          ? NOT_SWITCHED_ON
+          : before; // what it read then was another unit's
     }
     String why =
         run.record()

@@ -281,8 +281,9 @@ class Picture {
       const to = Math.min(this.now, this.starts[index] + step.long - this.plan.guard);
       if (step.floor !== undefined) {
         const y = Picture.y(step.floor, this.range, this.out);
-        const end = Math.min(RIGHT - 110, this.x(this.starts[index] + step.long) + 12);
-        draw(g, 'text', { x: end, y: y + 5, class: 'fl' }, 'limit ' + step.floor.toFixed(2) + ' V');
+        const beside = this.x(this.starts[index] + step.long) + 12;
+        const fits = beside <= RIGHT - 110; // where it does not fit beside the floor, it stands above it
+        draw(g, 'text', { x: fits ? beside : RIGHT - 110, y: fits ? y + 5 : y - 8, class: 'fl' }, 'limit ' + step.floor.toFixed(2) + ' V');
       }
       if (to > from) {
         if (this.inputVoid) {
@@ -385,10 +386,12 @@ function finish(now, source, plate) {
   source.close();
   plate.over = true;
   document.getElementById('over').hidden = false;
-  document.getElementById('meankey').hidden = true;
+  document.querySelectorAll('.right > .key').forEach((key) => { key.hidden = true; }); // nothing runs: nothing to watch
   put('verdict', now.verdict ?? '');
   put('how', now.failure ?? now.end ?? '');
+  put('why', now.why ?? '');
   put('remedy', now.remedy ?? '');
+  document.querySelector('#over .form use').setAttribute('href', now.verdict ? '#form-' + now.verdict : '');
   put('step', 'The run is over');
   put('asks', '');
   put('goes', 'the run is over');
