@@ -5,12 +5,12 @@ package corewright.measures;
  * class and no record: a record cannot protect an array.
  */
 public final class Waveform {
-  private final int[] codes;
+  private final CodeStore codes;
   private final double lsb;
   private final double offset;
   private final Unit unit;
 
-  private Waveform(int[] codes, double lsb, double offset, Unit unit) {
+  private Waveform(CodeStore codes, double lsb, double offset, Unit unit) {
     this.codes = codes;
     this.lsb = lsb;
     this.offset = offset;
@@ -31,6 +31,11 @@ public final class Waveform {
    * it.
    */
   public static Waveform ofOwnCodes(int[] codes, double lsb, double offset, Unit unit) {
+    return ofStored(new OnHeap(codes), lsb, offset, unit);
+  }
+
+  /** The same for codes that lie elsewhere, for records that are too long for the heap. */
+  public static Waveform ofStored(CodeStore codes, double lsb, double offset, Unit unit) {
     if (!(lsb > 0) || !Double.isFinite(lsb) || !Double.isFinite(offset)) {
       throw new IllegalArgumentException("lsb " + lsb + " or offset " + offset + " is not usable");
     }
@@ -38,16 +43,16 @@ public final class Waveform {
   }
 
   public int size() {
-    return codes.length;
+    return codes.size();
   }
 
   /** Sample {@code i} in {@link #unit}. */
   public double at(int i) {
-    return offset + lsb * codes[i];
+    return offset + lsb * codes.at(i);
   }
 
   public int codeAt(int i) {
-    return codes[i];
+    return codes.at(i);
   }
 
   /** Value of one code: the resolution. */
@@ -61,5 +66,23 @@ public final class Waveform {
 
   public Unit unit() {
     return unit;
+  }
+
+  private static final class OnHeap implements CodeStore {
+    private final int[] codes;
+
+    OnHeap(int[] codes) {
+      this.codes = codes;
+    }
+
+    @Override
+    public int size() {
+      return codes.length;
+    }
+
+    @Override
+    public int at(int i) {
+      return codes[i];
+    }
   }
 }

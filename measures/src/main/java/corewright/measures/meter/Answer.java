@@ -147,7 +147,9 @@ final class Answer {
       CorrelatedScatter earlier = smoothed(output, before);
       scatter = earlier.sd() > scatter.sd() ? earlier : scatter;
     }
-    double u = Root.of(level.uMean(), output.resolution().ofOne());
+    // Noise of a step and more holds what rounding does to a sample; below it, it comes on top.
+    double rounding = output.resolution().ofMean(scatter.sd(), 0, scatter.count());
+    double u = Root.of(level.uMean(), rounding);
     double correlated = Math.max(1, scatter.count() / scatter.effectiveCount());
     return new Transient.Settled(level.mean(), u, scatter.sd(), correlated, band);
   }

@@ -3,6 +3,8 @@ package corewright.bench.capture.csv;
 import corewright.measures.Unit;
 import corewright.measures.Waveform;
 import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.IntUnaryOperator;
 
 /**
  * Values of one column as whole numbers of its last decimal: 47.9688 is code 479,688 of 10⁻⁴. Exact
@@ -19,8 +21,12 @@ final class DecimalColumn {
     }
   }
 
-  private int[] codes;
+  /** More values than that leave the heap, so that memory does not grow with the file. */
+  private static final int BLOCK = 1 << 22;
+
+  private int[] codes; // the last of them
   private int size;
+  private Optional<SpilledCodes> earlier = Optional.empty();
   private int decimals;
   private long largest;
 
@@ -28,7 +34,7 @@ final class DecimalColumn {
    * @param expected about how many values will come
    */
   DecimalColumn(int expected) {
-    codes = new int[Math.max(16, expected)];
+    codes = new int[Math.max(16, Math.min(BLOCK, expected))];
   }
 
   /** Adds {@code mantissa}·10^−{@code places}. */
@@ -38,9 +44,9 @@ final class DecimalColumn {
       return;
     }
     if (size == codes.length) {
-      codes = Arrays.copyOf(codes, (int) Math.min(Integer.MAX_VALUE - 8L, 2L * size));
+      makeRoom();
     }
-    if (size == 0 || places > decimals) {
+    if (size() == 0 || places > decimals) {
       finer(mantissa, places);
     }
     long code = scaled(mantissa, decimals - places);
@@ -54,14 +60,43 @@ final class DecimalColumn {
 
   /** Adds the last value again: a sample that is missing. */
   void repeat() {
-    add(codes[size - 1], decimals);
+    int last = size > 0 ? codes[size - 1] : earlier.orElseThrow().at(size() - 1);
+    add(last, decimals);
+  }
+
+  private void makeRoom() {
+    if (size < BLOCK) {
+      codes = Arrays.copyOf(codes, Math.min(BLOCK, 2 * size));
+    } else {
+      spill();
+    }
+  }
+
+  private SpilledCodes spill() {
+    SpilledCodes store = earlier.orElseGet(SpilledCodes::new);
+    store.add(codes, size);
+    earlier = Optional.of(store);
+    size = 0;
+    return store;
+  }
+
+  private void change(IntUnaryOperator to) {
+    for (int i = 0; i < size; i++) {
+      codes[i] = to.applyAsInt(codes[i]);
+    }
+    earlier.ifPresent(
+        store -> {
+          for (int i = 0; i < store.size(); i++) {
+            store.set(i, to.applyAsInt(store.at(i)));
+          }
+        });
   }
 
   /** Takes on as many more decimals as all values so far, and this one, have room for. */
   private void finer(long mantissa, int places) {
     int wanted = places;
     long value = mantissa;
-    if (size == 0) {
+    if (size() == 0) {
       decimals = places;
       while (Math.abs(value) > Integer.MAX_VALUE) {
         value /= 10;
@@ -77,18 +112,14 @@ final class DecimalColumn {
     }
     if (wanted > decimals) {
       int factor = (int) TEN[wanted - decimals];
-      for (int i = 0; i < size; i++) {
-        codes[i] *= factor;
-      }
+      change(code -> code * factor);
       largest *= factor;
       decimals = wanted;
     }
   }
 
   private void coarser() {
-    for (int i = 0; i < size; i++) {
-      codes[i] = (int) scaled(codes[i], -1);
-    }
+    change(code -> (int) scaled(code, -1));
     largest = scaled(largest, -1);
     decimals--;
   }
@@ -108,7 +139,7 @@ final class DecimalColumn {
   }
 
   int size() {
-    return size;
+    return size + earlier.map(SpilledCodes::size).orElse(0);
   }
 
   /**
@@ -118,6 +149,11 @@ final class DecimalColumn {
    */
   Waveform waveform(Unit unit, int unitDecimals) {
     double lsb = Double.parseDouble("1e" + -(decimals + unitDecimals));
+    if (earlier.isPresent()) {
+      SpilledCodes store = spill();
+      codes = new int[0];
+      return Waveform.ofStored(store, lsb, 0, unit);
+    }
     int[] all = size == codes.length ? codes : Arrays.copyOf(codes, size);
     codes = new int[0];
     return Waveform.ofOwnCodes(all, lsb, 0, unit);

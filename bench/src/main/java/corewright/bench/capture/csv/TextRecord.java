@@ -8,6 +8,7 @@ import corewright.measures.Waveform;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -44,7 +45,8 @@ public final class TextRecord {
   }
 
   /**
-   * Reads a whole record. Memory is four bytes for each value, and no more while reading.
+   * Reads a whole record. Memory is four bytes for each of the first four million values of a
+   * column; longer ones lie in a temporary file.
    *
    * @throws BadFile naming line and column of the first thing that is wrong
    */
@@ -67,7 +69,7 @@ public final class TextRecord {
       double lines = (double) Files.size(path) / preview.length * head.size();
       return new Rows(path.toString(), layout, (int) Math.min(MOST_EXPECTED, 1.02 * lines))
           .read(in);
-    } catch (IOException broken) {
+    } catch (IOException | UncheckedIOException broken) {
       throw new BadFile(
           List.of(
               new Mistake(
