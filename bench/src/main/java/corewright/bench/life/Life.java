@@ -13,6 +13,13 @@ public record Life(Stage stage, Optional<Stage> before, boolean safe) {
   /** A unit that nobody has received yet. */
   public static final Life NEW = new Life(Stage.EXPECTED, Optional.empty(), false);
 
+  /** Why it may not be powered where it stands, as a sentence; empty if it may. */
+  public Optional<String> notPowered() {
+    return stage == Stage.QUARANTINE || stage == Stage.OPEN
+        ? Optional.of("It is " + stage.words() + ": nothing is powered on the red shelf or open.")
+        : Optional.empty();
+  }
+
   /** What {@code act} makes of this; empty if the table of stages does not allow it now. */
   public Optional<Life> after(Act act) {
     if (act == Act.OPEN && !safe) {

@@ -16,6 +16,9 @@ final class PlanGuards {
           Guard.onPaper("cautions-confirmed", PlanGuards::cautions),
           Guard.onPaper("identity-known", PlanGuards::identity),
           Guard.onPaper("checklist-clear", PlanGuards::checklist),
+          Guard.onPaper("unit-may-be-powered", PlanGuards::unit),
+          Guard.onPaper("bench-in-control", PlanGuards::control),
+          Guard.onPaper("operator-authorised", PlanGuards::operator),
           Guard.onPaper("second-person", PlanGuards::secondPerson),
           Guard.onPaper("profile-fits-family", PlanGuards::profile),
           Guard.onPaper("order-of-steps", PlanGuards::order),
@@ -57,6 +60,37 @@ final class PlanGuards {
             ? "No answer of the checklist forbids power."
             : "The checklist says " + String.join(", ", blocking) + ".",
         "Put that right, then answer the checklist again.");
+  }
+
+  private static Answer unit(RunPlan plan) {
+    return clear(
+        plan.confirmations().clearance().unit(),
+        "The record knows nothing that forbids power.",
+        "Take the unit there first, or leave it without power.");
+  }
+
+  /** A locked bench is proved with its reference units: they alone may still be run. */
+  private static Answer control(RunPlan plan) {
+    Clearance clearance = plan.confirmations().clearance();
+    return clearance.reference()
+        ? Answer.of(true, "The unit is one that this bench is proved with.", "")
+        : clear(
+            clearance.bench(),
+            "Nothing that its reference units showed speaks against the bench.",
+            "The bench is locked: find out why, and run the reference unit again; or an owner"
+                + " unlocks it in writing.");
+  }
+
+  private static Answer operator(RunPlan plan) {
+    return clear(
+        plan.confirmations().clearance().operator(),
+        "Nobody has said that " + plan.operator() + " may not run this.",
+        "Have somebody run it who may.");
+  }
+
+  private static Answer clear(List<String> against, String otherwise, String remedy) {
+    return Answer.of(
+        against.isEmpty(), against.isEmpty() ? otherwise : String.join(" ", against), remedy);
   }
 
   private static Answer secondPerson(RunPlan plan) {

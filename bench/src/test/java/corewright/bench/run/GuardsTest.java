@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import corewright.bench.life.Life;
+import corewright.bench.life.Stage;
 import corewright.bench.record.Identification.Band;
 import corewright.bench.record.RunEnd;
 import corewright.fixtures.describe.BenchDescription;
@@ -63,6 +65,30 @@ class GuardsTest {
                     p,
                     new Confirmations(
                         true, Optional.empty(), Optional.empty(), List.of("moisture: wet")))),
+        new Case(
+            "unit-may-be-powered",
+            "It is quarantine: nothing is powered on the red shelf",
+            (p, b) ->
+                cleared(
+                    p,
+                    new Clearance(
+                        List.of(),
+                        false,
+                        new Life(Stage.QUARANTINE, Optional.empty(), true)
+                            .notPowered().stream().toList(),
+                        List.of()))),
+        new Case(
+            "bench-in-control",
+            "Unit G1 came to FAIL.",
+            (p, b) ->
+                cleared(
+                    p,
+                    new Clearance(List.of("Unit G1 came to FAIL."), false, List.of(), List.of()))),
+        new Case(
+            "operator-authorised",
+            "Ada may not.",
+            (p, b) ->
+                cleared(p, new Clearance(List.of(), false, List.of(), List.of("Ada may not.")))),
         new Case(
             "second-person", "nobody but the operator", (p, b) -> pv65(p, b, Optional.empty())),
         new Case(
@@ -259,6 +285,11 @@ class GuardsTest {
         new Confirmations(true, second, Optional.empty(), List.of()));
   }
 
+  private static RunPlan cleared(RunPlan plan, Clearance clearance) {
+    return with(
+        plan, new Confirmations(true, Optional.empty(), Optional.empty(), List.of(), clearance));
+  }
+
   private static RunPlan with(RunPlan p, Confirmations c) {
     return new RunPlan(
         p.runId(), p.tag(), p.family(), p.profile(), p.bench(), p.operator(), p.folder(), c);
@@ -303,5 +334,14 @@ class GuardsTest {
             .toList();
     return new BenchDescription(
         "bench-1", 1, "Test", connections, List.of(), fixture, trip_s, p.bench().origin());
+  }
+
+  @Test
+  void onALockedBenchItsReferenceUnitsAreStillRun() {
+    FakeBench bench = new FakeBench();
+    Clearance locked = new Clearance(List.of("Unit G1 came to FAIL."), true, List.of(), List.of());
+    assertTrue(
+        Guards.ask(cleared(Plans.plan(folder), locked), bench.instruments()).stream()
+            .allMatch(GuardFinding::passed));
   }
 }

@@ -3,6 +3,7 @@ package corewright.measures.control;
 import corewright.measures.statistics.PreciseSum;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Chart of single values, limits from the mean moving range of a time when all was well.
@@ -70,13 +71,18 @@ public record IndividualsChart(double centre, double meanMovingRange) {
    */
   public record Signal(int index, RunRule rule) {}
 
-  /** Every rule that every point breaks, in order. */
+  /** Every rule of the Western Electric handbook that every point breaks, in order. */
   public List<Signal> signals(double... values) {
+    return signals(RunRule.HANDBOOK, values);
+  }
+
+  /** Every one of these rules that every point breaks, in order. */
+  public List<Signal> signals(Set<RunRule> rules, double... values) {
     double[] z = new double[values.length];
     List<Signal> signals = new ArrayList<>();
     for (int i = 0; i < z.length; i++) {
       z[i] = (values[i] - centre) / sd();
-      for (RunRule rule : RunRule.values()) {
+      for (RunRule rule : rules) {
         if (rule.brokenAt(z, i)) {
           signals.add(new Signal(i, rule));
         }

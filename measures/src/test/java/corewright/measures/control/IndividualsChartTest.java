@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import corewright.measures.conformity.Tolerance;
 import corewright.measures.control.IndividualsChart.Signal;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.function.Predicate;
 import org.apache.commons.math3.random.RandomGenerator;
@@ -55,7 +56,22 @@ class IndividualsChartTest {
   /** Champ and Woodall 1987: 91.75 points with all four (from memory); 10,000 seeded runs. */
   @Test
   void allRulesAreQuietFor92Points() {
-    assertEquals(91.75, runLength(10_000, rule -> true), 2.8);
+    assertEquals(91.75, runLength(10_000, RunRule.HANDBOOK::contains), 2.8);
+  }
+
+  /** Of the 6! orders of six values two rise or fall all the way: 1 in 360; 200,000 windows. */
+  @Test
+  void sixTrendByChanceOnceIn360() {
+    RandomGenerator random = new Well19937c(9);
+    double[] z = new double[200_005];
+    Arrays.setAll(z, i -> random.nextGaussian());
+    IndividualsChart unit = new IndividualsChart(0, ChartConstants.of(2).d2());
+    int trends = unit.signals(EnumSet.of(RunRule.SIX_TRENDING), z).size();
+    assertEquals(200_000 / 360.0, trends, 4 * Math.sqrt(200_000 / 360.0));
+    assertEquals(
+        List.of(new Signal(5, RunRule.SIX_TRENDING)),
+        unit.signals(RunRule.BENCH, 0.5, 0.3, 0.2, -0.1, -0.2, -0.4));
+    assertEquals(List.of(), unit.signals(RunRule.BENCH, 0.5, 0.3, 0.2, -0.1, -0.2, -0.2, -0.3));
   }
 
   private static double runLength(int runs, Predicate<RunRule> used) {

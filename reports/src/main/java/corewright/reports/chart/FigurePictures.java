@@ -13,8 +13,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -24,6 +27,7 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYErrorRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -127,6 +131,61 @@ public final class FigurePictures {
     plot.setRenderer(1, smooth);
     x.setAutoRangeIncludesZero(true);
     return new FigurePictures(framed(title, plot, x), CURVE_HEIGHT);
+  }
+
+  /**
+   * A reading followed from run to run, with its centre and limits.
+   *
+   * @param lines level lines across the chart; empty before there are limits
+   * @param marked which points stand out, counted from 0
+   */
+  public static FigurePictures control(
+      String title, String axis, List<Double> values, List<Double> lines, Set<Integer> marked) {
+    XYSeries points = new XYSeries("reading");
+    XYSeries out = new XYSeries("stands out");
+    for (int i = 0; i < values.size(); i++) {
+      points.add(i + 1, values.get(i));
+      if (marked.contains(i)) {
+        out.add(i + 1, values.get(i));
+      }
+    }
+    XYSeriesCollection data = new XYSeriesCollection();
+    data.addSeries(out); // drawn last, over the others
+    data.addSeries(points);
+    NumberAxis runs = axis("run");
+    runs.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
+    runs.setRange(0.5, Math.max(1.5, values.size() + 0.5));
+    NumberAxis readings = axis(axis);
+    readings.setNumberFormatOverride(
+        new DecimalFormat("0.####", DecimalFormatSymbols.getInstance(Locale.ROOT)));
+    readings.setAutoRangeIncludesZero(false);
+    XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, true);
+    renderer.setSeriesLinesVisible(0, false);
+    renderer.setSeriesPaint(0, Ink.INK);
+    renderer.setSeriesShape(0, new Rectangle2D.Double(-6, -6, 12, 12));
+    renderer.setSeriesShapesFilled(0, false);
+    renderer.setSeriesPaint(1, Ink.COPPER);
+    renderer.setSeriesStroke(1, Ink.HAIRLINE);
+    renderer.setSeriesShape(1, new Ellipse2D.Double(-3, -3, 6, 6));
+    XYPlot plot = new XYPlot(data, runs, readings, renderer);
+    for (double line : lines) {
+      plot.addRangeMarker(new ValueMarker(line, Ink.INK2, Ink.EARLIER));
+    }
+    include(readings, values, lines);
+    return new FigurePictures(framed(title, plot, runs), CURVE_HEIGHT);
+  }
+
+  /** All points and all lines, with a little air; of one level only, a band about it. */
+  private static void include(NumberAxis axis, List<Double> values, List<Double> lines) {
+    DoubleSummaryStatistics all =
+        Stream.concat(values.stream(), lines.stream())
+            .mapToDouble(Double::doubleValue)
+            .summaryStatistics();
+    if (all.getCount() > 0) {
+      double span = all.getMax() - all.getMin();
+      double air = span > 0 ? 0.08 * span : Math.max(1e-6, 0.001 * Math.abs(all.getMax()));
+      axis.setRange(all.getMin() - air, all.getMax() + air);
+    }
   }
 
   /**

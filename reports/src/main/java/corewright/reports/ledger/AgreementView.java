@@ -53,7 +53,16 @@ final class AgreementView {
               body.get("settled").asText(),
               body.get("tag").asText(),
               event.tag());
-      case FORGOTTEN, ACCOUNT_MADE, MOVED, EXPORTED, LIMITS_SIGNED, AT_THE_DOOR -> {
+      case FORGOTTEN,
+          ACCOUNT_MADE,
+          MOVED,
+          EXPORTED,
+          LIMITS_SIGNED,
+          BENCH_CHECKED,
+          BENCH_LOCKED,
+          BENCH_UNLOCKED,
+          CALIBRATED,
+          AT_THE_DOOR -> {
         // persons and places are kept outside of what is told from events
       }
       default -> throw new IllegalArgumentException(kind + " is no agreement");

@@ -50,6 +50,10 @@ enum EventKind {
   MOVED("ledger moved"),
   EXPORTED("exported"),
   LIMITS_SIGNED("limits signed"),
+  BENCH_CHECKED("bench checked"),
+  BENCH_LOCKED("bench locked"),
+  BENCH_UNLOCKED("bench unlocked"),
+  CALIBRATED("calibrated"),
   AT_THE_DOOR("at the door");
 
   private final String id;
@@ -74,7 +78,7 @@ enum EventKind {
     return act;
   }
 
-  /** Whether it is about a lot, a quote or a deposit, and not about a unit. */
+  /** Whether it is about a lot, a quote, a deposit or a bench, and not about a unit. */
   boolean isOfNoUnit() {
     return switch (this) {
       case LOT_RECEIVED,
@@ -88,6 +92,10 @@ enum EventKind {
           MOVED,
           EXPORTED,
           LIMITS_SIGNED,
+          BENCH_CHECKED,
+          BENCH_LOCKED,
+          BENCH_UNLOCKED,
+          CALIBRATED,
           AT_THE_DOOR ->
           true;
       default -> false;

@@ -158,6 +158,11 @@ public final class Ledger extends UnitRecord implements AutoCloseable {
     return new SignOffs(database, appender);
   }
 
+  /** What was written down about the benches. */
+  public Benches benches() {
+    return new Benches(database, appender);
+  }
+
   /** Units from old books. */
   public Books books() {
     return new Books(database, appender);

@@ -15,7 +15,12 @@ import org.jdbi.v3.core.Handle;
  */
 final class Rights {
   private static final Set<EventKind> OWNERS =
-      EnumSet.of(EventKind.FORGOTTEN, EventKind.ACCOUNT_MADE, EventKind.MOVED, EventKind.BROUGHT);
+      EnumSet.of(
+          EventKind.FORGOTTEN,
+          EventKind.ACCOUNT_MADE,
+          EventKind.MOVED,
+          EventKind.BROUGHT,
+          EventKind.BENCH_UNLOCKED);
   private static final Set<EventKind> NOT_AT_THE_COUNTER =
       EnumSet.of(
           EventKind.RUN_BEGUN,
@@ -24,6 +29,9 @@ final class Rights {
           EventKind.REBUILT,
           EventKind.CONFIRMED,
           EventKind.LIMITS_SIGNED,
+          EventKind.BENCH_CHECKED,
+          EventKind.BENCH_LOCKED,
+          EventKind.CALIBRATED,
           EventKind.AMENDED);
   private static final Set<EventKind> NOT_AT_THE_BENCH =
       EnumSet.of(

@@ -46,6 +46,7 @@ class RightsTest {
       for (Role role : List.of(Role.OWNER, Role.INSPECTOR, Role.TECHNICIAN, Role.COUNTER)) {
         ledger.accounts().put(role.name(), role, "seven red boats".toCharArray(), "OWNER");
       }
+      ledger.benches().lock("bench-1", "a lead was loose", "OWNER");
       Map<String, String> allowed = new LinkedHashMap<>();
       deeds(ledger)
           .forEach(
@@ -64,6 +65,7 @@ class RightsTest {
               "decision", "-TIO",
               "teardown", "-TIO",
               "limits", "--IO",
+              "unlocked bench", "---O",
               "answers", "CTIO",
               "one customer's export", "C-IO",
               "whole export", "---O",
@@ -111,6 +113,7 @@ class RightsTest {
         });
     deeds.put("decision", who -> ledger.decided(TAG, Samples.rebuild(), who));
     deeds.put("teardown", who -> ledger.facts().confirm(TAG, "joints", "", who));
+    deeds.put("unlocked bench", who -> ledger.benches().unlock("bench-1", "mended", false, who));
     deeds.put("limits", who -> ledger.signOffs().sign("profile of " + who, 2, "0".repeat(64), who));
     deeds.put(
         "answers",

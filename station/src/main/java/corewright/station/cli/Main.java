@@ -56,6 +56,7 @@ import picocli.CommandLine.Spec;
       ServeCommand.class,
       ShareCommand.class,
       SheetCommand.class,
+      ShiftCommand.class,
       ShowCommand.class,
       SiblingsCommand.class,
       SignCommand.class,

@@ -1,5 +1,6 @@
 package corewright.station.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.bench.record.Dossier;
 import corewright.bench.run.Clock;
 import corewright.reports.ledger.Amendment;
@@ -8,6 +9,7 @@ import corewright.station.work.Refused;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -63,11 +65,15 @@ final class ShowCommand implements Callable<Integer> {
       }
       Dossier dossier = workshop.ledger().dossier(found.get(0).tag());
       List<Amendment> amendments = workshop.ledger().runs().amendments(found.get(0).tag());
+      Map<String, String> suspect = workshop.shiftCheck().suspect(dossier);
       if (json) {
-        out.println(RecordJson.text(RecordJson.dossier(dossier, amendments)));
+        ObjectNode told = RecordJson.dossier(dossier, amendments);
+        suspect.forEach(told.putObject("suspect")::put);
+        out.println(RecordJson.text(told));
       } else {
         WallTime time = new WallTime(workshop.zone());
         DossierWords.of(dossier, amendments, time).forEach(out::println);
+        suspect.forEach((run, why) -> out.println("SUSPECT     run " + run + ": " + why));
         InspectText.brief(workshop.inspecting().of(dossier.core().tag())).forEach(out::println);
       }
       return ExitCodes.DONE;

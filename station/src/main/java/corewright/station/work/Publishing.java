@@ -62,6 +62,9 @@ public final class Publishing {
             .map(RunRecord::ended)
             .orElse(dossier.core().received());
     Optional<Papers.Given> first = ledger.papers().first(tag, dossier.visit(), paper.kind(), since);
+    if (paper.saysItPassed()) {
+      refuseSuspect(dossier);
+    }
     if (paper.saysItPassed() && first.isEmpty()) {
       limits.mustBeAnsweredFor(dossier);
     }
@@ -73,6 +76,22 @@ public final class Publishing {
     Path file = paper.writer().write(documents.as(given), told, folders.documents());
     add(tag, paper.kind(), file, given, who);
     return file;
+  }
+
+  /** A copy is refused as well: nobody hands out again what is in doubt now. */
+  private void refuseSuspect(Dossier dossier) {
+    dossier.runs().stream()
+        .reduce((a, b) -> b)
+        .flatMap(run -> ledger.benches().suspect(run.bench(), run.tag(), run.id()))
+        .ifPresent(
+            why -> {
+              throw new Refused(
+                  "The last result of unit "
+                      + dossier.core().tag()
+                      + " is suspect: the bench it was measured on did not pass its next check. "
+                      + why,
+                  "Test the unit again on a bench that is in order.");
+            });
   }
 
   private static Given given(

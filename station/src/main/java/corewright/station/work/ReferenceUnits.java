@@ -1,22 +1,30 @@
 package corewright.station.work;
 
+import corewright.bench.judge.BenchEvent.What;
 import corewright.bench.judge.ReferenceCheck;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Verdict;
 import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.ReferenceUnit;
 import corewright.measures.MeasuredRun;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
 import corewright.reports.ledger.Ledger;
+import java.time.Instant;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What the known good units of a bench showed on it last, against their first pass there: while it
  * differs, the bench is in doubt and no run on it says anything of a unit.
  */
 final class ReferenceUnits {
+  private static final Set<What> ANEW =
+      EnumSet.of(What.UNLOCKED, What.CLEARED, What.CALIBRATED, What.FOUND_OUT);
+
   private ReferenceUnits() {}
 
   /**
@@ -27,9 +35,21 @@ final class ReferenceUnits {
   static List<String> doubts(
       Ledger ledger, BenchDescription bench, Family family, Profile profile, String tag) {
     return bench.referenceUnits().stream()
-        .filter(known -> !known.equals(tag))
-        .flatMap(known -> doubts(ledger.dossier(known).runs(), bench, family, profile).stream())
+        .filter(known -> known.kind() == ReferenceUnit.Kind.GOOD)
+        .map(ReferenceUnit::tag)
+        .filter(known -> !known.equals(tag) && ledger.knows(known))
+        .flatMap(known -> doubts(since(ledger, bench, known), bench, family, profile).stream())
         .toList();
+  }
+
+  /** A bench that was calibrated, or that its owner unlocked, is measured by what follows. */
+  private static List<RunRecord> since(Ledger ledger, BenchDescription bench, String known) {
+    Instant anew =
+        ledger.benches().events(bench.id()).stream()
+            .filter(e -> ANEW.contains(e.what()))
+            .map(e -> Instant.parse(e.when()))
+            .reduce(Instant.MIN, (a, b) -> b);
+    return ledger.dossier(known).runs().stream().filter(r -> r.ended().isAfter(anew)).toList();
   }
 
   static List<String> doubts(

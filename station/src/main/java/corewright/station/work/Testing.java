@@ -8,6 +8,7 @@ import corewright.bench.record.Identification;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
 import corewright.bench.run.BenchInstruments;
+import corewright.bench.run.Clearance;
 import corewright.bench.run.Clock;
 import corewright.bench.run.Confirmations;
 import corewright.bench.run.GuardFinding;
@@ -90,6 +91,7 @@ public final class Testing {
         ReferenceUnits.doubts(ledger, request.bench(), plan.family(), profile, request.tag());
     RunRecord record = outcome(plan, result).of(begun, plan.family(), profile, reference);
     ledger.runEnded(record);
+    new ShiftCheck(catalogue, ledger).after(record, request.bench(), plan.family());
     OpenRuns.settled(result.run());
     return record;
   }
@@ -105,7 +107,7 @@ public final class Testing {
         request.bench(),
         request.operator(),
         folders.captures(),
-        confirmations(family, dossier, request));
+        confirmations(family, dossier, request, clearance(request)));
   }
 
   private RunOutcome outcome(RunPlan plan, RunResult result) {
@@ -145,13 +147,24 @@ public final class Testing {
         : Source.BENCH;
   }
 
-  private static Confirmations confirmations(Family family, Dossier dossier, Request request) {
+  private Clearance clearance(Request request) {
+    BenchDescription bench = request.bench();
+    return new Clearance(
+        ledger.benches().standing(bench.id()).locked(),
+        bench.reference(request.tag()).isPresent(),
+        ledger.lives().standing(request.tag()).life().notPowered().stream().toList(),
+        List.of());
+  }
+
+  private static Confirmations confirmations(
+      Family family, Dossier dossier, Request request, Clearance clearance) {
     Map<String, String> answers = Checklist.worst(family, dossier.answers());
     List<String> blocking = Deciding.blocking(family, answers);
     return new Confirmations(
         request.confirmed(),
         request.secondPerson(),
         dossier.identification().map(Identification::band),
-        blocking);
+        blocking,
+        clearance);
   }
 }

@@ -186,6 +186,11 @@ public final class Workshop implements AutoCloseable {
     return new ClaimTalk(claiming(), ledger, files(), clock);
   }
 
+  /** Benches, proved with their reference units. */
+  public ShiftCheck shiftCheck() {
+    return new ShiftCheck(catalogue, ledger);
+  }
+
   /** Which limits somebody answers for. */
   public SignedLimits limits() {
     return new SignedLimits(catalogue, ledger);

@@ -1,0 +1,251 @@
+package corewright.reports.ledger;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import corewright.bench.judge.BenchEvent;
+import corewright.bench.judge.BenchEvent.What;
+import corewright.bench.judge.BenchStanding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * What was written down about the benches: checks with reference units, locks, calibrations.
+ * Whether a bench is locked, and which results are in doubt, is told from these events alone.
+ */
+public final class Benches {
+  private final Database database;
+  private final Appender appender;
+
+  Benches(Database database, Appender appender) {
+    this.database = database;
+    this.appender = appender;
+  }
+
+  /**
+   * What the run of a reference unit said of its bench.
+   *
+   * @param kind of the unit, as {@code known good}
+   * @param against what speaks against the bench, each a sentence; empty: it is in order
+   */
+  public record Check(String tag, String kind, String run, List<String> against) {
+    public Check {
+      against = List.copyOf(against);
+    }
+  }
+
+  /** A result that is in doubt. */
+  public record Suspect(String run, String tag, String why) {}
+
+  /** Keeps a check; one that speaks against a bench that is not locked locks it with that. */
+  public void checked(String bench, Check check, String who) {
+    database.write(
+        handle -> {
+          boolean free = standing(handle, bench).locked().isEmpty();
+          Event kept = append(handle, who, EventKind.BENCH_CHECKED, bench, Json.tree(check));
+          return check.against().isEmpty() || !free
+              ? kept
+              : append(
+                  handle,
+                  who,
+                  EventKind.BENCH_LOCKED,
+                  bench,
+                  Json.tree(Map.of("tag", check.tag(), "because", check.against())));
+        });
+  }
+
+  /** Locks a bench by hand. */
+  public void lock(String bench, String why, String who) {
+    database.write(
+        handle ->
+            append(
+                handle,
+                who,
+                EventKind.BENCH_LOCKED,
+                bench,
+                Json.tree(Map.of("tag", "", "because", List.of(said(why, "locked"))))));
+  }
+
+  /**
+   * Takes the lock off without a good check. Owners only.
+   *
+   * @param stand whether the results that this lock has put in doubt count again
+   * @throws LedgerFault if there is no reason, or nothing is locked, or who is no owner
+   */
+  public void unlock(String bench, String why, boolean stand, String who) {
+    database.write(
+        handle -> {
+          if (standing(handle, bench).locked().isEmpty()) {
+            throw new LedgerFault("Bench " + bench + " is not locked", "Nothing is to be done");
+          }
+          return append(
+              handle,
+              who,
+              EventKind.BENCH_UNLOCKED,
+              bench,
+              Json.tree(Map.of("because", said(why, "unlocked"), "resultsStand", stand)));
+        });
+  }
+
+  /**
+   * Keeps a calibration.
+   *
+   * @param calibration everything that is known of it, kept as it is
+   * @param out empty: the channel read as the bench stated; else one sentence
+   */
+  public void calibrated(
+      String bench, String channel, Object calibration, Optional<String> out, String who) {
+    database.write(
+        handle -> {
+          ObjectNode body = (ObjectNode) Json.tree(Map.of("channel", channel));
+          body.set("calibration", Json.tree(calibration));
+          body.put("out", out.orElse(""));
+          return append(handle, who, EventKind.CALIBRATED, bench, body);
+        });
+  }
+
+  /** How the bench stands. */
+  public BenchStanding standing(String bench) {
+    return database.read(handle -> standing(handle, bench));
+  }
+
+  /** What was written down about a bench, the oldest first. */
+  public List<BenchEvent> events(String bench) {
+    return database.read(handle -> events(handle, bench));
+  }
+
+  /** Why the result of a run is in doubt; empty if it is not. */
+  public Optional<String> suspect(String bench, String tag, String run) {
+    return database.read(
+        handle -> {
+          BenchStanding standing = standing(handle, bench);
+          return standing.doubts().isEmpty()
+              ? Optional.empty()
+              : handle
+                  .select(
+                      "SELECT position, body FROM event WHERE tag = ? AND kind = ?",
+                      Tags.read(tag),
+                      EventKind.RUN_ENDED.id())
+                  .map(
+                      (row, context) ->
+                          new Ended(row.getLong("position"), Json.read(row.getString("body"))))
+                  .list()
+                  .stream()
+                  .filter(e -> e.body().path("id").asText().equals(run))
+                  .findFirst()
+                  .flatMap(e -> standing.suspect(e.position()));
+        });
+  }
+
+  /** Every result of a bench that is in doubt, the checks themselves left out. */
+  public List<Suspect> suspects(String bench) {
+    return database.read(
+        handle -> {
+          BenchStanding standing = standing(handle, bench);
+          List<Suspect> found = new ArrayList<>();
+          Set<String> checks =
+              events(handle, bench).stream().map(BenchEvent::run).collect(Collectors.toSet());
+          for (BenchStanding.Doubt doubt : standing.doubts()) {
+            handle
+                .select(
+                    "SELECT tag, body FROM event WHERE position > ? AND position < ? AND kind = ?"
+                        + " ORDER BY position",
+                    doubt.after(),
+                    doubt.until(),
+                    EventKind.RUN_ENDED.id())
+                .map((row, c) -> suspect(row.getString("tag"), row.getString("body"), bench, doubt))
+                .list()
+                .forEach(
+                    s ->
+                        s.filter(one -> isNew(found, one) && !checks.contains(one.run()))
+                            .ifPresent(found::add));
+          }
+          return List.copyOf(found);
+        });
+  }
+
+  private record Ended(long position, JsonNode body) {}
+
+  private static boolean isNew(List<Suspect> found, Suspect one) {
+    return found.stream().noneMatch(f -> f.run().equals(one.run()));
+  }
+
+  private static Optional<Suspect> suspect(
+      String tag, String text, String bench, BenchStanding.Doubt doubt) {
+    JsonNode body = Json.read(text);
+    return body.path("bench").asText().equals(bench)
+        ? Optional.of(new Suspect(body.path("id").asText(), tag, doubt.why()))
+        : Optional.empty();
+  }
+
+  private Event append(Handle handle, String who, EventKind kind, String bench, JsonNode body) {
+    return appender.append(handle, who, kind, subject(bench), body);
+  }
+
+  private static String subject(String bench) {
+    return "BENCH/" + bench.toUpperCase(Locale.ROOT);
+  }
+
+  private static String said(String why, String what) {
+    if (why.isBlank()) {
+      throw new LedgerFault("A bench is not " + what + " without a reason", "Say why");
+    }
+    return why.strip();
+  }
+
+  private static BenchStanding standing(Handle handle, String bench) {
+    return BenchStanding.of(events(handle, bench));
+  }
+
+  private static List<BenchEvent> events(Handle handle, String bench) {
+    return handle
+        .select("SELECT * FROM event WHERE tag = ? ORDER BY position", subject(bench))
+        .map((row, context) -> event(row.getLong("position"), Events.event(row)))
+        .list();
+  }
+
+  private static BenchEvent event(long place, Event event) {
+    JsonNode body = Json.read(event.body());
+    return switch (EventKind.of(event.kind())) {
+      case BENCH_CHECKED ->
+          told(
+              place,
+              event,
+              body.path("against").isEmpty() ? What.CHECKED_GOOD : What.CHECKED_BAD,
+              body.path("tag").asText(),
+              words(body.path("against")));
+      case BENCH_LOCKED ->
+          told(place, event, What.LOCKED, body.path("tag").asText(), words(body.path("because")));
+      case BENCH_UNLOCKED ->
+          told(
+              place,
+              event,
+              body.path("resultsStand").asBoolean() ? What.CLEARED : What.UNLOCKED,
+              "",
+              List.of(body.path("because").asText()));
+      default ->
+          told(
+              place,
+              event,
+              body.path("out").asText().isEmpty() ? What.CALIBRATED : What.FOUND_OUT,
+              body.path("channel").asText(),
+              Optional.of(body.path("out").asText()).filter(o -> !o.isEmpty()).stream().toList());
+    };
+  }
+
+  private static BenchEvent told(
+      long place, Event event, What what, String unit, List<String> words) {
+    String run = Json.read(event.body()).path("run").asText("");
+    return new BenchEvent(place, what, unit, run, event.who(), event.at(), words);
+  }
+
+  private static List<String> words(JsonNode list) {
+    return StreamSupport.stream(list.spliterator(), false).map(JsonNode::asText).toList();
+  }
+}
