@@ -82,6 +82,12 @@ public enum Quantity {
   DECAY_HALF("decayHalf", Unit.SECOND, "Half of the output after the input went", true),
   THERMAL_DRIFT("thermalDrift", Unit.VOLT, "Output, from cold to warm", true),
   CASE_RISE("caseRise", Unit.KELVIN, "Case, by how much it warmed", true),
+  PIN_MISMATCHES("pinMismatches", Unit.ONE, "Pins that are not as the family's table says", true),
+  INSULATION("insulation", Unit.OHM, "Case to terminals", true),
+  KEY_OFF_CURRENT("keyOffCurrent", Unit.AMPERE, "Input current, not enabled", true),
+  TAP_STEP("tapStep", Unit.VOLT, "Largest step while tapped and flexed", true),
+  COLD_OUTPUT("coldOutput", Unit.VOLT, "Output, cold", true),
+  HOT_OUTPUT("hotOutput", Unit.VOLT, "Output, hot", true),
   HIGH_LINE_OUTPUT("highLineOutput", Unit.VOLT, "Output at the highest line", true),
   HIGH_LINE_LOWEST("highLineLowest", Unit.VOLT, "Output at the highest line, lowest", true),
 

@@ -5,8 +5,10 @@ import static corewright.files.Section.shown;
 import corewright.files.Mistake;
 import corewright.files.Section;
 import corewright.measures.Quantity;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** What a profile must keep about the kinds of step that are no holds. */
@@ -190,6 +192,36 @@ final class KindRules {
                 "quantity",
                 "no step of this profile reads '" + limit.text("quantity") + "'",
                 "Add a step of kind " + StepKeys.word(kind.get())));
+      }
+    }
+  }
+
+  /** What is read by hand is what no bench reads, each once, and no limit asks for another. */
+  static void byHand(ProfileDraft draft, Consumer<Mistake> found) {
+    Set<String> entered = new HashSet<>();
+    List<String> known = StepKeys.BY_HAND.stream().map(Quantity::id).sorted().toList();
+    for (Section step : of(draft, Step.Kind.BY_HAND)) {
+      String quantity = step.text("quantity");
+      if (!quantity.isEmpty() && !known.contains(quantity)) {
+        found.accept(
+            step.mistake(
+                "quantity",
+                "'" + quantity + "' is not read by hand",
+                Rules.meant(quantity, known)));
+      } else if (!quantity.isEmpty() && !entered.add(quantity)) {
+        found.accept(
+            step.mistake(
+                "quantity", "'" + quantity + "' is entered twice", "Keep one of the steps"));
+      }
+    }
+    for (Section limit : draft.limits()) {
+      String quantity = limit.text("quantity");
+      if (known.contains(quantity) && !entered.contains(quantity)) {
+        found.accept(
+            limit.mistake(
+                "quantity",
+                "no step of this profile reads '" + quantity + "'",
+                "Add a step of kind byHand with it"));
       }
     }
   }

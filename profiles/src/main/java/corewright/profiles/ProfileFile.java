@@ -52,7 +52,11 @@ final class ProfileFile {
             step.number("to_V", 0),
             step.number("ramp_VperS", 0),
             step.each("levels").stream().map(ProfileFile::level).toList(),
-            step.has("repeats") ? step.whole("repeats") : 1));
+            step.has("repeats") ? step.whole("repeats") : 1,
+            step.has("quantity")
+                ? Optional.of(Quantity.of(step.text("quantity")))
+                : Optional.empty(),
+            step.flag("needed", true)));
   }
 
   private static Step.Level level(Section level) {

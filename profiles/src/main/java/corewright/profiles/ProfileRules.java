@@ -33,6 +33,7 @@ final class ProfileRules {
           KindRules::cranks,
           KindRules::decayLast,
           KindRules::given,
+          KindRules::byHand,
           KindRules::once,
           LimitRules::names,
           LimitRules::units,

@@ -50,13 +50,27 @@ public record Step(
    * @param ramp_VperS how fast it goes, V/s
    * @param levels levels of the input, in order
    * @param repeats how often the levels are gone through
+   * @param quantity what a person reads, where the bench cannot
+   * @param needed without it the run is not complete
    */
   public record Detail(
       Optional<Double> sampleRate_Hz,
       double to_V,
       double ramp_VperS,
       List<Level> levels,
-      int repeats) {
+      int repeats,
+      Optional<Quantity> quantity,
+      boolean needed) {
+    /** A step that the bench does. */
+    public Detail(
+        Optional<Double> sampleRate_Hz,
+        double to_V,
+        double ramp_VperS,
+        List<Level> levels,
+        int repeats) {
+      this(sampleRate_Hz, to_V, ramp_VperS, levels, repeats, Optional.empty(), true);
+    }
+
     public static final Detail NONE = new Detail(Optional.empty(), 0, 0, List.of(), 1);
 
     public Detail {
@@ -100,6 +114,8 @@ public record Step(
     THERMAL,
     /** The input taken away without load: how long the output holds up. */
     DECAY,
+    /** Nothing: a person reads it elsewhere, or it stands as not measured. */
+    BY_HAND,
     /** Source off, discharge on, until the family's safe level is proved. */
     DISCHARGE;
 

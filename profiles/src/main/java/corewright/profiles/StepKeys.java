@@ -17,7 +17,17 @@ import java.util.Set;
 record StepKeys(Set<String> more, Set<Quantity> yields) {
   /** Keys that are not for every kind. */
   static final List<String> SOME =
-      List.of("sampleRate_Hz", "to_V", "ramp_VperS", "levels", "repeats");
+      List.of("sampleRate_Hz", "to_V", "ramp_VperS", "levels", "repeats", "quantity", "needed");
+
+  /** What a person reads where the bench cannot. */
+  static final Set<Quantity> BY_HAND =
+      Set.of(
+          Quantity.PIN_MISMATCHES,
+          Quantity.INSULATION,
+          Quantity.KEY_OFF_CURRENT,
+          Quantity.TAP_STEP,
+          Quantity.COLD_OUTPUT,
+          Quantity.HOT_OUTPUT);
 
   private static final StepKeys PLAIN = new StepKeys(Set.of(), Set.of());
 
@@ -53,7 +63,9 @@ record StepKeys(Set<String> more, Set<Quantity> yields) {
           Step.Kind.THERMAL,
           of(List.of(), Quantity.THERMAL_DRIFT, Quantity.CASE_RISE),
           Step.Kind.DECAY,
-          of(List.of(), Quantity.DECAY_HALF));
+          of(List.of(), Quantity.DECAY_HALF),
+          Step.Kind.BY_HAND,
+          new StepKeys(Set.of("quantity", "needed"), Set.of()));
 
   /** Every kind that samples at its own rate may say so. */
   private static StepKeys of(List<String> more, Quantity... yields) {

@@ -13,7 +13,7 @@ final class StepRules {
   /** A converter below this efficiency is not what a source limit is laid out for. */
   private static final double WORST_EFFICIENCY = 0.72;
 
-  private static final List<String> UNPOWERED = List.of("deadCheck", "discharge", "");
+  private static final List<String> UNPOWERED = List.of("deadCheck", "byHand", "discharge", "");
 
   private StepRules() {}
 

@@ -109,6 +109,9 @@ class ProfileRulesTest {
           "kind": "crank", "inputLimit_A": 16, "load_A": 1, "repeats": 5, "levels": [{ "input_V": 8, "hold_s": 2 }, { "input_V": 10, "hold_s": 2 }] | /steps/2/levels/0/input_V | below 9 V nothing is said about a unit, and every run would be void | Write at least 10, or "judged": false
           "kind": "crank", "inputLimit_A": 16, "load_A": 1, "repeats": 5, "levels": [{ "input_V": 8, "hold_s": 2, "judged": false }, { "input_V": 10, "hold_s": 1 }] | /steps/2/levels/1/hold_s | a drift is not read from 1 s | Hold for more than 1 s
           "kind": "crank", "inputLimit_A": 16, "load_A": 2.5, "repeats": 5, "levels": [{ "input_V": 8, "hold_s": 2, "judged": false }, { "input_V": 10, "hold_s": 2 }] | /steps/2/load_A | 2.5 A is above the rated load of sd48, 2 A | Write at most 2
+          "kind": "byHand" | /steps/2 | 'quantity' is missing | Add "quantity"
+          "kind": "byHand", "quantity": "tapStop" | /steps/2/quantity | 'tapStop' is not read by hand | Did you mean 'tapStep'?
+          "kind": "highLine", "input_V": 16, "inputLimit_A": 16, "hold_s": 1, "needed": false | /steps/2/needed | a step of kind highLine takes no needed | Leave it out, or choose the kind that takes it
           "kind": "highLine", "input_V": 17, "inputLimit_A": 16, "hold_s": 1 | /steps/2/input_V | 17 V is above what sd48 may be given, 16 V | Write at most 16
           """)
   void aStepThatIsNoHoldIsHeldToItsOwnRules(

@@ -5,10 +5,14 @@ import corewright.bench.record.Judgement;
 import corewright.bench.record.RunEnd;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
+import corewright.measures.Quantity;
 import corewright.profiles.Family;
+import corewright.profiles.Limit;
 import corewright.profiles.Profile;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What a run says about the unit: input qualifier first, then limits, then the verdict. Pure. */
 public final class Judge {
@@ -55,6 +59,17 @@ public final class Judge {
         row.reasons().apply(saw));
   }
 
+  /** Every limit, but those on what need not be entered and was not. */
+  private static List<Limit> asked(MeasuredRun run, Profile profile) {
+    Set<Quantity> open =
+        profile.steps().stream()
+            .filter(s -> !s.detail().needed())
+            .flatMap(s -> s.detail().quantity().stream())
+            .filter(q -> run.reading(q).measurement().isEmpty())
+            .collect(Collectors.toSet());
+    return profile.limits().stream().filter(l -> !open.contains(l.quantity())).toList();
+  }
+
   /** The first row that applies. */
   static VerdictTable.Row row(Saw saw) {
     return VerdictTable.ROWS.stream().filter(r -> r.when().test(saw)).findFirst().orElseThrow();
@@ -73,7 +88,7 @@ public final class Judge {
     List<Finding> findings =
         run.holds().isEmpty()
             ? List.of()
-            : new LimitCheck(rule, plan).findings(run, judged, profile.limits());
+            : new LimitCheck(rule, plan).findings(run, judged, asked(run, profile));
     return new Saw(
         end,
         run.holds(),

@@ -41,12 +41,14 @@ public record Beside(
     notes = List.copyOf(notes);
   }
 
-  /** These with more readings of the run. */
-  Beside and(Map<Quantity, Reading> more) {
+  /** These with more readings of the run, and what was left open. */
+  Beside and(Map<Quantity, Reading> more, List<String> open) {
     Map<Quantity, Reading> all = new EnumMap<>(Quantity.class);
     all.putAll(readings);
     all.putAll(more);
-    return new Beside(cases, caseNote, holdsFrom_s, all, notes);
+    List<String> said = new ArrayList<>(notes);
+    said.addAll(open);
+    return new Beside(cases, caseNote, holdsFrom_s, all, said);
   }
 
   /** What was measured from the capture, with these readings beside it. */

@@ -124,7 +124,8 @@ final class OneRun {
     }
     beside = aids.readings();
     attempt("Sealing the capture", () -> sealed = Optional.of(recording.seal()));
-    beside = beside.and(sealed.map(Recording.Sealed::steps).orElse(Map.of()));
+    beside =
+        beside.and(sealed.map(Recording.Sealed::steps).orElse(Map.of()), ByHandStep.open(plan));
     return end;
   }
 

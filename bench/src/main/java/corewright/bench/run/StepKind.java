@@ -21,6 +21,7 @@ interface StepKind {
           Map.entry(Step.Kind.CRANK, new CrankStep()),
           Map.entry(Step.Kind.THERMAL, new ThermalStep()),
           Map.entry(Step.Kind.DECAY, new DecayStep()),
+          Map.entry(Step.Kind.BY_HAND, new ByHandStep()),
           Map.entry(Step.Kind.DISCHARGE, new DischargeStep()));
 
   /** A source needs no longer from one level to another (common practice, no source). */

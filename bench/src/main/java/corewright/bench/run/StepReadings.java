@@ -50,6 +50,7 @@ final class StepReadings {
         readings.putAll(of.read(step));
       }
     }
+    readings.putAll(ByHandStep.readings(plan));
     return readings;
   }
 
@@ -73,7 +74,7 @@ final class StepReadings {
       case CRANK -> meter.crank(all);
       case THERMAL -> meter.thermal(last);
       case DECAY -> meter.decay(last);
-      case DEAD_CHECK, FIRST_POWER, HOLD, DISCHARGE -> Map.of();
+      case BY_HAND, DEAD_CHECK, FIRST_POWER, HOLD, DISCHARGE -> Map.of();
     };
   }
 

@@ -25,6 +25,9 @@ class FullSequenceTest {
   private static final Set<String> ALWAYS =
       Set.of("dead", "first-power", "rest", "half", "discharge");
 
+  /** Nobody entered these, and the profile may be judged without them. */
+  private static final Set<String> BY_HAND = Set.of("pins", "insulation", "key-off");
+
   private final ZooBench bench = new ZooBench(CATALOGUE);
 
   private ZooBench.Judged run(UnitParameters unit) {
@@ -45,9 +48,8 @@ class FullSequenceTest {
             .filter(f -> f.measurement().isPresent())
             .map(f -> f.limit().id())
             .collect(Collectors.toSet());
-    CATALOGUE
-        .profile(family + "-full")
-        .limits()
+    CATALOGUE.profile(family + "-full").limits().stream()
+        .filter(l -> !BY_HAND.contains(l.id()))
         .forEach(l -> assertTrue(asked.contains(l.id()), l.id()));
   }
 

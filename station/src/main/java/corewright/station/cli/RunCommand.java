@@ -2,6 +2,7 @@ package corewright.station.cli;
 
 import corewright.bench.port.serial.SerialLinks;
 import corewright.bench.port.socket.SocketLinks;
+import corewright.bench.record.HandReading;
 import corewright.bench.record.RunRecord;
 import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.Clock;
@@ -9,6 +10,7 @@ import corewright.bench.wire.BenchOpener;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.Descriptions;
 import corewright.profiles.Family;
+import corewright.profiles.Profile;
 import corewright.station.work.KeptWire;
 import corewright.station.work.Outcome;
 import corewright.station.work.RunIds;
@@ -18,6 +20,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -68,6 +71,15 @@ final class RunCommand implements Callable<Integer> {
   private @Nullable String second;
 
   @Option(
+      names = "--hand",
+      paramLabel = "STEP=VALUE±U,INSTRUMENT",
+      description =
+          "What this bench cannot do and you have read elsewhere, as"
+              + " key-off=0.0012±0.0001,multimeter 4. U is of k = 2, the unit that of the step."
+              + " Again for each step.")
+  private List<String> hand = List.of();
+
+  @Option(
       names = "--wire-log",
       description =
           "Keep every byte on every wire with its time, beside the capture: for whoever has to find"
@@ -85,11 +97,12 @@ final class RunCommand implements Callable<Integer> {
     try (StopKeys keys = new StopKeys();
         Workshop workshop = shop.open(description.id(), clock);
         KeptWire wire = KeptWire.begin(wireLog, workshop.folders(), clock)) {
-      workshop.catalogue().profile(profile);
+      Profile chosen = workshop.catalogue().profile(profile);
       String tag = unit.tag(workshop);
       Family family = workshop.catalogue().family(workshop.ledger().dossier(tag).core().family());
       String operator = new Confirming(err).ask(family, Optional.ofNullable(confirmedBy));
       shop.signIn(workshop, operator);
+      Map<String, HandReading> byHand = HandOption.read(hand, chosen, operator);
       BenchOpener opener =
           new BenchOpener(
               wire.over(new SocketLinks(clock, new SerialLinks(clock))),
@@ -103,7 +116,13 @@ final class RunCommand implements Callable<Integer> {
                 .testing(wire.clock())
                 .run(
                     new Testing.Request(
-                        tag, profile, description, operator, true, Optional.ofNullable(second)),
+                        tag,
+                        profile,
+                        description,
+                        operator,
+                        true,
+                        Optional.ofNullable(second),
+                        byHand),
                     instruments,
                     new RunIds(description.id(), new SecureRandom()),
                     new RunProgress(err, Terminal.here(), tag),

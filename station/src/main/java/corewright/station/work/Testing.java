@@ -4,6 +4,7 @@ import corewright.bench.capture.OpenRuns;
 import corewright.bench.inspect.Checklist;
 import corewright.bench.port.Identities;
 import corewright.bench.record.Dossier;
+import corewright.bench.record.HandReading;
 import corewright.bench.record.Identification;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
@@ -51,6 +52,7 @@ public final class Testing {
    *
    * @param confirmed the cautions were shown and confirmed
    * @param secondPerson who else is there; demanded above 60 V DC
+   * @param byHand what was read elsewhere, by id of the step
    */
   public record Request(
       String tag,
@@ -58,7 +60,20 @@ public final class Testing {
       BenchDescription bench,
       String operator,
       boolean confirmed,
-      Optional<String> secondPerson) {}
+      Optional<String> secondPerson,
+      Map<String, HandReading> byHand) {
+
+    /** A run in which nobody enters anything by hand. */
+    public Request(
+        String tag,
+        String profile,
+        BenchDescription bench,
+        String operator,
+        boolean confirmed,
+        Optional<String> secondPerson) {
+      this(tag, profile, bench, operator, confirmed, secondPerson, Map.of());
+    }
+  }
 
   /** What the guards find that need no open bench; the others are asked when it starts. */
   public List<GuardFinding> beforehand(Request request) {
@@ -107,7 +122,8 @@ public final class Testing {
         request.bench(),
         request.operator(),
         folders.captures(),
-        confirmations(family, dossier, request, clearance(request)));
+        confirmations(family, dossier, request, clearance(request)),
+        request.byHand());
   }
 
   private RunOutcome outcome(RunPlan plan, RunResult result) {

@@ -51,6 +51,7 @@ final class StepWords {
               + " s, input at "
               + volts(step.input_V())
               + ".";
+      case BY_HAND -> "Nothing is switched: a person reads it elsewhere, or it stays open.";
       case DISCHARGE ->
           "Everything is off. The charge goes through the resistor and must stay gone.";
     };
