@@ -73,6 +73,8 @@ final class MeasureJson {
     ArrayNode reasons = json.putArray("reasons");
     if (result.judgement().isPresent()) {
       result.judgement().get().reasons().forEach(reasons::add);
+      ArrayNode findings = json.putArray("findings");
+      result.judgement().get().findings().forEach(f -> findings.add(RecordJson.finding(f)));
     } else {
       reasons.add(NO_FAMILY);
     }

@@ -61,6 +61,7 @@ final class MeasureTable {
                       + ")");
             });
     reasons.forEach(out::println);
+    result.judgement().map(FindingLines::of).orElse(List.of()).forEach(out::println);
     result.diagnosis().map(DiagnosisWords::lines).orElse(List.of()).forEach(out::println);
     result.finding().ifPresent(words -> out.println("To the customer: " + words));
   }

@@ -14,6 +14,7 @@ final class OutcomeReport {
     } else {
       OutcomeTable.of(List.of(outcome)).forEach(out::println);
       outcome.run().judgement().reasons().forEach(r -> out.println("  " + r));
+      FindingLines.of(outcome.run().judgement()).forEach(out::println);
       outcome.run().measured().ifPresent(m -> m.notes().forEach(note -> out.println("  " + note)));
       DecisionWords.test(outcome.decision()).forEach(out::println);
       out.println("Document    " + outcome.document());

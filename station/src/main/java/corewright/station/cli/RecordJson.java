@@ -150,7 +150,7 @@ final class RecordJson {
             () -> json.putNull(quantity.id()));
   }
 
-  private static ObjectNode finding(Finding finding) {
+  static ObjectNode finding(Finding finding) {
     ObjectNode json = NODES.objectNode();
     json.put("limit", finding.limit().id());
     json.put("quantity", finding.quantity().id());

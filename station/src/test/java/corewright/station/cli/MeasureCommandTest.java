@@ -13,6 +13,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.commons.math3.special.Erf;
 import org.junit.jupiter.api.Test;
 
 /** What {@code measure} promises to people and to other programs. */
@@ -120,6 +121,36 @@ class MeasureCommandTest extends Commands {
     assertTrue(
         json.at("/holds/1/recovery/flags/0").asText().contains("nominal"),
         "a band of an unknown nominal is flagged");
+  }
+
+  /** JCGM 106, 7.2: Φ of the distance to the limit over u. */
+  @Test
+  void everyFindingSaysHowProbablyTheUnitConforms() throws IOException {
+    assertEquals(0, run("measure", recorded("ilim_low_avg"), "--family=ref48"));
+    String text = out.toString();
+    assertTrue(text.contains("conforms with probability under 0.01"), text);
+    assertEquals(0, run("measure", recorded("ilim_low_avg"), "--family=ref48", "--json"));
+    JsonNode findings = new ObjectMapper().readTree(out.toString()).get("findings");
+    assertEquals(
+        text.lines().filter(line -> line.contains("conforms with")).count(), read(findings));
+    int compared = 0;
+    for (JsonNode finding : findings) {
+      if (finding.get("quantity").asText().equals("undershoot")) {
+        compared++;
+        double away = finding.get("pass").asDouble() - finding.get("value").asDouble();
+        double expected = Erf.erfc(-away / finding.get("u").asDouble() / Math.sqrt(2)) / 2;
+        assertEquals(expected, finding.get("conformity").asDouble(), 1e-9, finding.toString());
+      }
+    }
+    assertTrue(compared >= 3, findings.toString());
+  }
+
+  private static long read(JsonNode findings) {
+    long read = 0;
+    for (JsonNode finding : findings) {
+      read += finding.has("conformity") ? 1 : 0;
+    }
+    return read;
   }
 
   @Test
