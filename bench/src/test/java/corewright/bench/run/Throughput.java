@@ -1,0 +1,209 @@
+package corewright.bench.run;
+
+import com.sun.management.OperatingSystemMXBean;
+import corewright.bench.capture.RawScan;
+import corewright.bench.port.Link;
+import corewright.bench.port.serial.BareSerial;
+import corewright.bench.port.serial.SerialLinks;
+import java.io.BufferedReader;
+import java.io.File;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * How much of what the serial library reads is left when frames are decoded, checked, recorded and
+ * measured; whether 5 MS/s in each of three channels come through; how soon a trip is commanded.
+ * The board is a process of its own behind a pseudo-terminal.
+ */
+final class Throughput {
+  private static final int RATE_HZ = 5_000_000;
+  private static final int TURNS = 3;
+  private static final double TURN_S = 4;
+  private static final int TRIPS = 300;
+
+  /** How long the board keeps samples that the line does not take. */
+  private static final double MEMORY_S = 0.1;
+
+  private final Path folder;
+  private final List<String> figures = new ArrayList<>();
+  private List<String> trailing = List.of();
+  private int turn;
+
+  private Throughput(Path folder) {
+    this.folder = folder;
+  }
+
+  /** Arguments: a folder for captures, seconds of the stream of 5 MS/s. */
+  public static void main(String[] args) throws IOException, InterruptedException {
+    Throughput all = new Throughput(Path.of(args[0]));
+    all.ratio();
+    all.stream(Double.parseDouble(args[1]));
+    all.trips();
+    System.out.println("throughput: " + String.join(" ", all.figures));
+  }
+
+  /** By turns, so that a busy moment of the computer meets both. */
+  private void ratio() throws IOException, InterruptedException {
+    List<Double> ratios = new ArrayList<>();
+    for (int i = 0; i <= TURNS; i++) {
+      double bare;
+      try (Board board = new Board(false, -1)) {
+        byte[] start =
+            ByteBuffer.allocate(8)
+                .order(ByteOrder.LITTLE_ENDIAN)
+                .putInt(RATE_HZ)
+                .putShort((short) Framing.of(RATE_HZ, 3).samples())
+                .array();
+        bare = BareSerial.read(board.path, FastBoard.frame(0x82, 0, start), TURN_S);
+      }
+      try (Board board = new Board(false, -1);
+          FastStation station = board.station(own())) {
+        long begun = System.nanoTime();
+        Sampler sampler = station.start();
+        while (System.nanoTime() - begun < TURN_S * 1e9) {
+          sampler.next();
+        }
+        station.stop();
+        RawScan.Result measured = station.measured();
+        double seconds = (System.nanoTime() - begun) * 1e-9;
+        double ours = measured.samples() * (6 + 30.0 / station.samplesOfFrame()) / seconds;
+        System.out.printf(Locale.ROOT, "bare %.1f MB/s, all %.1f MB/s%n", bare / 1e6, ours / 1e6);
+        ratios.add(ours / bare);
+      }
+    }
+    ratios.remove(0); // the compiler was at work
+    ratios.sort(null);
+    figure("ratio=%.2f", ratios.get(TURNS / 2));
+  }
+
+  private void stream(double seconds) throws IOException, InterruptedException {
+    try (Board board = new Board(true, -1)) {
+      RawScan.Result measured;
+      double took_s;
+      double cpu;
+      long most = 0;
+      try (FastStation station = board.station(own())) {
+        long busy = busy();
+        long begun = System.nanoTime();
+        Sampler sampler = station.start();
+        while (sampler.at_s() < seconds) {
+          sampler.next();
+          most = Math.max(most, used());
+        }
+        took_s = (System.nanoTime() - begun) * 1e-9;
+        cpu = (busy() - busy) * 1e-9 / took_s;
+        station.stop();
+        measured = station.measured();
+        most = Math.max(most, used());
+      }
+      board.end();
+      long missing = measured.missing() / Framing.of(RATE_HZ, 3).samples();
+      System.out.printf(
+          Locale.ROOT,
+          "%d samples of each channel, %d frames missing, of them %s lost by the board%n",
+          measured.samples(),
+          missing,
+          board.said.get(0));
+      figure("rate_MSps=%.2f", (measured.samples() - measured.missing()) / took_s / 1e6);
+      figure("lost=%.0f", missing);
+      trailing = List.of(text("cpu=%.2f", cpu), text("heap_MB=%.0f", most / 1e6));
+    }
+  }
+
+  private void trips() throws IOException, InterruptedException {
+    try (Board board = new Board(true, 40)) {
+      try (FastStation station = board.station(own())) {
+        for (int i = 0; i < TRIPS; i++) {
+          station.untilItTrips();
+        }
+        station.stop();
+      }
+      board.end();
+      List<Double> us =
+          board.said.stream().skip(1).map(ns -> Double.parseDouble(ns) / 1000).sorted().toList();
+      if (us.size() != TRIPS) {
+        throw new IllegalStateException(us.size() + " of " + TRIPS + " trips were commanded");
+      }
+      System.out.printf(
+          Locale.ROOT, "trip: median %.0f us, worst %.0f us%n", us.get(TRIPS / 2), us.get(299));
+      figure("trip_p99_us=%.0f", us.get(TRIPS * 99 / 100 - 1));
+    }
+    figures.addAll(trailing);
+  }
+
+  private Path own() throws IOException {
+    if (turn > 0) {
+      Files.delete(folder.resolve("turn" + turn + "/fast.raw"));
+    }
+    return Files.createDirectory(folder.resolve("turn" + ++turn));
+  }
+
+  private void figure(String format, double value) {
+    figures.add(text(format, value));
+  }
+
+  private static String text(String format, double value) {
+    return String.format(Locale.ROOT, format, value);
+  }
+
+  private static long used() {
+    return Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
+  }
+
+  private static long busy() {
+    return ((OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
+        .getProcessCpuTime();
+  }
+
+  /** A board's process. */
+  private static final class Board implements AutoCloseable {
+    final List<String> said = new ArrayList<>();
+    final String path;
+    private final Process process;
+    private final BufferedReader out;
+
+    Board(boolean paced, int tripAt) throws IOException {
+      String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+      process =
+          new ProcessBuilder(
+                  java,
+                  "-Xmx64m",
+                  "-XX:+UseSerialGC",
+                  "-cp",
+                  System.getProperty("java.class.path"),
+                  FastBoard.class.getName(),
+                  Boolean.toString(paced),
+                  Double.toString(MEMORY_S),
+                  "400",
+                  Integer.toString(tripAt))
+              .redirectError(ProcessBuilder.Redirect.appendTo(new File("/dev/stderr")))
+              .start();
+      out = process.inputReader();
+      path = out.readLine();
+    }
+
+    FastStation station(Path own) {
+      Clock clock = Clock.system();
+      Link link = new SerialLinks(clock).open("digitizer", path, 115_200);
+      return new FastStation(link, RATE_HZ, own);
+    }
+
+    /** Lets it end, and hears what it has to say. */
+    void end() throws IOException {
+      process.getOutputStream().close();
+      out.lines().forEach(said::add);
+    }
+
+    @Override
+    public void close() throws IOException {
+      end();
+    }
+  }
+}
