@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** What a profile must keep about the kinds of step that are no holds. */
 final class KindRules {
@@ -18,6 +19,9 @@ final class KindRules {
 
   /** A shorter stretch shows settling and no drift, s. */
   private static final double LEAST_CRANK_S = 1;
+
+  /** Source and digitizer together are no better (common practice, no source). */
+  private static final double ROOM = 0.99;
 
   private KindRules() {}
 
@@ -79,6 +83,30 @@ final class KindRules {
                 "Write at most " + shown(FASTEST_VPERS)));
       }
     }
+  }
+
+  /** A source that is set to the ceiling lies above it half of the time, and the run ends. */
+  static void room(ProfileDraft draft, Consumer<Mistake> found) {
+    double ceiling = draft.family().inputCeiling_V();
+    for (Section step : draft.steps()) {
+      boolean high = step.text("kind").equals(StepKeys.word(Step.Kind.HIGH_LINE));
+      Stream.concat(high ? Stream.of(step) : Stream.of(), levels(step))
+          .filter(s -> s.number("input_V") <= ceiling && s.number("input_V") > ROOM * ceiling)
+          .forEach(
+              s ->
+                  found.accept(
+                      s.mistake(
+                          "input_V",
+                          shown(s.number("input_V"))
+                              + " V leave the source no room below "
+                              + shown(ceiling)
+                              + " V, where the run ends",
+                          "Write at most " + shown(ROOM * ceiling))));
+    }
+  }
+
+  private static Stream<Section> levels(Section step) {
+    return step.each("levels").stream();
   }
 
   static void levels(ProfileDraft draft, Consumer<Mistake> found) {

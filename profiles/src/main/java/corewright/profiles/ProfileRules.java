@@ -30,6 +30,7 @@ final class ProfileRules {
           KindRules::beside,
           KindRules::ramps,
           KindRules::levels,
+          KindRules::room,
           KindRules::cranks,
           KindRules::decayLast,
           KindRules::given,

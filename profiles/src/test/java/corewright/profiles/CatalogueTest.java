@@ -32,7 +32,7 @@ class CatalogueTest {
       }
       assertEquals(family.defaultProfile(), CATALOGUE.defaultProfile(family).id());
     }
-    assertEquals(12, profiles);
+    assertEquals(15, profiles);
   }
 
   @Test

@@ -103,15 +103,17 @@ class ProfileRulesTest {
           "kind": "lockOut", "input_V": 10, "inputLimit_A": 16, "to_V": 11, "ramp_VperS": 1 | /steps/2/to_V | the ramp goes down, and 11 V is no lower | Write less than input_V, 10
           "kind": "lockOut", "input_V": 10, "inputLimit_A": 16, "to_V": 5, "ramp_VperS": 9 | /steps/2/ramp_VperS | 9 V/s is faster than the lock-out is told | Write at most 5
           "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 9, "hold_s": 1 }, { "input_V": 17, "hold_s": 1 }] | /steps/2/levels/1/input_V | 17 V is above what sd48 may be given, 16 V | Write at most 16
-          "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 8, "hold_s": 1 }, { "input_V": 16, "hold_s": 1 }] | /steps/2/levels/0/input_V | below 9 V nothing is said about a unit | Write at least 9
-          "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 9, "hold_s": 0.1 }, { "input_V": 16, "hold_s": 1 }] | /steps/2/levels/0/hold_s | 0.1 s is over before settle_s is, 0.1 s | Hold longer, or settle shorter
+          "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 8, "hold_s": 1 }, { "input_V": 15, "hold_s": 1 }] | /steps/2/levels/0/input_V | below 9 V nothing is said about a unit | Write at least 9
+          "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 9, "hold_s": 0.1 }, { "input_V": 15, "hold_s": 1 }] | /steps/2/levels/0/hold_s | 0.1 s is over before settle_s is, 0.1 s | Hold longer, or settle shorter
           "kind": "crank", "inputLimit_A": 16, "load_A": 1, "repeats": 5, "levels": [{ "input_V": 9, "hold_s": 2, "judged": false }, { "input_V": 10, "hold_s": 2, "judged": false }] | /steps/2/levels | no level of 'new' is judged | Leave out "judged": false at the plateau
           "kind": "crank", "inputLimit_A": 16, "load_A": 1, "repeats": 5, "levels": [{ "input_V": 8, "hold_s": 2 }, { "input_V": 10, "hold_s": 2 }] | /steps/2/levels/0/input_V | below 9 V nothing is said about a unit, and every run would be void | Write at least 10, or "judged": false
           "kind": "crank", "inputLimit_A": 16, "load_A": 1, "repeats": 5, "levels": [{ "input_V": 8, "hold_s": 2, "judged": false }, { "input_V": 10, "hold_s": 1 }] | /steps/2/levels/1/hold_s | a drift is not read from 1 s | Hold for more than 1 s
           "kind": "crank", "inputLimit_A": 16, "load_A": 2.5, "repeats": 5, "levels": [{ "input_V": 8, "hold_s": 2, "judged": false }, { "input_V": 10, "hold_s": 2 }] | /steps/2/load_A | 2.5 A is above the rated load of sd48, 2 A | Write at most 2
+          "kind": "highLine", "input_V": 16, "inputLimit_A": 16, "hold_s": 1 | /steps/2/input_V | 16 V leave the source no room below 16 V, where the run ends | Write at most 15.84
+          "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 9, "hold_s": 1 }, { "input_V": 15.9, "hold_s": 1 }] | /steps/2/levels/1/input_V | 15.9 V leave the source no room below 16 V, where the run ends | Write at most 15.84
           "kind": "byHand" | /steps/2 | 'quantity' is missing | Add "quantity"
           "kind": "byHand", "quantity": "tapStop" | /steps/2/quantity | 'tapStop' is not read by hand | Did you mean 'tapStep'?
-          "kind": "highLine", "input_V": 16, "inputLimit_A": 16, "hold_s": 1, "needed": false | /steps/2/needed | a step of kind highLine takes no needed | Leave it out, or choose the kind that takes it
+          "kind": "highLine", "input_V": 15, "inputLimit_A": 16, "hold_s": 1, "needed": false | /steps/2/needed | a step of kind highLine takes no needed | Leave it out, or choose the kind that takes it
           "kind": "highLine", "input_V": 17, "inputLimit_A": 16, "hold_s": 1 | /steps/2/input_V | 17 V is above what sd48 may be given, 16 V | Write at most 16
           """)
   void aStepThatIsNoHoldIsHeldToItsOwnRules(

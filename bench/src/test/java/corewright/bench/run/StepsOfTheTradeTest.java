@@ -54,7 +54,7 @@ class StepsOfTheTradeTest {
           List.of(
               new Step.Level(9, 0.3, true),
               new Step.Level(12.5, 0.3, true),
-              new Step.Level(16, 0.3, true)),
+              new Step.Level(15.8, 0.3, true)),
           1);
 
   private static final Step.Detail CRANK = crank(10.35);
@@ -85,7 +85,7 @@ class StepsOfTheTradeTest {
           step(Step.Kind.LOCK_OUT, 10, 0, new Step.Detail(Optional.of(10e3), 6, 1, List.of(), 1)),
           Plans.REST,
           Plans.FULL,
-          step(Step.Kind.HIGH_LINE, 16, 0.4, at(10e3)),
+          step(Step.Kind.HIGH_LINE, 15.8, 0.4, at(10e3)),
           loaded(Step.Kind.CRANK, 0, CRANK),
           loaded(Step.Kind.THERMAL, 1.5, at(10e3)),
           step(Step.Kind.DECAY, 12.5, 15, at(1e3)));
@@ -126,13 +126,13 @@ class StepsOfTheTradeTest {
     within(0.8, read, Quantity.LOCK_OUT_HYSTERESIS);
 
     List<Double> levels = new ArrayList<>();
-    for (double line_V : List.of(9.0, 12.5, 16.0)) {
+    for (double line_V : List.of(9.0, 12.5, 15.8)) {
       levels.add(truth(unit, line_V).output_V());
     }
     within(Collections.min(levels), read, Quantity.LINE_LOWEST);
     within(Collections.max(levels), read, Quantity.LINE_HIGHEST);
-    within(truth(unit, 16).output_V(), read, Quantity.HIGH_LINE_OUTPUT);
-    within(truth(unit, 16).output_V(), read, Quantity.HIGH_LINE_LOWEST);
+    within(truth(unit, 15.8).output_V(), read, Quantity.HIGH_LINE_OUTPUT);
+    within(truth(unit, 15.8).output_V(), read, Quantity.HIGH_LINE_LOWEST);
     within(truth(unit, 12.5).inputCurrent_A(), read, Quantity.NO_LOAD_CURRENT);
 
     Oracle.Truth cranked = truth(unit, 10.35, 1);
