@@ -97,10 +97,20 @@ final class OneRun {
                     .map(Connection::calibration)
                     .orElse("not calibrated")));
       }
+      channels();
       return Optional.empty();
     } catch (RuntimeException unknown) {
       return Optional.of(fault("", 0, unknown));
     }
+  }
+
+  /** A channel that was calibrated by itself has a day of its own, which a certificate asks for. */
+  private void channels() {
+    String identity = bench.digitizer().identity();
+    plan.bench().channels().stream()
+        .filter(c -> c.calibration().contains("due "))
+        .map(c -> new EquipmentUsed("channel " + c.channel(), identity, c.calibration()))
+        .forEach(equipment::add);
   }
 
   private RunEnd sampled() {

@@ -12,6 +12,7 @@ import corewright.bench.port.InstrumentFault;
 import corewright.bench.record.EquipmentUsed;
 import corewright.bench.record.RunEnd;
 import corewright.bench.record.Source;
+import corewright.fixtures.describe.BenchDescription;
 import corewright.measures.Capture;
 import corewright.measures.Measurement;
 import corewright.measures.Quantity;
@@ -42,6 +43,42 @@ class RunEngineTest {
     assertFalse(bench.unit.loadOn, "load");
     assertTrue(bench.unit.discharging, "discharge");
     assertTrue(bench.unit.capacitor_V < 5, bench.unit.capacitor_V + " V");
+  }
+
+  /** Its day is what a certificate is held against; see the tests of certificates. */
+  @Test
+  void aChannelThatWasCalibratedByItselfIsNamedAmongTheEquipment() {
+    BenchDescription b = Plans.bench();
+    BenchDescription calibrated =
+        new BenchDescription(
+            b.id(),
+            b.revision(),
+            b.title(),
+            b.instruments(),
+            List.of(
+                new BenchDescription.ChannelCalibration(
+                    "output", 0.001, 0.001, "K-88, due 2026-11-01"),
+                new BenchDescription.ChannelCalibration("load", 0.001, 0.001, "not calibrated")),
+            b.fixture(),
+            b.trip_s(),
+            b.origin());
+    RunPlan p = Plans.plan(folder);
+    RunPlan plan =
+        new RunPlan(
+            p.runId(),
+            p.tag(),
+            p.family(),
+            p.profile(),
+            calibrated,
+            p.operator(),
+            p.folder(),
+            p.confirmations());
+    assertEquals(
+        List.of("channel output: K-88, due 2026-11-01"),
+        run(plan).equipment().stream()
+            .filter(e -> e.role().startsWith("channel"))
+            .map(e -> e.role() + ": " + e.calibration())
+            .toList());
   }
 
   @Test

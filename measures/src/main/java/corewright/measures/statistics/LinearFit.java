@@ -146,6 +146,11 @@ public final class LinearFit {
     return Math.sqrt(covariance(i, i));
   }
 
+  /** Standard uncertainty of a coefficient for each unit of the scatter about the fit. */
+  public double unscaled(int i) {
+    return Math.sqrt(unscaled[i][i]);
+  }
+
   public double covariance(int i, int j) {
     return unscaled[i][j] * squares / freedom();
   }

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
       BackupCommand.class,
       BoardCommand.class,
       BringCommand.class,
+      CalibrateCommand.class,
       CertificateCommand.class,
       CheckCommand.class,
       ClaimCommand.class,

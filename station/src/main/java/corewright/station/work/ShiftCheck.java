@@ -135,14 +135,16 @@ public final class ShiftCheck {
     return ReferenceJudge.against(unit, proven, run, named(run), family);
   }
 
+  /** Why the result of a run is in doubt; empty if it is not. */
+  public Optional<String> suspect(RunRecord run) {
+    return ledger.benches().suspect(run.bench(), run.tag(), run.id());
+  }
+
   /** Runs of a visit whose result is in doubt, by id, and why. */
   public Map<String, String> suspect(Dossier dossier) {
     Map<String, String> found = new LinkedHashMap<>();
     for (RunRecord run : dossier.runs()) {
-      ledger
-          .benches()
-          .suspect(run.bench(), run.tag(), run.id())
-          .ifPresent(why -> found.put(run.id(), why));
+      suspect(run).ifPresent(why -> found.put(run.id(), why));
     }
     return found;
   }

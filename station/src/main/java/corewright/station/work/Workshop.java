@@ -191,6 +191,11 @@ public final class Workshop implements AutoCloseable {
     return new ShiftCheck(catalogue, ledger);
   }
 
+  /** Channels of benches, against a meter. */
+  public Calibrating calibrating() {
+    return new Calibrating(ledger);
+  }
+
   /** Which limits somebody answers for. */
   public SignedLimits limits() {
     return new SignedLimits(catalogue, ledger);

@@ -30,6 +30,7 @@ import java.util.Optional;
  * @param as as in {@code as received, run 1 of 2}
  * @param question what is open, of a unit on hold; empty otherwise
  * @param unsigned limits that nobody answers for; empty: somebody does for all
+ * @param suspect why the bench is no longer believed; empty: it is
  * @param excluded what was looked at before the unit was suspected
  */
 public record DidPage(
@@ -62,6 +63,7 @@ public record DidPage(
     List<String> reasons,
     String heldAgainst,
     String unsigned,
+    String suspect,
     Next next) {
 
   /**
@@ -79,7 +81,8 @@ public record DidPage(
   /** Another run of the unit, or this one. */
   public record Other(String id, String words, String verdict, boolean here) {}
 
-  static DidPage of(Story story, Stage stage, Numerals numerals, SignedLimits limits) {
+  static DidPage of(
+      Story story, Stage stage, Numerals numerals, SignedLimits limits, String suspect) {
     RunRecord run = story.run();
     Readings readings = new Readings(run, numerals);
     String build =
@@ -136,6 +139,7 @@ public record DidPage(
             + ". "
             + limits.words(run, story.dossier().core().family()),
         String.join(", ", limits.unsigned(run, story.dossier().core().family())),
+        suspect,
         Next.of(run.tag(), stage));
   }
 

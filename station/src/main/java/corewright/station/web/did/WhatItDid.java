@@ -83,7 +83,8 @@ public final class WhatItDid implements Place {
             story,
             workshop.ledger().lives().standing(story.run().tag()).life().stage(),
             Numerals.of(workshop.shop().region()),
-            workshop.limits());
+            workshop.limits(),
+            workshop.shiftCheck().suspect(story.run()).orElse(""));
     pages.show(context, PlaceName.WHAT_IT_DID, "did.jte", Map.of("page", page));
   }
 
