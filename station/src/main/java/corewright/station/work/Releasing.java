@@ -52,7 +52,7 @@ public final class Releasing {
     Standing now = ledger.lives().standing(request.tag());
     String tag = now.tag();
     Dossier dossier = ledger.dossier(tag);
-    boolean covered = !dossier.rebuild().isEmpty() && !givenBack(now.life());
+    boolean covered = covers(dossier, now.life());
     Optional<Path> report =
         covered && sealed(now.life().stage())
             ? Optional.of(publishing.write(Paperwork.WARRANTY_REPORT, tag, request.who()))
@@ -70,6 +70,11 @@ public final class Releasing {
                 shop.warrantyTerms())
             : new Step.Shipping(request.carrier(), request.tracking(), "", "", "");
     return new Released(ledger.lives().take(tag, shipping, request.who()), shipping, report);
+  }
+
+  /** Whether a warranty begins when a unit leaves as it stands. */
+  public static boolean covers(Dossier dossier, Life life) {
+    return !dossier.rebuild().isEmpty() && !givenBack(life);
   }
 
   /** It goes back as it is, opened or not: nothing of it was proven, and nothing is promised. */

@@ -45,7 +45,7 @@ public record Past(String when, String words, String who, String href, String he
               + b.at("/judgement/verdict").asText("no verdict");
       case "decided" -> "Decided: " + text(b, "disposition") + said(b, "sentence");
       case "rebuilt" -> "Rebuilt: " + list(b.path("lines"));
-      case "worked" -> "Worked on: " + list(b.path("did")) + fitted(b.path("fitted"));
+      case "worked" -> worked(list(b.path("did")), fitted(b.path("fitted")));
       case "documented" -> "Paper written: " + text(b, "kind");
       case "amended" -> "Added to run " + text(b, "run") + said(b, "text");
       case "made safe" -> "Made safe, " + text(b, "residual_V") + " V left" + said(b, "note");
@@ -81,7 +81,11 @@ public record Past(String when, String words, String who, String href, String he
     List<String> all = new ArrayList<>();
     parts.forEach(
         p -> all.add(text(p, "place") + " " + text(p, "part") + ", lot " + text(p, "lot")));
-    return all.isEmpty() ? "" : "; fitted " + String.join("; ", all);
+    return all.isEmpty() ? "" : "fitted " + String.join("; ", all);
+  }
+
+  private static String worked(String did, String fitted) {
+    return "Worked on: " + did + (did.isEmpty() || fitted.isEmpty() ? "" : "; ") + fitted;
   }
 
   private static String list(JsonNode lines) {

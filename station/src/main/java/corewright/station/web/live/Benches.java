@@ -98,7 +98,10 @@ public final class Benches implements AutoCloseable {
 
   private LiveBench live(Bench bench) {
     return known.computeIfAbsent(
-        bench.description().id(), id -> new LiveBench(bench, "/did/", workshop, clock));
+        bench.description().id(),
+        id ->
+            new LiveBench(
+                bench, "/did/", workshop, clock, bench.emulated() ? sample::busy : () -> ""));
   }
 
   private static Optional<BenchDescription> read(Path file) {

@@ -33,6 +33,7 @@ public final class LiveBench {
   private final String results;
   private final Supplier<Workshop> workshop;
   private final Clock clock;
+  private final Supplier<String> elsewhere;
   private final Preparations preparations = new Preparations();
   private final AtomicInteger watchers = new AtomicInteger();
   private final List<String> left = new CopyOnWriteArrayList<>();
@@ -45,6 +46,20 @@ public final class LiveBench {
    * @param results where the result of a unit is read, its tag follows
    */
   LiveBench(Bench bench, String results, Supplier<Workshop> workshop, Clock clock) {
+    this(bench, results, workshop, clock, () -> "");
+  }
+
+  /**
+   * @param elsewhere what else uses this bench now, a sentence; empty: nothing does. Its open run
+   *     would else be taken for one that a dead program has left
+   */
+  LiveBench(
+      Bench bench,
+      String results,
+      Supplier<Workshop> workshop,
+      Clock clock,
+      Supplier<String> elsewhere) {
+    this.elsewhere = elsewhere;
     this.bench = bench;
     this.results = results;
     this.workshop = workshop;
@@ -106,6 +121,11 @@ public final class LiveBench {
     return List.copyOf(left);
   }
 
+  /** What else uses this bench now, a sentence; empty: nothing does. */
+  String elsewhere() {
+    return elsewhere.get();
+  }
+
   public Plate plate() {
     return run.map(r -> Plate.of(r, clock.nanos(), before)).orElse(before);
   }
@@ -128,6 +148,10 @@ public final class LiveBench {
                       + " is on it, and one bench takes one person",
                   "Watch that run, or wait until it is over. STOP works for everyone.");
             });
+    if (!elsewhere.get().isEmpty()) {
+      throw new Refused(
+          elsewhere.get().replaceAll("\\.$", ""), "Wait until Today no longer says so.");
+    }
     Workshop shop = workshop.get();
     Catalogue catalogue = shop.catalogue();
     Family family = catalogue.family(shop.ledger().dossier(start.tag()).core().family());
@@ -199,7 +223,7 @@ public final class LiveBench {
     Workshop shop = workshop.get();
     List<RunBegun> open =
         shop.ledger().runs().unfinished().stream().filter(r -> r.bench().equals(id())).toList();
-    if (open.isEmpty() || running().isPresent()) {
+    if (open.isEmpty() || running().isPresent() || !elsewhere.get().isEmpty()) {
       return;
     }
     RunBegun first = open.get(0);

@@ -85,6 +85,9 @@ final class Readying {
     Profile profile = profile(family, dossier);
     List<GuardFinding> asked = shop.testing().beforehand(request(profile));
     List<GuardRow> missing = rows(asked, false);
+    if (!bench.elsewhere().isEmpty()) {
+      missing.add(new GuardRow("Bench", bench.elsewhere() + " Look again in a minute."));
+    }
     if (!bench.isForPractice() && !visitor.role().may(Act.TEST)) {
       missing.add(
           new GuardRow(

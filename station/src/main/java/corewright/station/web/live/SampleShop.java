@@ -48,6 +48,11 @@ final class SampleShop implements AutoCloseable {
     return progress;
   }
 
+  /** Why an emulated bench cannot be used by anybody else, one sentence; empty when it can. */
+  String busy() {
+    return filling.filter(Thread::isAlive).isPresent() ? progress : "";
+  }
+
   private void run() {
     try {
       people(workshop.get().ledger().accounts());

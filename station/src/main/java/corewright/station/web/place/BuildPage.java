@@ -120,7 +120,7 @@ public record BuildPage(
     return new Ask(
         cue.id(),
         cue.question(),
-        cue.look(),
+        cue.look() + read(cue, standing.dossier().core().label()),
         where(cue),
         typed(cue),
         standing.dossier().answers().stream()
@@ -135,6 +135,13 @@ public record BuildPage(
             100 * cue.reliability(),
             cue.cost_s()),
         standing.consequences(cue).stream().map(BuildPage::option).toList());
+  }
+
+  /** What was read at the counter is not asked again without saying so. */
+  private static String read(Cue cue, String label) {
+    return cue.travelsWith() == Cue.TravelsWith.LABEL && !label.isEmpty()
+        ? " At the counter the label was read as: " + label + "."
+        : "";
   }
 
   /** What the bench reads is chosen: nobody types what an instrument knows better. */

@@ -17,6 +17,7 @@ import java.util.Optional;
  * What becomes of a unit, as the page shows it.
  *
  * @param decision the last one; empty where nothing was decided on this visit
+ * @param finished what a passed final test means; empty where there is none
  * @param rests what it rests on, the most important first
  * @param destination where it goes, in words
  * @param next where one goes on, with the words of the button; empty where a question is open
@@ -25,6 +26,7 @@ import java.util.Optional;
 public record DecidePage(
     Unit unit,
     Optional<Decision> decision,
+    Optional<String> finished,
     Optional<RowRule> rule,
     Optional<SumPage> sums,
     List<Fact> rests,
@@ -54,10 +56,12 @@ public record DecidePage(
   static DecidePage of(Workshop workshop, Dossier dossier) {
     Unit unit = Unit.of(workshop, dossier);
     Optional<Decision> decision = dossier.decision();
+    Optional<String> finished = Finished.words(dossier);
     Map<String, String> said = workshop.agreeing().said(unit.tag());
     return new DecidePage(
         unit,
         decision,
+        finished,
         decision.map(RowRule::of),
         SumPage.of(
             workshop.sums(unit.tag()),
@@ -69,7 +73,9 @@ public record DecidePage(
             .filter(d -> !d.isEmpty())
             .map(d -> "to " + d)
             .orElse(""),
-        decision.flatMap(d -> next(d.disposition(), unit.tag())),
+        finished.isPresent()
+            ? Optional.of(new Next("Hand it over", "/handover/" + unit.tag()))
+            : decision.flatMap(d -> next(d.disposition(), unit.tag())),
         held(workshop, unit, decision),
         Agreeing.QUESTIONS.stream()
             .map(q -> new Asked(q, said.getOrDefault(q.name(), "")))

@@ -54,6 +54,7 @@ public final class HandOver implements Place {
    *
    * @param test the last test in words; empty without one
    * @param emulated whether it was made on an emulated bench: then there are specimens only
+   * @param covered whether a warranty begins when it leaves as it stands
    * @param number of the seal that was scanned; empty otherwise
    * @param papers kinds that can be written
    * @param written documents that lie in the folder for this visit, by name
@@ -63,6 +64,7 @@ public final class HandOver implements Place {
       String verdict,
       String test,
       boolean emulated,
+      boolean covered,
       String number,
       List<String> papers,
       List<String> written,
@@ -115,6 +117,7 @@ public final class HandOver implements Place {
                 last == null ? "" : last.judgement().verdict().map(Enum::name).orElse(""),
                 last == null ? "" : words(last),
                 last != null && last.source() == corewright.bench.record.Source.EMULATED,
+                Releasing.covers(dossier, unit.standing().life()),
                 Objects.requireNonNullElse(context.queryParam("seal"), ""),
                 List.copyOf(PAPERS.keySet()),
                 Papers.of(house, unit.tag(), dossier.visit()),

@@ -78,7 +78,7 @@ final class WhichBuild implements Place {
           .looking()
           .save(tag, cue.id(), Given.of(Optional.of(cue), said, photo), visitor.name());
     }
-    pages.notice(context, "Written down: " + cue.id() + ", " + said + ".");
+    pages.notice(context, "Written down: " + said + ".");
     Answers.go(context, "/build/" + tag);
   }
 

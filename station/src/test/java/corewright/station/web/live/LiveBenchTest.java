@@ -47,6 +47,17 @@ class LiveBenchTest {
     shop.close();
   }
 
+  /** Its open run would be taken for one that a dead program has left, and closed. */
+  @Test
+  void aBenchThatSomethingElseUsesTakesNobody() {
+    LiveBench used =
+        new LiveBench(
+            emulated, "/did/", shop::workshop, clock, () -> "The sample shop is being filled.");
+    Refused refused = assertThrows(Refused.class, () -> used.start(shop.start("I. Marsh")));
+    assertEquals("The sample shop is being filled", refused.getMessage());
+    assertTrue(used.running().isEmpty());
+  }
+
   @Test
   void stopInEachStepEndsInTheSafeStateAndNamesWhoPressed() throws Exception {
     for (int step = 0; step < STEPS.size(); step++) {

@@ -122,8 +122,14 @@ class WayOfACoreTest {
     String page = inspector.get(at).body();
     assertTrue(page.contains("EMULATED.</b> What is written of it is a specimen"), page);
     assertTrue(refusal(inspector.post(at + "/seal", seal)).contains("no seal without a final"));
+    String decided = technician.get("/decide/" + tag).body();
+    assertTrue(
+        decided.contains("That proves nothing of a real unit: it cannot be sealed"), decided);
+    assertFalse(
+        decided.contains(">Give it back<"), "who rebuilt it does not give it back as it came");
 
     Bench.passes(shop, tag, Source.BENCH);
+    assertTrue(technician.get("/decide/" + tag).body().contains("Next it is sealed."));
     technician.get(at);
     assertEquals(403, technician.post(at + "/seal", seal).statusCode(), "an inspector seals");
     assertTrue(inspector.get(at + "?seal=8120").body().contains("value=\"8120\""), "as scanned");
