@@ -58,9 +58,17 @@ record Channel(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, Resoluti
     for (int i = from; i < to; i++) {
       at = wave.codeAt(i) < wave.codeAt(at) ? i : at;
     }
-    double tail = window.count() > 0 ? noiseU(window, from, to) / 2 : 0;
+    double sd = sd(window);
+    double tail =
+        window.count() == 0
+            ? 0
+            : Tail.of(wave, window.from(), window.to())
+                    .lowestU(resolution.step(), sd, window.count(), wave, from, to)
+                / 2;
+    // Noise of a step and more holds what rounding does to a sample; below it, it comes on top.
+    double rounding = resolution.ofMean(sd, 0, Math.max(1, window.count()));
     double dip = Corners.dip(wave, from, to, wave.at(at), window.from(), window.to());
-    double u = Root.of(resolution.ofOne(), tail, Corners.ramp(wave, at, 1), dip);
+    double u = Root.of(rounding, tail, Corners.ramp(wave, at, 1), dip);
     return new Reading.Measured(absolute(wave.at(at), u), flags(window));
   }
 
@@ -69,11 +77,12 @@ record Channel(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, Resoluti
     return window.gapped() ? List.of("samples are missing elsewhere in the hold") : List.of();
   }
 
-  /** Half-width of the 95 % interval that noise leaves about the lowest of {@code [from, to)}. */
-  private double noiseU(Window window, int from, int to) {
+  /** Scatter about the trend of a window; 0 where it has no samples. */
+  private double sd(Window window) {
+    if (window.count() == 0) {
+      return 0;
+    }
     LinearTrend trend = LinearTrend.of(wave, window.from(), window.to());
-    double sd = CorrelatedScatter.of(wave, window.from(), window.to(), trend).sd();
-    return Tail.of(wave, window.from(), window.to())
-        .lowestU(resolution.step(), sd, window.count(), wave, from, to);
+    return CorrelatedScatter.of(wave, window.from(), window.to(), trend).sd();
   }
 }

@@ -16,8 +16,8 @@ import java.util.Arrays;
 public record Tail(double highest, double lowest) {
   private static final int OUTERMOST = 10;
 
-  /** The lowest of a level lies up to four deviations below it. */
-  private static final double SHARING = 5;
+  /** The lowest of a level lies some four deviations below it. */
+  private static final double SHARING = 4.5;
 
   private static final double GUMBEL = Math.PI / Math.sqrt(6);
 
