@@ -75,7 +75,7 @@ public final class Lives {
             throw new LedgerFault(known + ": nobody answers for this step", "Say who does it");
           }
           Accounts.require(handle, who, step.act());
-          StepChecks.check(handle, known, step);
+          StepChecks.check(handle, known, step, who);
           appender.append(handle, who, EventKind.of(step.act()), known, Json.tree(step));
           return standing(handle, known);
         });

@@ -11,7 +11,7 @@ final class StepChecks {
 
   private StepChecks() {}
 
-  static void check(Handle handle, String tag, Step step) {
+  static void check(Handle handle, String tag, Step step, String who) {
     if (step instanceof Step.Safe safe && !(Math.abs(safe.residual_V()) < SAFE_V)) {
       throw fault(
           tag + " still holds " + safe.residual_V() + " V",
@@ -29,9 +29,13 @@ final class StepChecks {
     } else if (step instanceof Step.Sealing sealing) {
       sealing(handle, sealing);
     } else if (step instanceof Step.Scrapping scrap) {
-      if (scrap.reason().isBlank() || (scrap.second().isBlank() && scrap.photo().isBlank())) {
+      String second = scrap.second().strip();
+      boolean another = !second.isEmpty() && !second.equalsIgnoreCase(who.strip());
+      if (scrap.reason().isBlank() || (!another && scrap.photo().isBlank())) {
         throw fault(
-            "Scrapping " + tag + " takes a reason, and a second person or a photograph",
+            "Scrapping "
+                + tag
+                + " takes a reason, and a second person, who is another, or a photograph",
             "Give --reason, and --second or --photo");
       }
     } else if (step instanceof Step.Back back && back.reason().isBlank()) {

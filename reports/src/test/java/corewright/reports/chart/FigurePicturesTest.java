@@ -10,6 +10,7 @@ import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -48,6 +49,21 @@ class FigurePicturesTest {
       assertEquals(png[1], page[1], 4);
     }
     assertTrue(png[1] > png[0] + 300, "80 % lies far to the right of 0 %");
+  }
+
+  /** Nine shifts about 48 V and one that is out; a chart of one shift has no limits yet. */
+  @Test
+  void aChartShowsEachShiftOnce() throws Exception {
+    Path file = folder.resolve("control.png");
+    List<Double> shifts = List.of(48.0, 48.1, 48.0, 48.1, 48.0, 48.1, 48.0, 48.1, 48.0, 47.0);
+    List<Double> lines = List.of(47.8, 48.05, 48.3);
+    FigurePictures.control("G1", "V", shifts, lines, Set.of(9)).write(file);
+    int[] marked = copper(ImageIO.read(file.toFile()));
+    FigurePictures.control("G1", "V", shifts, lines, Set.of()).write(file);
+    assertEquals(marked[1], copper(ImageIO.read(file.toFile()))[1], "the same points");
+    FigurePictures.control("G1", "V", List.of(48.0), List.of(), Set.of()).write(file);
+    int[] one = copper(ImageIO.read(file.toFile()));
+    assertTrue(one[1] - one[0] < 20, "one shift is one dot");
   }
 
   @Test

@@ -18,6 +18,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -154,6 +155,10 @@ class LivesTest {
     assertThrows(LedgerFault.class, () -> take(new Step.Back("and again")));
     take(new Step.Plain(Act.OPEN, ""));
     assertTrue(refused(new Step.Scrapping("burnt", "", "")).getMessage().contains("second person"));
+    assertTrue(
+        refused(new Step.Scrapping("burnt", " " + WHO.toLowerCase(Locale.ROOT), ""))
+            .getMessage()
+            .contains("who is another"));
     take(new Step.Scrapping("burnt", "H. Oduya", ""));
     assertEquals(Stage.SCRAPPED, stage());
     assertThrows(
