@@ -140,7 +140,15 @@ public record DidPage(
             + limits.words(run, story.dossier().core().family()),
         String.join(", ", limits.unsigned(run, story.dossier().core().family())),
         suspect,
-        Next.of(run.tag(), stage));
+        next(run.tag(), stage));
+  }
+
+  /** What was decided just now is seen, with its reasons, before it is done. */
+  private static Next next(String tag, Stage stage) {
+    return switch (stage) {
+      case TO_REBUILD, TO_REPLACE, TO_RETURN -> Next.of(tag, Stage.TESTED);
+      default -> Next.of(tag, stage);
+    };
   }
 
   private static Group group(Diagnosis.Candidate c) {

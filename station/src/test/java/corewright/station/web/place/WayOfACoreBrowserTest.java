@@ -145,6 +145,9 @@ class WayOfACoreBrowserTest {
       press(browser, "form[action='/decide/" + TAG + "'] .btn");
       browser.until(() -> !browser.all("a[href='/rebuild/" + TAG + "']").isEmpty(), "decided");
     }
+    browser.go(visit.at("/did/" + TAG));
+    press(browser, ".onward .btn"); // the decision and its reasons, before anything is opened
+    browser.until(() -> browser.driver().getCurrentUrl().endsWith("/decide/" + TAG), "led on");
     assertTrue(browser.text("h1").startsWith("REBUILD"), browser.text("h1"));
     assertTrue(browser.text("main").contains("How wrong could we be"));
     assertEquals(List.of(), browser.barriers());
