@@ -3,14 +3,11 @@ package corewright.bench.port;
 import java.time.Duration;
 import java.util.List;
 
-/** What samples the unit, and holds the fixture's feed relay as long as it hears from us. */
+/** What samples the unit. A fixture's board is the {@link Relay} as well. */
 public interface Digitizer extends Instrument {
 
   /** Channels in the order of the samples. */
   List<Channel> channels();
-
-  /** The fixture that is plugged in, by its own identification. */
-  String fixture();
 
   /** Begins sampling. */
   void start(int rate_Hz, int samplesPerFrame);
@@ -31,12 +28,6 @@ public interface Digitizer extends Instrument {
   /** Ends sampling. */
   void stop();
 
-  /** Opens or closes the feed relay; closing fails while the interlock chain is open. */
-  void relay(boolean closed);
-
-  /** Says that the station is alive, and gives the board's status. */
-  Status heartbeat();
-
   /**
    * One sampled channel.
    *
@@ -46,7 +37,7 @@ public interface Digitizer extends Instrument {
    */
   record Channel(String name, String unit, double lsb, double offset) {}
 
-  /** Status bits of the board; see WIRE.md. */
+  /** How the fixture stood when a frame was taken; see WIRE.md. */
   record Status(
       boolean interlockWhole,
       boolean relayClosed,

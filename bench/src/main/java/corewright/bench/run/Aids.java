@@ -32,8 +32,8 @@ final class Aids implements AutoCloseable {
     caseWatch =
         bench
             .thermometer()
-            .map(t -> new CaseWatch(t, plan.family().abort().case_C(), bench.digitizer(), warmth));
-    meterAside = bench.meter().map(m -> new Aside("meter", bench.digitizer()));
+            .map(t -> new CaseWatch(t, plan.family().abort().case_C(), bench, warmth));
+    meterAside = bench.meter().map(m -> new Aside("meter", bench));
     String feed = plan.profile().feeds().get(0).name();
     Optional<Meter> meter = bench.meter();
     beforePower = meterAside.map(a -> new BeforePower(meter.orElseThrow(), a));

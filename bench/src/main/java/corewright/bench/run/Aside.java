@@ -1,6 +1,7 @@
 package corewright.bench.run;
 
 import corewright.bench.port.Digitizer;
+import corewright.bench.port.Relay;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
@@ -23,13 +24,15 @@ final class Aside implements AutoCloseable {
   private static final long ALIVE_MS = 200;
 
   private final Digitizer digitizer;
+  private final Relay relay;
   private final ExecutorService thread;
 
   /**
    * @param name of the thread
    */
-  Aside(String name, Digitizer digitizer) {
-    this.digitizer = digitizer;
+  Aside(String name, BenchInstruments bench) {
+    this.digitizer = bench.digitizer();
+    this.relay = bench.relay();
     this.thread =
         Executors.newSingleThreadExecutor(
             task -> {
@@ -41,7 +44,7 @@ final class Aside implements AutoCloseable {
 
   <T> Question<T> ask(Supplier<T> question) {
     if (digitizer.waits()) {
-      digitizer.heartbeat();
+      relay.heartbeat();
     }
     return new Question<>(thread.submit(question::get));
   }
@@ -65,7 +68,7 @@ final class Aside implements AutoCloseable {
           if (ms > SILENCE.toMillis()) {
             return Optional.empty();
           }
-          digitizer.heartbeat();
+          relay.heartbeat();
         }
         return future.isDone() ? Optional.of(future.get()) : Optional.empty();
       } catch (InterruptedException stopped) {

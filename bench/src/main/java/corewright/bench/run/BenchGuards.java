@@ -10,6 +10,7 @@ import corewright.measures.Measurement;
 import corewright.profiles.SupplyFeed;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Guards that ask the bench. To add one: its line in ALL, its method, its case. */
 final class BenchGuards {
@@ -41,7 +42,7 @@ final class BenchGuards {
 
   private static Answer interlock(RunPlan plan, BenchInstruments bench) {
     boolean reader = bench.interlock().whole();
-    boolean board = bench.digitizer().heartbeat().interlockWhole();
+    boolean board = bench.relay().heartbeat().interlockWhole();
     return Answer.of(
         reader && board,
         reader && board
@@ -62,14 +63,18 @@ final class BenchGuards {
 
   private static Answer fixture(RunPlan plan, BenchInstruments bench) {
     FixtureDescription described = plan.bench().fixture();
-    String plugged = bench.digitizer().fixture();
+    Optional<String> plugged = bench.relay().fixture();
     boolean fits =
-        plugged.equals(described.id()) && described.families().contains(plan.family().id());
+        plugged.orElse(described.id()).equals(described.id())
+            && described.families().contains(plan.family().id());
     return Answer.of(
         fits,
-        "Fixture "
-            + plugged
-            + " is plugged in, "
+        plugged
+                .map(id -> "Fixture " + id + " is plugged in, ")
+                .orElse(
+                    "Which fixture is plugged in it cannot say itself, and "
+                        + plan.operator()
+                        + " answers for it; ")
             + described.id()
             + " is described for "
             + String.join(", ", described.families())

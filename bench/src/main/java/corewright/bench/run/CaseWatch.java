@@ -1,6 +1,5 @@
 package corewright.bench.run;
 
-import corewright.bench.port.Digitizer;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Thermometer;
 import corewright.bench.record.RunEnd;
@@ -29,11 +28,14 @@ final class CaseWatch implements Trip, AutoCloseable {
   private double due_s;
 
   CaseWatch(
-      Thermometer thermometer, double most_C, Digitizer digitizer, Consumer<Measurement> warmth) {
+      Thermometer thermometer,
+      double most_C,
+      BenchInstruments bench,
+      Consumer<Measurement> warmth) {
     this.warmth = warmth;
     this.thermometer = thermometer;
     this.most_C = most_C;
-    this.aside = new Aside("thermometer", digitizer);
+    this.aside = new Aside("thermometer", bench);
   }
 
   @Override

@@ -19,7 +19,7 @@ final class HoldOn {
    * @throws InstrumentFault if the source does not say so
    */
   static void letGo(BenchInstruments bench) {
-    if (!bench.digitizer().heartbeat().watchdogTripped()) {
+    if (!bench.relay().heartbeat().watchdogTripped()) {
       return;
     }
     if (!isOff(bench.source())) {
@@ -29,8 +29,8 @@ final class HoldOn {
           "it is on after it was switched off",
           "Pull its plug.");
     }
-    bench.digitizer().relay(true);
-    bench.digitizer().relay(false);
+    bench.relay().relay(true);
+    bench.relay().relay(false);
   }
 
   private static boolean isOff(Source source) {

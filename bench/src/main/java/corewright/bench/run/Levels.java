@@ -32,7 +32,7 @@ final class Levels {
   void powerUp(double limit) {
     bench.discharge().discharge(false);
     bench.source().set(0, limit);
-    bench.digitizer().relay(true);
+    bench.relay().relay(true);
     bench.source().output(true);
     input_V = 0;
     limit_A = limit;

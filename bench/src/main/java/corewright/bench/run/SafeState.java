@@ -21,7 +21,7 @@ public final class SafeState {
         .attempt("Switching the source off", bench.source()::off)
         .attempt("Connecting the discharge resistor", bench.discharge()::off)
         .attempt("Switching the load off", bench.load()::off)
-        .attempt("Opening the feed relay", bench.digitizer()::off)
+        .attempt("Opening the feed relay", bench.relay()::off)
         .attempt(
             "Asking the discharge switch",
             () -> {

@@ -2,6 +2,7 @@ package corewright.bench.run;
 
 import corewright.bench.capture.RawWriter;
 import corewright.bench.port.Digitizer;
+import corewright.bench.port.Relay;
 import corewright.bench.record.RunEnd;
 import java.time.Duration;
 import java.util.List;
@@ -21,6 +22,7 @@ final class Sampler {
   private static final long ALIVE_NANOS = Duration.ofMillis(150).toNanos();
 
   private final Digitizer digitizer;
+  private final Relay relay;
   private Framing framing;
   private final Trips trips;
   private final RawWriter raw;
@@ -42,6 +44,7 @@ final class Sampler {
 
   Sampler(RunContext context, RawWriter raw, DoubleSupplier load_A, List<Trip> more) {
     this.digitizer = context.bench().digitizer();
+    this.relay = context.bench().relay();
     this.framing = context.framing();
     this.trips = Trips.of(context.plan().family(), context.plan().profile(), more);
     this.raw = raw;
@@ -137,7 +140,7 @@ final class Sampler {
           "Check the digitizer's sample rate, and that the computer is not overloaded.");
     }
     if (now - heard > ALIVE_NANOS) {
-      digitizer.heartbeat();
+      relay.heartbeat();
       heard = now;
     }
     Digitizer.Frame frame = digitizer.next(SILENCE);

@@ -2,7 +2,6 @@ package corewright.bench.wire;
 
 import corewright.bench.hand.HandLoad;
 import corewright.bench.hand.Hands;
-import corewright.bench.port.Digitizer;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.port.Links;
@@ -66,7 +65,7 @@ public final class BenchOpener {
       ScpiSession discharge = session(bench, "switch", opened);
       ScpiSession interlock = session(bench, "interlock", opened);
       Link board = open(connection(bench, "digitizer"), opened);
-      Digitizer digitizer = FramedDigitizer.open("digitizer", board, clock);
+      FramedDigitizer digitizer = FramedDigitizer.open("digitizer", board, clock);
       Optional<ScpiSession> thermometer = sessionIfThere(bench, "thermometer", opened);
       Optional<ScpiSession> meter = sessionIfThere(bench, "meter", opened);
       Stream.concat(
@@ -76,6 +75,7 @@ public final class BenchOpener {
       return new BenchInstruments(
           load.<Load>map(s -> new ScpiLoad("load", s)).orElseGet(() -> byHand(bench)),
           new ScpiSource("source", source),
+          digitizer,
           digitizer,
           new ScpiSwitch("switch", discharge),
           new ScpiInterlock("interlock", interlock),

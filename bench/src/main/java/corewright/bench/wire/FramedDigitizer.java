@@ -3,12 +3,14 @@ package corewright.bench.wire;
 import corewright.bench.port.Digitizer;
 import corewright.bench.port.Identities;
 import corewright.bench.port.Link;
+import corewright.bench.port.Relay;
 import corewright.bench.run.Clock;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 
 /** A fixture board that speaks the framed stream of WIRE.md. One board, one thread. */
-public final class FramedDigitizer implements Digitizer {
+public final class FramedDigitizer implements Digitizer, Relay {
   private static final Duration ANSWER = Duration.ofMillis(500);
 
   /** The longest that the fixture may stay connected after the station has gone silent. */
@@ -58,8 +60,8 @@ public final class FramedDigitizer implements Digitizer {
   }
 
   @Override
-  public String fixture() {
-    return board.fixture();
+  public Optional<String> fixture() {
+    return Optional.of(board.fixture());
   }
 
   @Override

@@ -2,6 +2,7 @@ package corewright.bench.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -11,6 +12,7 @@ import corewright.bench.port.Digitizer.Frame;
 import corewright.bench.port.Instrument;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Meter;
+import corewright.bench.port.Relay;
 import corewright.measures.Measurement;
 import corewright.measures.Unit;
 import java.io.IOException;
@@ -68,7 +70,7 @@ abstract class BenchContract {
       bench.all().forEach(Instrument::off);
     }
     assertTrue(bench.discharge().discharging());
-    assertFalse(bench.digitizer().heartbeat().relayClosed());
+    assertFalse(bench.relay().heartbeat().relayClosed());
     assertFalse(bench.source().isOn().orElse(false));
   }
 
@@ -123,12 +125,12 @@ abstract class BenchContract {
   @Test
   final void interlockAndBoardAgreeAboutTheChain() {
     assertTrue(bench.interlock().whole());
-    assertTrue(bench.digitizer().heartbeat().interlockWhole());
+    assertTrue(bench.relay().heartbeat().interlockWhole());
   }
 
   @Test
   final void theRelayIsWhereItWasPut() {
-    Digitizer board = bench.digitizer();
+    Relay board = bench.relay();
     board.relay(true);
     assertTrue(board.heartbeat().relayClosed());
     board.relay(false);
@@ -152,7 +154,7 @@ abstract class BenchContract {
         assertEquals(0, frame.brokenBefore());
         next += frame.samples();
       }
-      board.heartbeat();
+      bench.relay().heartbeat();
       assertEquals(next, board.next(PATIENCE).first(), "a heartbeat costs no sample");
       board.stop();
     }
@@ -161,7 +163,7 @@ abstract class BenchContract {
 
   @Test
   final void theBoardNamesItsFixtureAndItsChannels() {
-    assertFalse(bench.digitizer().fixture().isEmpty());
+    assertNotEquals(Optional.of(""), bench.relay().fixture());
     Set<String> names = new HashSet<>();
     bench.digitizer().channels().forEach(c -> names.add(c.name()));
     assertTrue(names.containsAll(Set.of("output", "load")), names.toString());
@@ -200,6 +202,6 @@ abstract class BenchContract {
     bench.close();
     bench.close();
     bench = fresh();
-    assertFalse(bench.digitizer().heartbeat().relayClosed());
+    assertFalse(bench.relay().heartbeat().relayClosed());
   }
 }

@@ -5,6 +5,7 @@ import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Interlock;
 import corewright.bench.port.Load;
 import corewright.bench.port.Meter;
+import corewright.bench.port.Relay;
 import corewright.bench.port.Source;
 import corewright.bench.port.Switch;
 import corewright.bench.port.Thermometer;
@@ -59,10 +60,12 @@ final class FakeBench {
   private long index;
 
   BenchInstruments instruments() {
+    FakeDigitizer board = new FakeDigitizer();
     return new BenchInstruments(
         new FakeLoad(),
         new FakeSource(),
-        new FakeDigitizer(),
+        board,
+        board,
         new FakeSwitch(),
         new FakeChain(),
         hasThermometer ? Optional.of(new FakeThermometer()) : Optional.empty(),
@@ -312,7 +315,7 @@ final class FakeBench {
     public void close() {}
   }
 
-  private final class FakeDigitizer implements Digitizer {
+  private final class FakeDigitizer implements Digitizer, Relay {
     @Override
     public String role() {
       return "digitizer";
@@ -329,8 +332,8 @@ final class FakeBench {
     }
 
     @Override
-    public String fixture() {
-      return fixture;
+    public Optional<String> fixture() {
+      return Optional.of(fixture);
     }
 
     @Override

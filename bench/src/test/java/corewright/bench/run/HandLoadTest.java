@@ -59,6 +59,7 @@ class HandLoadTest {
             new HandLoad(ada),
             fake.source(),
             fake.digitizer(),
+            fake.relay(),
             fake.discharge(),
             fake.interlock(),
             fake.thermometer(),

@@ -15,6 +15,7 @@ import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Interlock;
 import corewright.bench.port.Load;
 import corewright.bench.port.Meter;
+import corewright.bench.port.Relay;
 import corewright.bench.port.Source;
 import corewright.bench.port.Switch;
 import corewright.bench.port.Thermometer;
@@ -43,6 +44,7 @@ class OrderOfCallsTest {
     final Load load;
     final Source source;
     final Digitizer digitizer;
+    final Relay relay;
     final Switch discharge;
     final Interlock interlock;
     final Thermometer thermometer;
@@ -53,6 +55,7 @@ class OrderOfCallsTest {
       load = spy(fake.load());
       source = spy(fake.source());
       digitizer = spy(fake.digitizer());
+      relay = (Relay) digitizer;
       discharge = spy(fake.discharge());
       interlock = spy(fake.interlock());
       thermometer = spy(fake.thermometer().orElseThrow());
@@ -64,6 +67,7 @@ class OrderOfCallsTest {
           load,
           source,
           digitizer,
+          relay,
           discharge,
           interlock,
           Optional.of(thermometer),
@@ -94,11 +98,11 @@ class OrderOfCallsTest {
         new Failing("next", s -> doThrow(DEAD).when(s.digitizer).next(any())),
         new Failing("lift discharge", s -> doThrow(DEAD).when(s.discharge).discharge(false)),
         new Failing("source set", s -> doThrow(DEAD).when(s.source).set(anyDouble(), anyDouble())),
-        new Failing("relay", s -> doThrow(DEAD).when(s.digitizer).relay(true)),
+        new Failing("relay", s -> doThrow(DEAD).when(s.relay).relay(true)),
         new Failing("source output", s -> doThrow(DEAD).when(s.source).output(true)),
         new Failing("load set", s -> doThrow(DEAD).when(s.load).set(anyDouble())),
         new Failing("load input", s -> doThrow(DEAD).when(s.load).input(anyBoolean())),
-        new Failing("heartbeat", s -> doThrow(DEAD).when(s.digitizer).heartbeat()),
+        new Failing("heartbeat", s -> doThrow(DEAD).when(s.relay).heartbeat()),
         new Failing("thermometer", s -> doThrow(DEAD).when(s.thermometer).temperature()),
         new Failing("meter's leads", s -> doThrow(DEAD).when(s.meter).to(any())),
         new Failing("meter's ohms", s -> doThrow(DEAD).when(s.meter).resistance()),
@@ -149,7 +153,7 @@ class OrderOfCallsTest {
     order.verify(spied.discharge).discharge(true);
     order.verify(spied.discharge).discharge(false); // first power
     order.verify(spied.source).set(0, 0.5);
-    order.verify(spied.digitizer).relay(true);
+    order.verify(spied.relay).relay(true);
     order.verify(spied.source).output(true);
     order.verify(spied.source).set(12.5, 20);
     order.verify(spied.load).set(2);

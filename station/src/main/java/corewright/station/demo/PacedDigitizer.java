@@ -67,11 +67,6 @@ final class PacedDigitizer implements Digitizer {
   }
 
   @Override
-  public String fixture() {
-    return digitizer.fixture();
-  }
-
-  @Override
   public boolean waits() {
     return digitizer.waits();
   }
@@ -79,16 +74,6 @@ final class PacedDigitizer implements Digitizer {
   @Override
   public void stop() {
     digitizer.stop();
-  }
-
-  @Override
-  public void relay(boolean closed) {
-    digitizer.relay(closed);
-  }
-
-  @Override
-  public Status heartbeat() {
-    return digitizer.heartbeat();
   }
 
   @Override

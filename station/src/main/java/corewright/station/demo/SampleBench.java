@@ -43,14 +43,7 @@ public final class SampleBench implements AutoCloseable {
   }
 
   private static BenchInstruments paced(BenchInstruments all, Clock clock) {
-    return new BenchInstruments(
-        all.load(),
-        all.source(),
-        new PacedDigitizer(all.digitizer(), clock),
-        all.discharge(),
-        all.interlock(),
-        all.thermometer(),
-        all.meter());
+    return all.with(new PacedDigitizer(all.digitizer(), clock));
   }
 
   private static long seed(String tag) {

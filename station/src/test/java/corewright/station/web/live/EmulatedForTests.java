@@ -61,14 +61,7 @@ final class EmulatedForTests implements Bench {
 
         @Override
         public BenchInstruments instruments() {
-          return new BenchInstruments(
-              all.load(),
-              all.source(),
-              unhurried(all.digitizer()),
-              all.discharge(),
-              all.interlock(),
-              all.thermometer(),
-              all.meter());
+          return all.with(unhurried(all.digitizer()));
         }
 
         @Override
