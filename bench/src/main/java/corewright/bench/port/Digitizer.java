@@ -9,6 +9,14 @@ public interface Digitizer extends Instrument {
   /** Channels in the order of the samples. */
   List<Channel> channels();
 
+  /** Fastest rate, samples a second and channel. */
+  default int most_Hz() {
+    return Integer.MAX_VALUE;
+  }
+
+  /** What its line must carry at a rate, bytes a second. */
+  double bytesPerSecond(int rate_Hz, int samplesPerFrame);
+
   /** Begins sampling. */
   void start(int rate_Hz, int samplesPerFrame);
 

@@ -35,6 +35,7 @@ final class BenchGuards {
           RATED.guard(),
           RESISTOR.guard(),
           new Guard("channels-sampled", BenchGuards::channels),
+          new Guard("sample-rate", BenchGuards::sampleRate),
           new Guard("line-rate", BenchGuards::lineRate),
           new Guard("temperature-fits-profile", BenchGuards::temperature));
 
@@ -153,10 +154,23 @@ final class BenchGuards {
             () -> wrong.add("Channel " + name + " is not sampled"));
   }
 
+  private static Answer sampleRate(RunPlan plan, BenchInstruments bench) {
+    double asked_Hz = plan.profile().sampleRate_Hz();
+    int most_Hz = bench.digitizer().most_Hz();
+    return Answer.of(
+        asked_Hz <= most_Hz,
+        "The profile asks for "
+            + Figures.number(asked_Hz, 0)
+            + " samples a second"
+            + (asked_Hz <= most_Hz ? "." : "; the digitizer takes at most " + most_Hz + "."),
+        "Use a faster digitizer, or a profile that was made for this one.");
+  }
+
   private static Answer lineRate(RunPlan plan, BenchInstruments bench) {
     Digitizer digitizer = bench.digitizer();
     int channels = digitizer.channels().size();
-    double needs = Framing.of(plan.profile(), channels).bytesPerSecond(channels);
+    Framing framing = Framing.of(plan.profile(), channels);
+    double needs = digitizer.bytesPerSecond(framing.rate_Hz(), framing.samples());
     double carries =
         plan.bench().instrument(digitizer.role()).map(Connection::bytesPerSecond).orElse(0.0);
     return Answer.of(

@@ -53,8 +53,9 @@ public record Framing(int rate_Hz, int samples) {
   }
 
   /** For the way out, when nothing is left to be measured but a slow fall. */
-  static Framing slow() {
-    return new Framing(1000, 20);
+  static Framing slow(int most_Hz) {
+    int rate_Hz = Math.min(1000, most_Hz);
+    return new Framing(rate_Hz, Math.max(1, rate_Hz / 50));
   }
 
   /** What the digitizer's line must carry, bytes a second. */

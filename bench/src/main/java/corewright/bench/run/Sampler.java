@@ -105,7 +105,7 @@ final class Sampler {
     relayClosed = false;
     unkept.ifPresent(this::keep);
     unkept = Optional.empty();
-    pace(Framing.slow());
+    pace(Framing.slow(digitizer.most_Hz()));
   }
 
   /** The highest that the output has read while the profile ran, V. */

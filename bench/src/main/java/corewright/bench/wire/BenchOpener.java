@@ -2,15 +2,19 @@ package corewright.bench.wire;
 
 import corewright.bench.hand.HandLoad;
 import corewright.bench.hand.Hands;
+import corewright.bench.port.Digitizer;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.port.Links;
 import corewright.bench.port.Load;
+import corewright.bench.port.Relay;
+import corewright.bench.port.Switch;
 import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.Clock;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.Dialect;
+import corewright.fixtures.describe.Samples;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Map;
@@ -64,20 +68,20 @@ public final class BenchOpener {
       ScpiSession source = session(bench, "source", opened);
       ScpiSession discharge = session(bench, "switch", opened);
       ScpiSession interlock = session(bench, "interlock", opened);
-      Link board = open(connection(bench, "digitizer"), opened);
-      FramedDigitizer digitizer = FramedDigitizer.open("digitizer", board, clock);
+      Optional<ScpiSession> relay = sessionIfThere(bench, "relay", opened);
+      Sampling sampling = sampling(bench, new ScpiSwitch("switch", discharge), relay, opened);
       Optional<ScpiSession> thermometer = sessionIfThere(bench, "thermometer", opened);
       Optional<ScpiSession> meter = sessionIfThere(bench, "meter", opened);
       Stream.concat(
               Stream.of(source, discharge, interlock),
-              Stream.of(load, thermometer, meter).flatMap(Optional::stream))
+              Stream.of(load, relay, thermometer, meter).flatMap(Optional::stream))
           .forEach(s -> s.act("prepare", Map.of()));
       return new BenchInstruments(
           load.<Load>map(s -> new ScpiLoad("load", s)).orElseGet(() -> byHand(bench)),
           new ScpiSource("source", source),
-          digitizer,
-          digitizer,
-          new ScpiSwitch("switch", discharge),
+          sampling.digitizer(),
+          sampling.relay(),
+          sampling.discharge(),
           new ScpiInterlock("interlock", interlock),
           thermometer.map(s -> new ScpiThermometer("thermometer", s)),
           meter.map(s -> new ScpiMeter("meter", s)));
@@ -85,6 +89,36 @@ public final class BenchOpener {
       opened.forEach(Link::close);
       throw failed;
     }
+  }
+
+  private record Sampling(Digitizer digitizer, Relay relay, Switch discharge) {}
+
+  /** The fixture's board, or a digitizer that only samples with the box that holds the relay. */
+  private Sampling sampling(
+      BenchDescription bench,
+      ScpiSwitch discharge,
+      Optional<ScpiSession> relay,
+      Deque<Link> opened) {
+    if (relay.isEmpty()) {
+      Link link = open(connection(bench, "digitizer"), opened);
+      FramedDigitizer board = FramedDigitizer.open("digitizer", link, clock);
+      return new Sampling(board, board, discharge);
+    }
+    ScpiRelay box = new ScpiRelay("relay", relay.get(), discharge);
+    ScpiSession session = session(bench, "digitizer", opened);
+    session.act("prepare", Map.of());
+    return new Sampling(new PlainDigitizer("digitizer", scans(session), box), box, discharge);
+  }
+
+  private Scans scans(ScpiSession session) {
+    Samples samples =
+        session
+            .dialect()
+            .samples()
+            .orElseThrow(() -> new IllegalStateException("a digitizer's dialect has samples"));
+    return samples.form() instanceof Samples.Block block
+        ? new BlockScans(session, samples, block)
+        : new LineScans(session, samples, (Samples.Lines) samples.form(), clock);
   }
 
   private Optional<ScpiSession> sessionIfThere(

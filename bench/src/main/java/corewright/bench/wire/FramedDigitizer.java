@@ -5,6 +5,7 @@ import corewright.bench.port.Identities;
 import corewright.bench.port.Link;
 import corewright.bench.port.Relay;
 import corewright.bench.run.Clock;
+import corewright.bench.run.Framing;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -62,6 +63,11 @@ public final class FramedDigitizer implements Digitizer, Relay {
   @Override
   public Optional<String> fixture() {
     return Optional.of(board.fixture());
+  }
+
+  @Override
+  public double bytesPerSecond(int rate_Hz, int samplesPerFrame) {
+    return new Framing(rate_Hz, samplesPerFrame).bytesPerSecond(channels().size());
   }
 
   @Override

@@ -20,6 +20,9 @@ import java.util.Optional;
  * @see "IEEE 488.2-1992, 10.19 *OPC?, and SCPI-1999 volume 2, 21.8 :SYSTem:ERRor"
  */
 final class ScpiSession {
+  /** More lines than this on the way mean that an instrument does not stop. */
+  private static final int MOST_LINES = 1000;
+
   private final TextLine line;
   private final Dialect dialect;
   private boolean outOfStep;
@@ -106,6 +109,65 @@ final class ScpiSession {
     return new Measurement(value, question.uncertainty(value), unit);
   }
 
+  /** The line that answers a query, whatever it says. */
+  String text(String message) {
+    return ask(message);
+  }
+
+  /** The next line that comes unasked; empty if none does within {@code within}. */
+  Optional<String> unasked(Duration within) {
+    return line.next("waiting for a line", within);
+  }
+
+  /** The block of at most so many bytes that answers a query. */
+  byte[] block(String message, int most) {
+    getInStep();
+    outOfStep = true; // until the whole block is there
+    byte[] block = line.askBlock(message, most);
+    outOfStep = false;
+    return block;
+  }
+
+  /**
+   * Begins what is followed by lines that nobody asks for: after its confirmation nothing may be
+   * asked, or they would be dropped.
+   */
+  void begin(String action, Map<String, ?> values) {
+    List<String> messages = messages(action, values);
+    getInStep();
+    for (String message : messages.subList(0, messages.size() - 1)) {
+      command(message);
+    }
+    confirmed(messages.get(messages.size() - 1));
+  }
+
+  /** Carries out an action though lines come in between, which are dropped. */
+  void actAmidLines(String action) {
+    for (String message : messages(action, Map.of())) {
+      outOfStep = true;
+      line.send(message + dialect.confirmation().append());
+      for (int i = 0; !dialect.confirmation().confirms(line.receive(message)); i++) {
+        if (i == MOST_LINES) {
+          throw line.fault(message, "lines go on and on", "Switch the instrument off and on.");
+        }
+      }
+      getInStep();
+    }
+  }
+
+  /** Everything that the instrument has refused, oldest first. */
+  List<String> refusals() {
+    return errors();
+  }
+
+  InstrumentFault fault(String message, String found, String remedy) {
+    return line.fault(message, found, remedy);
+  }
+
+  Dialect dialect() {
+    return dialect;
+  }
+
   /** A state that the instrument reports. */
   boolean state(String query) {
     Query question = dialect.query(query);
@@ -141,13 +203,17 @@ final class ScpiSession {
     return answer;
   }
 
-  private void command(String message) {
+  private void confirmed(String message) {
     String whole = message + dialect.confirmation().append();
     outOfStep = true;
     String answer = line.ask(whole);
     if (!dialect.confirmation().confirms(answer)) {
       throw unreadable(whole, answer, "the confirmation");
     }
+  }
+
+  private void command(String message) {
+    confirmed(message);
     List<String> errors = errors();
     outOfStep = false;
     if (!errors.isEmpty()) {

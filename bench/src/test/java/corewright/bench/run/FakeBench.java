@@ -88,6 +88,8 @@ final class FakeBench {
     return "COREWRIGHT," + model + "," + role + ",1";
   }
 
+  int most_Hz = Integer.MAX_VALUE;
+
   private Digitizer.Status status() {
     unit.relayClosed &= unit.chainWhole;
     return new Digitizer.Status(
@@ -334,6 +336,16 @@ final class FakeBench {
     @Override
     public Optional<String> fixture() {
       return Optional.of(fixture);
+    }
+
+    @Override
+    public int most_Hz() {
+      return most_Hz;
+    }
+
+    @Override
+    public double bytesPerSecond(int rate, int samplesPerFrame) {
+      return new Framing(rate, samplesPerFrame).bytesPerSecond(4);
     }
 
     @Override

@@ -36,6 +36,7 @@ final class FastStation implements AutoCloseable {
             fake.load(),
             fake.source(),
             digitizer,
+            digitizer,
             fake.discharge(),
             fake.interlock(),
             Optional.empty(),

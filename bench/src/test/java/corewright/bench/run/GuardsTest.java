@@ -165,6 +165,13 @@ class GuardsTest {
             "Channel starter is not sampled",
             (p, b) -> with(p, feeds(new SupplyFeed("starter", Plans.SD48.zones())))),
         new Case(
+            "sample-rate",
+            "asks for 1000 samples a second; the digitizer takes at most 10.",
+            (p, b) -> {
+              b.most_Hz = 10;
+              return p;
+            }),
+        new Case(
             "line-rate",
             "bytes a second, the digitizer's line carries 11520",
             (p, b) -> with(p, bench(p, p.bench().fixture(), 0.05, 11_520))),

@@ -26,16 +26,21 @@ final class OnPty implements AutoCloseable {
   final BenchDescription description;
 
   OnPty(EmulatedBench.Setup setup) throws IOException {
-    this(setup, Optional.empty());
+    this(setup, "emulated-" + setup.unit().family(), Optional.empty());
   }
 
-  private OnPty(EmulatedBench.Setup setup, Optional<String> missing) throws IOException {
+  /** A bench that is described in a file of its own. */
+  static OnPty described(EmulatedBench.Setup setup, String bench) throws IOException {
+    return new OnPty(setup, bench, Optional.empty());
+  }
+
+  private OnPty(EmulatedBench.Setup setup, String bench, Optional<String> missing)
+      throws IOException {
     assumeTrue(
         setup.lines() == LineKind.LOOPBACK || PtyLine.isPossible(),
         "pseudo-terminals are made on Linux only");
     emulated = EmulatedBench.open(setup);
-    BenchDescription d =
-        Descriptions.shippedBench("emulated-" + setup.unit().family()).withPorts(emulated.ports());
+    BenchDescription d = Descriptions.shippedBench(bench).withPorts(emulated.ports());
     description =
         new BenchDescription(
             d.id(),
@@ -50,7 +55,7 @@ final class OnPty implements AutoCloseable {
 
   /** The same bench without one of the instruments that a bench may lack. */
   OnPty(EmulatedBench.Setup setup, String missing) throws IOException {
-    this(setup, Optional.of(missing));
+    this(setup, "emulated-" + setup.unit().family(), Optional.of(missing));
   }
 
   /** The links that a station would open, for whoever stands between. */
@@ -60,6 +65,13 @@ final class OnPty implements AutoCloseable {
 
   BenchInstruments open() {
     return open(links(), CLOCK);
+  }
+
+  /** Opens it with another dialect for one role. */
+  BenchInstruments openWith(String role, String dialect) {
+    String described = description.instrument(role).orElseThrow().dialect();
+    return new BenchOpener(links(), id -> impatient(id.equals(described) ? dialect : id), CLOCK)
+        .open(description);
   }
 
   BenchInstruments open(Links links, Clock clock) {
@@ -83,6 +95,7 @@ final class OnPty implements AutoCloseable {
         d.queries(),
         d.settle_s(),
         d.rampRate(),
+        d.samples(),
         d.origin());
   }
 

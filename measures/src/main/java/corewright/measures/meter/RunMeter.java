@@ -210,6 +210,7 @@ public final class RunMeter {
     readings.put(Quantity.INPUT, fed.get(0).mean());
     readings.put(Quantity.INPUT_MINIMUM, fed.get(0).minimum());
     Supplied.read(inputCurrent, window, readings);
+    TooSlow.strike(capture.sampleRate_Hz(), readings);
     return new MeasuredHold(
         index,
         window.hold().start_s(),

@@ -67,6 +67,16 @@ final class PacedDigitizer implements Digitizer {
   }
 
   @Override
+  public int most_Hz() {
+    return digitizer.most_Hz();
+  }
+
+  @Override
+  public double bytesPerSecond(int rate, int samplesPerFrame) {
+    return digitizer.bytesPerSecond(rate, samplesPerFrame);
+  }
+
+  @Override
   public boolean waits() {
     return digitizer.waits();
   }

@@ -9,6 +9,7 @@ import corewright.fixtures.describe.Argument;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.Dialect;
+import corewright.fixtures.describe.Samples;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
@@ -26,11 +27,21 @@ final class BenchFit {
   private final Profile profile;
   private final Family family;
   private final BenchDescription bench;
+  private final Function<String, Optional<Dialect>> dialectOf;
+  private final Optional<Samples> samples;
 
   /**
    * @param file the profile's
+   * @param dialectOf the dialect of a role on the bench
    */
-  BenchFit(JsonFile file, Profile profile, Family family, BenchDescription bench) {
+  BenchFit(
+      JsonFile file,
+      Profile profile,
+      Family family,
+      BenchDescription bench,
+      Function<String, Optional<Dialect>> dialectOf) {
+    this.dialectOf = dialectOf;
+    this.samples = dialectOf.apply("digitizer").flatMap(Dialect::samples);
     this.file = file;
     this.profile = profile;
     this.family = family;
@@ -79,9 +90,9 @@ final class BenchFit {
   }
 
   /** Why this bench cannot run the profile; empty if it can. */
-  List<Mistake> mistakes(Function<String, Optional<Dialect>> dialectOf) {
+  List<Mistake> mistakes() {
     List<Mistake> found = new ArrayList<>();
-    line(found);
+    samples.ifPresentOrElse(s -> plain(s, found), () -> line(found));
     fixture(found);
     feeds(found);
     range(dialectOf.apply("load"), "current_A", "load_A", Step::load_A, "A", found);
@@ -99,6 +110,37 @@ final class BenchFit {
         + " bytes a second, and "
         + shown(Math.ceil(needs()))
         + " are needed.";
+  }
+
+  /** A digitizer that only samples: its own fastest rate, and its own form on the line. */
+  private void plain(Samples samples, List<Mistake> found) {
+    double rate_Hz = profile.sampleRate_Hz();
+    if (rate_Hz > samples.most_Hz()) {
+      found.add(
+          file.mistake(
+              "/sampleRate_Hz",
+              "it asks for "
+                  + shown(rate_Hz)
+                  + " samples a second, and the digitizer of "
+                  + bench.id()
+                  + " takes at most "
+                  + shown(samples.most_Hz()),
+              "Use a faster digitizer, or a profile that was made for this one"));
+      return;
+    }
+    if (needs() > carries()) {
+      found.add(
+          file.mistake(
+              "/sampleRate_Hz",
+              "the digitizer's line on "
+                  + bench.id()
+                  + " carries "
+                  + shown(carries())
+                  + " bytes a second, and "
+                  + shown(Math.ceil(needs()))
+                  + " are needed",
+              "Lower the rate, or use a faster line"));
+    }
   }
 
   private void line(List<Mistake> found) {
@@ -196,7 +238,10 @@ final class BenchFit {
 
   private double needs() {
     int channels = bench.channels().size();
-    return Framing.of(profile, channels).bytesPerSecond(channels);
+    Framing framing = Framing.of(profile, channels);
+    return samples
+        .map(s -> s.bytesPerSecond(framing.rate_Hz(), framing.samples()))
+        .orElse(framing.bytesPerSecond(channels));
   }
 
   private double carries() {

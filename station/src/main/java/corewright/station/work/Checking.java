@@ -109,8 +109,13 @@ public final class Checking {
     bench(benchPath);
     BenchDescription bench = Descriptions.bench(benchPath);
     BenchFit fit =
-        new BenchFit(JsonFile.read(path), profile, catalogue.family(profile.family()), bench);
-    JsonFile.refuse(fit.mistakes(role -> dialectOf(bench, role)));
+        new BenchFit(
+            JsonFile.read(path),
+            profile,
+            catalogue.family(profile.family()),
+            bench,
+            role -> dialectOf(bench, role));
+    JsonFile.refuse(fit.mistakes());
     List<String> facts = new ArrayList<>(good.facts());
     facts.add(fit.sentence());
     return new Good(

@@ -187,6 +187,24 @@ class CheckCommandTest {
   }
 
   @Test
+  void aProfileThatNeedsMoreThanTheDigitizerTakesIsRefused() throws IOException {
+    Path lines = home("fixtures/benches/emulated-sd48-lines.json");
+    Ran fast = check(home(ARRIVAL), "--bench", lines);
+    assertEquals(1, fast.code());
+    assertTrue(
+        fast.err()
+            .contains(
+                "it asks for 250000 samples a second, and the digitizer of emulated-sd48-lines"
+                    + " takes at most 50"),
+        fast.err());
+    // two million bytes a second as 16 bit codes, and what stands around each block of 5 ms
+    Ran blocks =
+        check(home(ARRIVAL), "--bench", home("fixtures/benches/emulated-sd48-blocks.json"));
+    assertEquals(0, blocks.code(), blocks.err());
+    assertTrue(blocks.out().contains("and 2020000 are needed."), blocks.out());
+  }
+
+  @Test
   void aBenchWithAnotherFixtureOrTooSmallInstrumentsIsRefused() throws IOException {
     Ran other = check(home(ARRIVAL), "--bench", home("fixtures/benches/emulated-pv65.json"));
     assertEquals(1, other.code());
