@@ -18,6 +18,7 @@ import corewright.station.work.SignedLimits;
 import corewright.station.work.Testing;
 import corewright.station.work.Workshop;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -124,7 +125,10 @@ final class Readying {
         Optional.of(prepared.second()).filter(s -> !s.isBlank()));
   }
 
-  /** The profile that was chosen, or the one that the unit's stage asks for. */
+  /**
+   * The profile that was chosen, or the shortest that the unit's stage asks for: the whole sequence
+   * is for whoever asks for it.
+   */
   Profile profile(Family family, Dossier dossier) {
     List<String> ids = shop.catalogue().profileIds(family.id());
     if (ids.contains(prepared.profile())) {
@@ -138,7 +142,7 @@ final class Readying {
             : dossier.visit() > 1 ? Profile.Purpose.CLAIM : Profile.Purpose.ARRIVAL;
     return all.stream()
         .filter(p -> p.purpose() == wanted)
-        .findFirst()
+        .min(Comparator.comparingInt(p -> p.steps().size()))
         .orElseGet(() -> shop.catalogue().defaultProfile(family));
   }
 
