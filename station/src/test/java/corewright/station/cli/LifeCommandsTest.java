@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import corewright.bench.record.Source;
 import corewright.station.web.place.Bench;
 import java.nio.file.Files;
@@ -20,7 +19,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
 /** One unit from the counter to its claim, as a person types it. */
-class LifeCommandsTest extends Commands {
+class LifeCommandsTest extends ShopCommands {
   @Test
   void fromTheCounterToTheClaim() throws Exception {
     String answers = answers(ANSWERS);
@@ -181,31 +180,5 @@ class LifeCommandsTest extends Commands {
     assertEquals(expected, hash);
     refused("There is no file", "attach", tag, folder.resolve("none.jpg").toString());
     refused("There is no unit", "attach", "U-00099", photo.toString());
-  }
-
-  private String measured(String tag) throws Exception {
-    return json("measure", recorded("ilim_low_avg"), "--tag", tag).at("/run/verdict").asText();
-  }
-
-  private JsonNode json(String... arguments) throws Exception {
-    List<String> all = new ArrayList<>(List.of(arguments));
-    all.add("--json");
-    assertEquals(0, run(all.toArray(String[]::new)), () -> all + ": " + err);
-    return new ObjectMapper().readTree(out.toString());
-  }
-
-  private void refused(String why, String... arguments) {
-    assertEquals(1, run(arguments), () -> List.of(arguments) + ": " + out);
-    assertTrue(err.toString().replaceAll("\\s+", " ").matches(".*(" + why + ").*"), err.toString());
-  }
-
-  /** In the one shop of this test. */
-  @Override
-  int run(String... words) {
-    List<String> all = new ArrayList<>(List.of(words));
-    if (!words[0].equals("verify")) {
-      all.add("--shop=" + folder.resolve("shop"));
-    }
-    return super.run(all.toArray(String[]::new));
   }
 }
