@@ -15,11 +15,15 @@ import corewright.profiles.Step;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
-/** The whole sequence of each family, from the dead check to the discharge. */
+/**
+ * The whole sequence, from the dead check to the discharge: of one family in each build, of all
+ * with {@code -Dfull.families=sd48,ie110,pv65}.
+ */
 class FullSequenceTest {
   private static final Catalogue CATALOGUE = Catalogue.ofHome();
   private static final Set<String> ALWAYS =
@@ -34,8 +38,12 @@ class FullSequenceTest {
     return bench.inMemory(Setup.of(unit, 3), CATALOGUE.profile(unit.family() + "-full"));
   }
 
+  static Stream<String> families() {
+    return Stream.of(System.getProperty("full.families", "pv65").split(","));
+  }
+
   @ParameterizedTest
-  @ValueSource(strings = {"sd48", "ie110", "pv65"})
+  @MethodSource("families")
   void aHealthyUnitPassesAndEveryLimitWasAsked(String family) {
     ZooBench.Judged judged = run(UnitParameters.healthy(family));
     assertEquals(RunEnd.Kind.COMPLETED, judged.end().kind(), judged.end().saw());
