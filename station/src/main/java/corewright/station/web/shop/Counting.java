@@ -24,7 +24,10 @@ final class Counting {
   /** Nobody's shop changes much in this time. */
   private static final Duration FRESH = Duration.ofMinutes(1);
 
-  /** How long a page waits for the first count, which a small shop has at once. */
+  /**
+   * How long the page that begins the first count waits for it, which a small shop has at once; who
+   * looks meanwhile is told that it is counted.
+   */
   private static final Duration PATIENCE = Duration.ofSeconds(1);
 
   private final Clock clock;
@@ -56,13 +59,14 @@ final class Counting {
     synchronized (this) {
       Optional<Counted> kept = last.filter(c -> c.is(shop, period));
       boolean old = kept.filter(c -> clock.wall().isBefore(c.at().plus(FRESH))).isEmpty();
-      if (old && running.filter(r -> !r.isDone()).isEmpty()) {
-        running = Optional.of(count(shop, period));
-      }
-      if (kept.isPresent() || running.isEmpty()) {
+      if (!old || running.filter(r -> !r.isDone()).isPresent()) {
         return kept;
       }
-      fresh = running.get();
+      fresh = count(shop, period);
+      running = Optional.of(fresh);
+      if (kept.isPresent()) {
+        return kept;
+      }
     }
     return waited(fresh).filter(c -> c.is(shop, period));
   }
