@@ -1,5 +1,6 @@
 package corewright.station.cli;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -14,75 +15,93 @@ import picocli.CommandLine.Spec;
     name = "corewright",
     versionProvider = Main.Version.class,
     mixinStandardHelpOptions = true,
-    subcommands = {
-      AccountCommand.class,
-      AmendCommand.class,
-      AnswersCommand.class,
-      AttachCommand.class,
-      BackupCommand.class,
-      BoardCommand.class,
-      BringCommand.class,
-      CalibrateCommand.class,
-      CertificateCommand.class,
-      CheckCommand.class,
-      ClaimCommand.class,
-      ConfirmCommand.class,
-      CrankCommand.class,
-      DecideCommand.class,
-      DemoCommand.class,
-      DepositCommand.class,
-      ExportCommand.class,
-      FiguresCommand.class,
-      FindCommand.class,
-      ForgetCommand.class,
-      HistoryCommand.class,
-      HoldCommand.class,
-      IdentifyCommand.class,
-      InspectCommand.class,
-      KeyCommand.class,
-      LabelCommand.class,
-      LetterCommand.class,
-      LotCommand.class,
-      MeasureCommand.class,
-      MoveCommand.class,
-      PortsCommand.class,
-      PracticeCommand.class,
-      QuoteCommand.class,
-      ReceiveCommand.class,
-      ReleaseCommand.class,
-      RestoreCommand.class,
-      RunCommand.class,
-      SafeCommand.class,
-      SealCommand.class,
-      ServeCommand.class,
-      ShareCommand.class,
-      SheetCommand.class,
-      ShiftCommand.class,
-      ShowCommand.class,
-      SiblingsCommand.class,
-      SignCommand.class,
-      TemplateCommand.class,
-      VerifyCommand.class,
-      WarrantyCommand.class,
-      WorkCommand.class,
-      CommandLine.HelpCommand.class
-    },
     description = "Tests a used module on the bench, decides its way, keeps the record.")
 public final class Main implements Runnable {
+  private static final List<Class<?>> COMMANDS =
+      List.of(
+          AccountCommand.class,
+          AmendCommand.class,
+          AnswersCommand.class,
+          AttachCommand.class,
+          BackupCommand.class,
+          BoardCommand.class,
+          BringCommand.class,
+          CalibrateCommand.class,
+          CertificateCommand.class,
+          CheckCommand.class,
+          ClaimCommand.class,
+          ConfirmCommand.class,
+          CrankCommand.class,
+          DecideCommand.class,
+          DemoCommand.class,
+          DepositCommand.class,
+          ExportCommand.class,
+          FiguresCommand.class,
+          FindCommand.class,
+          ForgetCommand.class,
+          HistoryCommand.class,
+          HoldCommand.class,
+          IdentifyCommand.class,
+          InspectCommand.class,
+          KeyCommand.class,
+          LabelCommand.class,
+          LetterCommand.class,
+          LotCommand.class,
+          MeasureCommand.class,
+          MoveCommand.class,
+          PortsCommand.class,
+          PracticeCommand.class,
+          QuoteCommand.class,
+          ReceiveCommand.class,
+          ReleaseCommand.class,
+          RestoreCommand.class,
+          RunCommand.class,
+          SafeCommand.class,
+          SealCommand.class,
+          ServeCommand.class,
+          ShareCommand.class,
+          SheetCommand.class,
+          ShiftCommand.class,
+          ShowCommand.class,
+          SiblingsCommand.class,
+          SignCommand.class,
+          TemplateCommand.class,
+          VerifyCommand.class,
+          WarrantyCommand.class,
+          WorkCommand.class,
+          CommandLine.HelpCommand.class);
+
   @Spec private CommandSpec spec;
 
   /** Runs one command and leaves with its exit code. */
   public static void main(String[] args) {
     Logger.getLogger("").setLevel(Level.SEVERE); // libraries warn of each attribute they read
-    System.exit(commandLine().execute(args));
+    System.exit(commandLine(args).execute(args));
   }
 
   /** The whole command line, ready to execute; tests use the same one. */
   static CommandLine commandLine() {
-    CommandLine line =
-        new CommandLine(new Main())
-            .setExecutionExceptionHandler(new FaultWords())
-            .setCaseInsensitiveEnumValuesAllowed(true);
+    return of(COMMANDS);
+  }
+
+  /**
+   * The command line for these words: of the command that the first one names, or the whole. To
+   * read what all of them take costs a tenth of a second.
+   */
+  static CommandLine commandLine(String... words) {
+    List<Class<?>> named =
+        COMMANDS.stream()
+            .filter(
+                c -> words.length > 0 && c.getSimpleName().equalsIgnoreCase(words[0] + "Command"))
+            .filter(c -> c != CommandLine.HelpCommand.class)
+            .toList();
+    return of(named.isEmpty() ? COMMANDS : named);
+  }
+
+  private static CommandLine of(List<Class<?>> commands) {
+    CommandLine line = new CommandLine(new Main());
+    commands.forEach(line::addSubcommand);
+    line.setExecutionExceptionHandler(new FaultWords()).setCaseInsensitiveEnumValuesAllowed(true);
     line.getSubcommands().values().forEach(Main::listExitCodes);
     return line;
   }
