@@ -121,6 +121,11 @@ public final class ClaimDesk {
     return database.read(handle -> all(handle, Tags.read(tag)));
   }
 
+  /** The claims that are open, the longest waiting first. */
+  public List<Claim> waiting() {
+    return database.read(handle -> ask(handle, " WHERE c.closed = '' ORDER BY c.opened, c.tag"));
+  }
+
   /** What a claim came to; empty while it is open. A unit has one open claim at a time. */
   public Optional<Closing> closing(Claim claim) {
     return database.read(

@@ -70,6 +70,7 @@ class LivesTest {
 
     ClaimDesk.Claim open = ledger.claims().open(tag, "dies when hot", Map.of("hours", "120"), WHO);
     assertEquals("2027-11-26", open.warrantyUntil());
+    assertEquals(List.of(open), ledger.claims().waiting());
     assertThrows(LedgerFault.class, () -> ledger.claims().open(tag, "again", Map.of(), WHO));
     assertEquals(2, ledger.receive(Samples.core(tag, "SN 0698-114")));
     assertEquals(Stage.RECEIVED, stage());
@@ -79,6 +80,7 @@ class LivesTest {
             ClaimClass.W1, "C61", Outcome.ACCEPTED, List.of("run c1: 44.0 V under 2.0 A"), "");
     assertEquals("W1", ledger.claims().close(tag, closing, WHO).claimClass());
     assertThrows(LedgerFault.class, () -> ledger.claims().close(tag, closing, WHO));
+    assertEquals(List.of(), ledger.claims().waiting());
     assertTrue(ledger.verify().whole());
     assertEquals(
         List.of(

@@ -78,10 +78,7 @@ public final class CameBack implements Place {
   }
 
   private void desk(Context context, String unit) {
-    List<Claim> open =
-        house.workshop().ledger().facts().claims().stream()
-            .filter(c -> c.closed().isEmpty())
-            .toList();
+    List<Claim> open = house.workshop().ledger().claims().waiting();
     pages.show(
         context,
         PlaceName.CAME_BACK,
