@@ -107,15 +107,17 @@ public final class BenchOpener {
     ScpiRelay box = new ScpiRelay("relay", relay.get(), discharge);
     ScpiSession session = session(bench, "digitizer", opened);
     session.act("prepare", Map.of());
-    return new Sampling(new PlainDigitizer("digitizer", scans(session), box), box, discharge);
-  }
-
-  private Scans scans(ScpiSession session) {
     Samples samples =
         session
             .dialect()
             .samples()
             .orElseThrow(() -> new IllegalStateException("a digitizer's dialect has samples"));
+    Scans scans = scans(session, samples);
+    return new Sampling(
+        new PlainDigitizer("digitizer", session, samples, scans, box), box, discharge);
+  }
+
+  private Scans scans(ScpiSession session, Samples samples) {
     return samples.form() instanceof Samples.Block block
         ? new BlockScans(session, samples, block)
         : new LineScans(session, samples, (Samples.Lines) samples.form(), clock);

@@ -57,23 +57,8 @@ final class BlockScans implements Scans {
   }
 
   @Override
-  public String identity() {
-    return session.identity();
-  }
-
-  @Override
   public List<Channel> channels() {
     return channels;
-  }
-
-  @Override
-  public int most_Hz() {
-    return (int) samples.most_Hz();
-  }
-
-  @Override
-  public double bytesPerSecond(int rate_Hz, int perFrame) {
-    return samples.bytesPerSecond(rate_Hz, perFrame);
   }
 
   @Override

@@ -50,25 +50,10 @@ final class LineScans implements Scans {
   }
 
   @Override
-  public String identity() {
-    return session.identity();
-  }
-
-  @Override
   public List<Channel> channels() {
     return samples.channels().stream()
         .map(c -> new Channel(c.name(), c.unit(), c.lsb(), 0))
         .toList();
-  }
-
-  @Override
-  public int most_Hz() {
-    return (int) samples.most_Hz();
-  }
-
-  @Override
-  public double bytesPerSecond(int rate_Hz, int perFrame) {
-    return samples.bytesPerSecond(rate_Hz, perFrame);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package corewright.bench.wire;
 
 import corewright.bench.port.Digitizer;
+import corewright.fixtures.describe.Samples;
 import java.time.Duration;
 import java.util.List;
 
@@ -12,14 +13,18 @@ final class PlainDigitizer implements Digitizer {
   private static final double ASKED_EVERY_S = 0.1;
 
   private final String role;
+  private final ScpiSession session;
+  private final Samples samples;
   private final Scans scans;
   private final ScpiRelay relay;
   private int rate_Hz = 1;
   private long askedAt;
   private long end;
 
-  PlainDigitizer(String role, Scans scans, ScpiRelay relay) {
+  PlainDigitizer(String role, ScpiSession session, Samples samples, Scans scans, ScpiRelay relay) {
     this.role = role;
+    this.session = session;
+    this.samples = samples;
     this.scans = scans;
     this.relay = relay;
   }
@@ -31,7 +36,7 @@ final class PlainDigitizer implements Digitizer {
 
   @Override
   public String identity() {
-    return scans.identity();
+    return session.identity();
   }
 
   @Override
@@ -41,12 +46,12 @@ final class PlainDigitizer implements Digitizer {
 
   @Override
   public int most_Hz() {
-    return scans.most_Hz();
+    return (int) samples.most_Hz();
   }
 
   @Override
   public double bytesPerSecond(int rate, int samplesPerFrame) {
-    return scans.bytesPerSecond(rate, samplesPerFrame);
+    return samples.bytesPerSecond(rate, samplesPerFrame);
   }
 
   @Override

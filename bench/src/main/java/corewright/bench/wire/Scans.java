@@ -17,16 +17,7 @@ interface Scans {
   @SuppressWarnings("ArrayRecordComponent") // handed over once, to one reader, and never compared
   record Batch(long first, short[][] codes, int broken) {}
 
-  /** Its whole identification answer. */
-  String identity();
-
   List<Channel> channels();
-
-  /** Fastest rate, samples a second and channel. */
-  int most_Hz();
-
-  /** What the line must carry, bytes a second. */
-  double bytesPerSecond(int rate_Hz, int samples);
 
   /** Whether nothing is missed while the next batch is not asked for. */
   boolean waits();
