@@ -3,11 +3,11 @@ package corewright.bench.run;
 import java.time.Duration;
 import java.time.Instant;
 
-/** Time that passes only when told to. */
-final class FakeClock implements Clock {
+/** Time that passes only when told to, or when somebody waits. */
+public final class FakeClock implements Clock {
   private long nanos;
 
-  void pass(double seconds) {
+  public void pass(double seconds) {
     nanos += (long) (seconds * 1e9);
   }
 

@@ -2,6 +2,7 @@ package corewright.bench.wire;
 
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
+import corewright.bench.run.FakeClock;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -15,7 +16,7 @@ import java.util.function.Function;
  */
 class ScriptedPeer implements Link {
   final List<String> heard = new ArrayList<>();
-  final TickClock clock = new TickClock();
+  final FakeClock clock = new FakeClock();
   boolean closed;
 
   /** How many bytes each read gives at most. */

@@ -3,6 +3,7 @@ package corewright.bench.zoo;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.port.Links;
+import corewright.bench.run.FakeClock;
 import corewright.fixtures.emulate.line.Served;
 import java.io.ByteArrayOutputStream;
 import java.time.Duration;
@@ -14,9 +15,9 @@ import java.util.Map;
  */
 final class MemoryLinks implements Links {
   private final Map<String, Served> served;
-  private final PassingClock clock;
+  private final FakeClock clock;
 
-  MemoryLinks(Map<String, Served> served, PassingClock clock) {
+  MemoryLinks(Map<String, Served> served, FakeClock clock) {
     this.served = served;
     this.clock = clock;
   }
@@ -33,11 +34,11 @@ final class MemoryLinks implements Links {
   private static final class MemoryLink implements Link, Served.Sender {
     private final String role;
     private final Served instrument;
-    private final PassingClock clock;
+    private final FakeClock clock;
     private final ByteArrayOutputStream waiting = new ByteArrayOutputStream();
     private boolean gone;
 
-    MemoryLink(String role, Served instrument, PassingClock clock) {
+    MemoryLink(String role, Served instrument, FakeClock clock) {
       this.role = role;
       this.instrument = instrument;
       this.clock = clock;

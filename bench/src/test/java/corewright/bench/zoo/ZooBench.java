@@ -7,6 +7,7 @@ import corewright.bench.record.RunEnd;
 import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.Clock;
 import corewright.bench.run.Confirmations;
+import corewright.bench.run.FakeClock;
 import corewright.bench.run.RunEngine;
 import corewright.bench.run.RunListener;
 import corewright.bench.run.RunPlan;
@@ -49,7 +50,7 @@ final class ZooBench {
 
   /** Over memory. */
   Judged inMemory(Setup setup, Profile profile) {
-    PassingClock clock = new PassingClock();
+    FakeClock clock = new FakeClock();
     Setup untimed = setup.on(() -> 0L); // the watchdog has nothing to fear
     BenchDescription bench = description(setup);
     BenchOpener opener =
