@@ -16,6 +16,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** Captures on disk: raw while a run goes on, sealed into HDF5 afterwards. */
 public final class CaptureFile {
@@ -37,15 +38,44 @@ public final class CaptureFile {
   }
 
   /**
-   * Reads either kind.
+   * Reads either kind, all of it: every sample lies on the heap then, two bytes each.
    *
    * @throws BadFile if it is neither, or damaged
    */
   public static StoredCapture read(Path path) {
+    WholeCapture whole = new WholeCapture();
+    return hand(path, whole, ReadProgress.UNSEEN, whole::stored);
+  }
+
+  /**
+   * Reads what was sampled while the profile's holds ran; memory does not grow with the file.
+   *
+   * @param progress told how far a long file has been read
+   * @throws BadFile if it is no capture, or damaged
+   */
+  static HeldCapture holds(Path path, ReadProgress progress) {
+    JoinedSegments joined = new JoinedSegments("HOLD"::equals);
+    return hand(
+        path,
+        joined,
+        progress,
+        () -> new HeldCapture(joined.header(), joined.capture(), joined.end()));
+  }
+
+  /** Hands a file on in parts, and says in the same words what was wrong with it. */
+  private static <T> T hand(
+      Path path, CaptureParts parts, ReadProgress progress, Supplier<T> result) {
     try {
-      return Arrays.equals(mark(path), HDF_MARK) ? HdfReader.read(path) : RawReader.read(path);
-    } catch (IOException | UncheckedIOException unreadable) {
+      if (Arrays.equals(mark(path), HDF_MARK)) {
+        HdfReader.read(path, parts, progress);
+      } else {
+        RawReader.read(path, parts, progress);
+      }
+      return result.get();
+    } catch (IOException unreadable) {
       throw bad(path, "it cannot be read");
+    } catch (UncheckedIOException unreadable) {
+      throw bad(path, "it cannot be read: " + unreadable.getMessage());
     } catch (IllegalArgumentException | HdfException | ClassCastException damaged) {
       throw bad(path, String.valueOf(damaged.getMessage()));
     }

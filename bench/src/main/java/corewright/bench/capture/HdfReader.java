@@ -5,6 +5,7 @@ import corewright.bench.record.RunEnd;
 import corewright.measures.Capture;
 import io.jhdf.HdfFile;
 import io.jhdf.api.Attribute;
+import io.jhdf.api.Dataset;
 import io.jhdf.api.Group;
 import io.jhdf.api.Node;
 import java.nio.file.Path;
@@ -13,16 +14,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.IntConsumer;
 
-/** Reads a sealed capture. */
+/** Reads a sealed capture, a chunk of every channel at a time. */
 final class HdfReader {
 
   private HdfReader() {}
 
   /**
+   * @param progress told after each chunk
    * @throws IllegalArgumentException if it is not one of ours
    */
-  static StoredCapture read(Path path) {
+  static void read(Path path, CaptureParts parts, ReadProgress progress) {
     try (HdfFile file = new HdfFile(path)) {
       if (!file.getAttributes().containsKey(HdfFormat.FORMAT)
           || !text(file, HdfFormat.FORMAT).equals(HdfFormat.FORMAT_1)) {
@@ -37,14 +40,21 @@ final class HdfReader {
       groups.sort((a, b) -> a.getName().compareTo(b.getName()));
       List<String> names = words(file, HdfFormat.CHANNELS);
       List<Channel> channels = groups.isEmpty() ? List.of() : channels(groups.get(0), names);
-      CaptureHeader header =
+      parts.header(
           new CaptureHeader(
               (double) value(file, HdfFormat.RATE),
               channels,
               words(file, HdfFormat.FEEDS),
-              notes(file));
-      return new StoredCapture(
-          header, groups.stream().map(g -> segment(g, names)).toList(), end(file));
+              notes(file)));
+      long all = groups.stream().mapToLong(g -> samples(g, names)).sum();
+      long done = 0;
+      for (Group group : groups) {
+        long before = done;
+        segment(
+            group, names, parts, n -> progress.at(file.size() * (before + n) / all, file.size()));
+        done += samples(group, names);
+      }
+      end(file).ifPresent(parts::end);
     }
   }
 
@@ -62,24 +72,37 @@ final class HdfReader {
         .toList();
   }
 
-  private static Segment segment(Group group, List<String> names) {
-    short[][] codes =
-        names.stream()
-            .map(name -> (short[]) group.getDatasetByPath(name).getData())
-            .toArray(short[][]::new);
-    List<Capture.Gap> gaps = new ArrayList<>();
+  private static void segment(
+      Group group, List<String> names, CaptureParts parts, IntConsumer progress) {
+    parts.segment(
+        text(group, HdfFormat.ID),
+        text(group, HdfFormat.KIND),
+        (double) value(group, HdfFormat.RATE));
+    List<Dataset> channels = names.stream().map(group::getDatasetByPath).toList();
+    long first = (long) value(group, HdfFormat.FIRST);
+    int samples = samples(group, names);
+    if (channels.stream().anyMatch(c -> c.getSize() != samples)) {
+      throw new IllegalArgumentException("channels of '" + group.getName() + "' differ in length");
+    }
+    for (int at = 0; at < samples; at += HdfFormat.CHUNK) {
+      long[] from = {at};
+      int[] count = {Math.min(HdfFormat.CHUNK, samples - at)};
+      parts.samples(
+          first + at,
+          channels.stream().map(c -> (short[]) c.getData(from, count)).toArray(short[][]::new));
+      progress.accept(at + count[0]);
+    }
     if (group.getChildren().containsKey(HdfFormat.GAPS)) {
+      List<Capture.Gap> gaps = new ArrayList<>();
       for (int[] gap : (int[][]) group.getDatasetByPath(HdfFormat.GAPS).getData()) {
         gaps.add(new Capture.Gap(gap[0], gap[1]));
       }
+      parts.gaps(gaps);
     }
-    return new Segment(
-        text(group, HdfFormat.ID),
-        text(group, HdfFormat.KIND),
-        (double) value(group, HdfFormat.RATE),
-        (long) value(group, HdfFormat.FIRST),
-        codes,
-        gaps);
+  }
+
+  private static int samples(Group group, List<String> names) {
+    return names.isEmpty() ? 0 : Math.toIntExact(group.getDatasetByPath(names.get(0)).getSize());
   }
 
   private static SortedMap<String, String> notes(HdfFile file) {

@@ -14,8 +14,10 @@ final class RawFormat {
   static final byte FRAME = 'F';
   static final byte END = 'E';
 
+  static final int CHECK_BYTES = 4;
+
   /** Kind and length before, check after. */
-  static final int AROUND_BYTES = 1 + 4 + 4;
+  static final int AROUND_BYTES = 1 + 4 + CHECK_BYTES;
 
   /** First sample, channels, samples, status, frames broken before. */
   static final int FRAME_HEAD_BYTES = 8 + 2 + 4 + 2 + 4;

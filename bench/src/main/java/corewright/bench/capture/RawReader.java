@@ -6,59 +6,48 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 
-/** Reads a raw capture up to its last whole record; a torn end is no mistake. */
+/** Reads a raw capture, frame by frame, up to its last whole record; a torn end is no mistake. */
 final class RawReader {
-  private Optional<CaptureHeader> header = Optional.empty();
-  private final List<Segment> segments = new ArrayList<>();
-  private Optional<SegmentBuilder> running = Optional.empty();
-  private Optional<RunEnd> end = Optional.empty();
+  private final CaptureParts parts;
 
-  private RawReader() {}
+  private RawReader(CaptureParts parts) {
+    this.parts = parts;
+  }
 
   /**
+   * @param progress told after each frame
    * @throws IllegalArgumentException if it is no raw capture, or says what cannot be
    */
-  static StoredCapture read(Path path) throws IOException {
-    RawReader reader = new RawReader();
+  static void read(Path path, CaptureParts parts, ReadProgress progress) throws IOException {
+    RawReader reader = new RawReader(parts);
     try (FileChannel file = FileChannel.open(path)) {
       RawRecords records = new RawRecords(file);
+      long read = RawFormat.MARK.length;
       for (Optional<ByteBuffer> next = records.next(); next.isPresent(); next = records.next()) {
         reader.take(next.get());
+        read += next.get().limit() + RawFormat.CHECK_BYTES;
+        progress.at(read, file.size());
       }
+      progress.at(file.size(), file.size());
     }
-    reader.closeSegment();
-    CaptureHeader header =
-        reader.header.orElseThrow(
-            () -> new IllegalArgumentException("it breaks off in its header"));
-    return new StoredCapture(header, reader.segments, reader.end);
   }
 
   private void take(ByteBuffer record) {
     byte kind = record.get();
     record.getInt();
     switch (kind) {
-      case RawFormat.HEADER -> header = Optional.of(HeaderText.read(text(record)));
-      case RawFormat.SEGMENT -> openSegment(text(record).split("\t", -1));
+      case RawFormat.HEADER -> parts.header(HeaderText.read(text(record)));
+      case RawFormat.SEGMENT -> segment(text(record).split("\t", -1));
       case RawFormat.FRAME -> frame(record);
-      case RawFormat.END -> end = Optional.of(end(text(record).split("\t", -1)));
+      case RawFormat.END -> parts.end(end(text(record).split("\t", -1)));
       default -> throw new IllegalArgumentException("a record of kind " + kind + " is not known");
     }
   }
 
-  private void openSegment(String[] words) {
-    closeSegment();
-    int channels = header.map(h -> h.channels().size()).orElse(0);
-    running =
-        Optional.of(new SegmentBuilder(words[0], words[1], Double.parseDouble(words[2]), channels));
-  }
-
-  private void closeSegment() {
-    running.filter(s -> !s.isEmpty()).ifPresent(s -> segments.add(s.build()));
-    running = Optional.empty();
+  private void segment(String[] words) {
+    parts.segment(words[0], words[1], Double.parseDouble(words[2]));
   }
 
   private void frame(ByteBuffer record) {
@@ -70,9 +59,7 @@ final class RawReader {
       record.asShortBuffer().get(channel);
       record.position(record.position() + 2 * channel.length);
     }
-    running
-        .orElseThrow(() -> new IllegalArgumentException("a frame belongs to no segment"))
-        .add(first, codes);
+    parts.samples(first, codes);
   }
 
   private static RunEnd end(String[] words) {

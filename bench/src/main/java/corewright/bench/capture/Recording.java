@@ -35,7 +35,7 @@ public record Recording(
   /**
    * Reads a file, whatever its name is.
    *
-   * @param progress told of a long text record
+   * @param progress told how far a long file has been read
    * @throws BadFile if it is damaged, is none of the kinds, or holds no samples to measure
    */
   public static Recording read(Path path, ReadProgress progress) {
@@ -52,10 +52,9 @@ public record Recording(
       TextRecord.Read text = TextRecord.read(path, progress, overrides);
       return new Recording(text.capture(), text.guesses(), Optional.empty(), Map.of());
     }
-    StoredCapture stored = CaptureFile.read(path);
+    HeldCapture held = CaptureFile.holds(path, progress);
     Capture capture =
-        stored
-            .holds()
+        held.holds()
             .orElseThrow(
                 () ->
                     new BadFile(
@@ -66,6 +65,6 @@ public record Recording(
                                 "capture",
                                 "the run never came to a hold, so there is nothing to measure",
                                 "Read how it ended with ./corewright show."))));
-    return new Recording(capture, List.of(), stored.end(), stored.header().notes());
+    return new Recording(capture, List.of(), held.end(), held.header().notes());
   }
 }

@@ -55,6 +55,11 @@ final class SegmentBuilder {
     size = end;
   }
 
+  /** Says where samples are missing although codes stand there. */
+  void add(List<Gap> known) {
+    gaps.addAll(known);
+  }
+
   boolean isEmpty() {
     return size == 0;
   }

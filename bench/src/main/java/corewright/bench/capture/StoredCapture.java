@@ -21,12 +21,13 @@ public record StoredCapture(CaptureHeader header, List<Segment> segments, Option
   public List<Capture> each(Predicate<Segment> wanted) {
     return segments.stream()
         .filter(wanted)
-        .flatMap(s -> Waveforms.of(header, List.of(s)).stream())
+        .flatMap(s -> JoinedSegments.of(header, List.of(s)).stream())
         .toList();
   }
 
   /** What was sampled while the profile's holds ran; empty if it never came to one. */
   public Optional<Capture> holds() {
-    return Waveforms.of(header, segments.stream().filter(s -> s.kind().equals("HOLD")).toList());
+    return JoinedSegments.of(
+        header, segments.stream().filter(s -> s.kind().equals("HOLD")).toList());
   }
 }

@@ -1,10 +1,8 @@
 package corewright.bench.capture.csv;
 
+import corewright.bench.capture.CodeColumn;
 import corewright.measures.Unit;
 import corewright.measures.Waveform;
-import java.util.Arrays;
-import java.util.Optional;
-import java.util.function.IntUnaryOperator;
 
 /**
  * Values of one column as whole numbers of its last decimal: 47.9688 is code 479,688 of 10⁻⁴. Exact
@@ -21,12 +19,7 @@ final class DecimalColumn {
     }
   }
 
-  /** More values than that leave the heap, so that memory does not grow with the file. */
-  private static final int BLOCK = 1 << 22;
-
-  private int[] codes; // the last of them
-  private int size;
-  private Optional<SpilledCodes> earlier = Optional.empty();
+  private final CodeColumn codes;
   private int decimals;
   private long largest;
 
@@ -34,17 +27,14 @@ final class DecimalColumn {
    * @param expected about how many values will come
    */
   DecimalColumn(int expected) {
-    codes = new int[Math.max(16, Math.min(BLOCK, expected))];
+    codes = new CodeColumn(expected);
   }
 
   /** Adds {@code mantissa}·10^−{@code places}. */
   void add(long mantissa, int places) {
-    if (places == decimals && size < codes.length && Math.abs(mantissa) <= largest) {
-      codes[size++] = (int) mantissa; // nothing new about it
+    if (places == decimals && Math.abs(mantissa) <= largest) {
+      codes.add((int) mantissa); // nothing new about it
       return;
-    }
-    if (size == codes.length) {
-      makeRoom();
     }
     if (size() == 0 || places > decimals) {
       finer(mantissa, places);
@@ -55,41 +45,12 @@ final class DecimalColumn {
       code = scaled(mantissa, decimals - places);
     }
     largest = Math.max(largest, Math.abs(code));
-    codes[size++] = (int) code;
+    codes.add((int) code);
   }
 
-  /** Adds the last value again: a sample that is missing. */
-  void repeat() {
-    int last = size > 0 ? codes[size - 1] : earlier.orElseThrow().at(size() - 1);
-    add(last, decimals);
-  }
-
-  private void makeRoom() {
-    if (size < BLOCK) {
-      codes = Arrays.copyOf(codes, Math.min(BLOCK, 2 * size));
-    } else {
-      spill();
-    }
-  }
-
-  private SpilledCodes spill() {
-    SpilledCodes store = earlier.orElseGet(SpilledCodes::new);
-    store.add(codes, size);
-    earlier = Optional.of(store);
-    size = 0;
-    return store;
-  }
-
-  private void change(IntUnaryOperator to) {
-    for (int i = 0; i < size; i++) {
-      codes[i] = to.applyAsInt(codes[i]);
-    }
-    earlier.ifPresent(
-        store -> {
-          for (int i = 0; i < store.size(); i++) {
-            store.set(i, to.applyAsInt(store.at(i)));
-          }
-        });
+  /** Adds the last value again, once for each sample that is missing. */
+  void repeat(int times) {
+    codes.repeat(times);
   }
 
   /** Takes on as many more decimals as all values so far, and this one, have room for. */
@@ -112,14 +73,14 @@ final class DecimalColumn {
     }
     if (wanted > decimals) {
       int factor = (int) TEN[wanted - decimals];
-      change(code -> code * factor);
+      codes.change(code -> code * factor);
       largest *= factor;
       decimals = wanted;
     }
   }
 
   private void coarser() {
-    change(code -> (int) scaled(code, -1));
+    codes.change(code -> (int) scaled(code, -1));
     largest = scaled(largest, -1);
     decimals--;
   }
@@ -139,7 +100,7 @@ final class DecimalColumn {
   }
 
   int size() {
-    return size + earlier.map(SpilledCodes::size).orElse(0);
+    return codes.size();
   }
 
   /**
@@ -149,13 +110,6 @@ final class DecimalColumn {
    */
   Waveform waveform(Unit unit, int unitDecimals) {
     double lsb = Double.parseDouble("1e" + -(decimals + unitDecimals));
-    if (earlier.isPresent()) {
-      SpilledCodes store = spill();
-      codes = new int[0];
-      return Waveform.ofStored(store, lsb, 0, unit);
-    }
-    int[] all = size == codes.length ? codes : Arrays.copyOf(codes, size);
-    codes = new int[0];
-    return Waveform.ofOwnCodes(all, lsb, 0, unit);
+    return codes.waveform(lsb, 0, unit);
   }
 }

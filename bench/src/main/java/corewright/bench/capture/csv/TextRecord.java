@@ -164,8 +164,8 @@ public final class TextRecord {
             missing = time.add(scanner.mantissa(), scanner.places(), line);
           } else {
             DecimalColumn values = columns.get(i);
-            for (int k = 0; k < missing; k++) {
-              values.repeat();
+            if (missing > 0) {
+              values.repeat(missing);
             }
             values.add(scanner.mantissa(), scanner.places());
           }

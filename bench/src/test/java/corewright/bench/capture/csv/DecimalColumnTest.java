@@ -23,7 +23,7 @@ class DecimalColumnTest {
         column.add(random.nextInt(500_000), 4);
       }
     }
-    column.repeat();
+    column.repeat(1);
     assertEquals(MANY + 1, column.size());
     Waveform wave = column.waveform(Unit.VOLT, 0);
     assertEquals(MANY + 1, wave.size());

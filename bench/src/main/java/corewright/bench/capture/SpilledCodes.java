@@ -1,4 +1,4 @@
-package corewright.bench.capture.csv;
+package corewright.bench.capture;
 
 import corewright.measures.CodeStore;
 import java.io.IOException;
@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
 /**
- * Codes of a column that is too long for the heap, in a temporary file that is mapped into memory:
+ * Codes of a channel that is too long for the heap, in a temporary file that is mapped into memory:
  * the system keeps of it what it has room for. The file is gone when the program ends, however it
  * ends, where the system allows a name to be removed from an open file.
  */
