@@ -19,6 +19,10 @@ public final class WhoIsThere {
    * @see "IEEE 488.2-1992, 10.14 *IDN?"
    */
   public static String ask(Link link, Clock clock) {
-    return new TextLine("port", link, clock, "\n", "\n", PATIENCE).ask("*IDN?").strip();
+    return ask(link, clock, PATIENCE);
+  }
+
+  static String ask(Link link, Clock clock, Duration patience) {
+    return new TextLine("port", link, clock, "\n", "\n", patience).ask("*IDN?").strip();
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import corewright.bench.port.serial.SerialLinks;
 import corewright.bench.wire.BenchOpener;
+import corewright.bench.wire.PortFinder;
 import corewright.fixtures.describe.Descriptions;
 import java.nio.file.Path;
 
@@ -20,13 +21,14 @@ class RealBenchContractTest extends BenchContract {
     assumeTrue(!file.isEmpty(), "no bench is named with -Dcorewright.bench=FILE");
     Clock clock = Clock.system();
     Path bench = Path.of(file);
+    SerialLinks links = new SerialLinks(clock);
     return new BenchOpener(
-            new SerialLinks(clock),
+            links,
             id ->
                 bench.resolveSibling(id + ".json").toFile().exists()
                     ? Descriptions.dialect(bench.resolveSibling(id + ".json"))
                     : Descriptions.shippedDialect(id),
             clock)
-        .open(Descriptions.bench(bench));
+        .open(new PortFinder(links, links::list, clock).bind(Descriptions.bench(bench)));
   }
 }

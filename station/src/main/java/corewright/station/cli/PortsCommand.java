@@ -18,19 +18,25 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "ports",
     mixinStandardHelpOptions = true,
-    description = "Lists the serial ports of this computer.",
+    description = {
+      "Lists the serial ports of this computer, and what to write as the port into a bench"
+          + " description, so that it stays right in another socket: usb:VENDOR:PRODUCT:SERIAL of"
+          + " the adapter, or idn:MAKER,MODEL,SERIAL as the instrument answers.",
+    },
     footer = {
       "",
       "Examples:",
       "  corewright ports                 lists them, sends nothing",
-      "  corewright ports --ask           asks each of them *IDN?"
+      "  corewright ports --ask           asks each of them who is there"
     })
 final class PortsCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Option(
       names = "--ask",
-      description = "Ask each port *IDN?. What is no instrument gets these bytes too.")
+      description =
+          "Ask each port *IDN?, and what is silent whether it is a fixture's board. What is no"
+              + " instrument gets these bytes too.")
   private boolean ask;
 
   @Option(
@@ -63,6 +69,7 @@ final class PortsCommand implements Callable<Integer> {
         + "  "
         + entry.port().title()
         + usb
+        + (entry.name().equals(entry.port().path()) ? "" : "  name it " + entry.name())
         + entry.answer().map(a -> System.lineSeparator() + "    " + a).orElse("");
   }
 
@@ -75,6 +82,7 @@ final class PortsCommand implements Callable<Integer> {
       port.put("usb", entry.port().usb());
       port.put("serial", entry.port().serial());
       port.put("answer", entry.answer().orElse(null));
+      port.put("name", entry.name());
     }
     return list;
   }

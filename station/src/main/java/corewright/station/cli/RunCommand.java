@@ -13,6 +13,7 @@ import corewright.profiles.Family;
 import corewright.profiles.Profile;
 import corewright.station.work.KeptWire;
 import corewright.station.work.Outcome;
+import corewright.station.work.PortList;
 import corewright.station.work.RunIds;
 import corewright.station.work.Testing;
 import corewright.station.work.Workshop;
@@ -109,7 +110,7 @@ final class RunCommand implements Callable<Integer> {
               Descriptions::shippedDialect,
               wire.clock(),
               Optional.of(new AskedAtTerminal(operator, err)));
-      try (BenchInstruments instruments = opener.open(description)) {
+      try (BenchInstruments instruments = opener.open(new PortList(clock).bind(description))) {
         left(workshop.recovery().settle(instruments, description.id()), err);
         RunRecord run =
             workshop

@@ -1,17 +1,19 @@
 package corewright.station.work;
 
-import corewright.bench.port.InstrumentFault;
-import corewright.bench.port.Link;
 import corewright.bench.port.Links;
-import corewright.bench.port.serial.PortInfo;
+import corewright.bench.port.PortInfo;
 import corewright.bench.port.serial.SerialLinks;
+import corewright.bench.port.socket.SocketLinks;
 import corewright.bench.run.Clock;
-import corewright.bench.wire.WhoIsThere;
+import corewright.bench.wire.PortChoice;
+import corewright.bench.wire.PortFinder;
+import corewright.bench.wire.PortFinder.Heard;
+import corewright.fixtures.describe.BenchDescription;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-/** What can be plugged into, and who answers there. */
+/** What can be plugged into, who answers there, and where a bench's instruments are today. */
 public final class PortList {
   private final Links links;
   private final Supplier<List<PortInfo>> ports;
@@ -20,7 +22,7 @@ public final class PortList {
   /** The serial ports of this computer. */
   public PortList(Clock clock) {
     SerialLinks serial = new SerialLinks(clock);
-    this.links = serial;
+    this.links = new SocketLinks(clock, serial);
     this.ports = serial::list;
     this.clock = clock;
   }
@@ -35,22 +37,39 @@ public final class PortList {
   /**
    * One port.
    *
-   * @param answer what it said to {@code *IDN?}, or why it said nothing; empty if it was not asked
+   * @param answer what it said of itself, or why it said nothing; empty if it was not asked
+   * @param name what to write as {@code port} into a bench description, so that it stays right when
+   *     the port gets another number
    */
-  public record Entry(PortInfo port, Optional<String> answer) {}
+  public record Entry(PortInfo port, Optional<String> answer, String name) {}
 
-  /** Every port; with {@code ask}, each is opened and asked {@code *IDN?}. */
+  /** Every port; with {@code ask}, each is opened and asked who is there. */
   public List<Entry> list(boolean ask, int baud) {
-    return ports.get().stream()
-        .map(p -> new Entry(p, ask ? Optional.of(answer(p, baud)) : Optional.empty()))
+    List<PortInfo> all = ports.get();
+    List<Heard> heard =
+        ask
+            ? finder().survey(baud)
+            : all.stream().map(p -> new Heard(p, Optional.empty(), false, "")).toList();
+    return heard.stream()
+        .map(
+            h ->
+                new Entry(
+                    h.port(),
+                    ask ? Optional.of(h.identity().orElse(h.why())) : Optional.empty(),
+                    PortChoice.lasting(h, all)))
         .toList();
   }
 
-  private String answer(PortInfo port, int baud) {
-    try (Link link = links.open("port", port.path(), baud)) {
-      return WhoIsThere.ask(link, clock);
-    } catch (InstrumentFault silent) {
-      return silent.found();
-    }
+  /**
+   * The bench with each port as it is called today.
+   *
+   * @throws corewright.bench.port.InstrumentFault if an instrument is not found, or two fit
+   */
+  public BenchDescription bind(BenchDescription bench) {
+    return finder().bind(bench);
+  }
+
+  private PortFinder finder() {
+    return new PortFinder(links, ports, clock);
   }
 }

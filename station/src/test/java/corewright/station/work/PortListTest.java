@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import corewright.bench.port.Links;
-import corewright.bench.port.serial.PortInfo;
+import corewright.bench.port.PortInfo;
 import corewright.bench.port.serial.SerialLinks;
 import corewright.bench.run.Clock;
 import corewright.fixtures.emulate.EmulatedBench;

@@ -4,6 +4,7 @@ import com.fazecast.jSerialComm.SerialPort;
 import com.fazecast.jSerialComm.SerialPortInvalidPortException;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
+import corewright.bench.port.PortInfo;
 import corewright.bench.run.Clock;
 import java.time.Duration;
 import java.util.List;

@@ -2,6 +2,7 @@ package corewright.bench.port.serial;
 
 import corewright.bench.port.Link;
 import corewright.bench.port.Links;
+import corewright.bench.port.PortInfo;
 import corewright.bench.run.Clock;
 import java.util.List;
 

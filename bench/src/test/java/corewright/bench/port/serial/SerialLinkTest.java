@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
+import corewright.bench.port.PortInfo;
 import corewright.bench.run.Clock;
 import corewright.fixtures.emulate.line.LineKind;
 import corewright.fixtures.emulate.line.Port;

@@ -7,6 +7,7 @@ import corewright.bench.run.Clock;
 import corewright.bench.wire.BenchOpener;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.Descriptions;
+import corewright.station.work.PortList;
 
 /** A bench of the shop, on serial ports or sockets. */
 record RealBench(BenchDescription description, Clock clock) implements Bench {
@@ -21,7 +22,7 @@ record RealBench(BenchDescription description, Clock clock) implements Bench {
     BenchOpener opener =
         new BenchOpener(
             new SocketLinks(clock, new SerialLinks(clock)), Descriptions::shippedDialect, clock);
-    return new Ports(description, opener.open(description));
+    return new Ports(description, opener.open(new PortList(clock).bind(description)));
   }
 
   private record Ports(BenchDescription description, BenchInstruments instruments)

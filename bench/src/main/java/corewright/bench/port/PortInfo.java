@@ -1,4 +1,4 @@
-package corewright.bench.port.serial;
+package corewright.bench.port;
 
 /**
  * A serial port of this computer.
