@@ -22,6 +22,8 @@ final class Beyond implements Trip {
   }
 
   /**
+   * @param beyond true from some value on, to one side: where neither the least nor the greatest
+   *     value of a frame is beyond, nothing between them is
    * @param allowed_s how long it may be beyond, s; 0: not a single sample
    * @param counts frames that are looked at; any other ends the counting
    */
@@ -54,6 +56,10 @@ final class Beyond implements Trip {
     if (running > 0) {
       running += Math.max(0, view.frame().first() - view.previousEnd()); // what was not seen
     }
+    if (isWithin(view.extremes(c))) {
+      running = 0;
+      return Optional.empty();
+    }
     for (int i = 0; i < view.samples(); i++) {
       double value = view.value(c, i);
       running = beyond.test(value) ? running + 1 : 0;
@@ -67,5 +73,12 @@ final class Beyond implements Trip {
       }
     }
     return Optional.empty();
+  }
+
+  /** What nearly every frame is: then its samples need not be looked at one by one. */
+  private boolean isWithin(Optional<FrameView.Extremes> extremes) {
+    return extremes.isPresent()
+        && !beyond.test(extremes.get().oneEnd())
+        && !beyond.test(extremes.get().otherEnd());
   }
 }

@@ -3,6 +3,7 @@ package corewright.bench.run;
 import corewright.bench.port.Digitizer;
 import corewright.bench.port.Digitizer.Channel;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A frame as the trips look at it: values in units, beside what the bench was told.
@@ -47,6 +48,29 @@ record FrameView(
     }
     return channels.get(channel).offset() + channels.get(channel).lsb() * code;
   }
+
+  /**
+   * Between what two values all of a channel's samples lie, in its unit; whichever is greater.
+   * Empty where there is none, or one at a rail: there a value says nothing about others.
+   */
+  Optional<Extremes> extremes(int channel) {
+    int least = Short.MAX_VALUE;
+    int greatest = Short.MIN_VALUE;
+    for (short code : frame.codes()[channel]) {
+      least = Math.min(least, code);
+      greatest = Math.max(greatest, code);
+    }
+    if (least > greatest || least == Short.MIN_VALUE || greatest == Short.MAX_VALUE) {
+      return Optional.empty();
+    }
+    Channel scale = channels.get(channel);
+    return Optional.of(
+        new Extremes(
+            scale.offset() + scale.lsb() * least, scale.offset() + scale.lsb() * greatest));
+  }
+
+  /** The values of the least and of the greatest code. */
+  record Extremes(double oneEnd, double otherEnd) {}
 
   /** Time of a sample since the run began, s. */
   double at_s(int sample) {
