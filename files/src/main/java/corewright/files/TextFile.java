@@ -25,7 +25,11 @@ public final class TextFile {
    * @throws BadFile if there is no such file, or it is too large, or not UTF-8
    */
   public static Origin read(Path file) {
-    byte[] bytes = bytes(file);
+    return text(file, bytes(file));
+  }
+
+  /** The text of bytes that were read from a file. */
+  static Origin text(Path file, byte[] bytes) {
     CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
     ByteBuffer in = ByteBuffer.wrap(bytes);
     CharBuffer out = CharBuffer.allocate(bytes.length);
@@ -43,7 +47,8 @@ public final class TextFile {
         file.toString(), sha256(bytes), text.startsWith("\uFEFF") ? text.substring(1) : text);
   }
 
-  private static byte[] bytes(Path file) {
+  /** What stands in a file now. */
+  static byte[] bytes(Path file) {
     try {
       if (!Files.exists(file)) {
         throw refuse(file, 0, "there is no such file", "Check the name and the folder");

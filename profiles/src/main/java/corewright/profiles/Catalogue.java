@@ -3,6 +3,7 @@ package corewright.profiles;
 import corewright.files.BadFile;
 import corewright.files.JsonFile;
 import corewright.files.JsonSchema;
+import corewright.files.KeptFiles;
 import corewright.files.Mistake;
 import corewright.files.Section;
 import java.io.IOException;
@@ -15,8 +16,9 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * The families and profiles of a folder: {@code <id>/family.json} with its profiles beside it. Read
- * when asked for, so that an edit counts from the next question on.
+ * The families and profiles of a folder: {@code <id>/family.json} with its profiles beside it.
+ * Looked at when asked for, so that an edit counts from the next question on; what has not changed
+ * is not checked again. For any thread.
  */
 public final class Catalogue {
   private static final String FAMILY = "family.json";
@@ -24,6 +26,11 @@ public final class Catalogue {
   private final Path folder;
   private final JsonSchema familySchema;
   private final JsonSchema profileSchema;
+  private final KeptFiles<Family> families = new KeptFiles<>();
+  private final KeptFiles<Read> profiles = new KeptFiles<>();
+
+  /** A profile with the family that it was checked against. */
+  private record Read(Profile profile, Family family) {}
 
   private Catalogue(Path folder) {
     this.folder = folder;
@@ -120,7 +127,15 @@ public final class Catalogue {
    * @throws BadFile with every mistake in it
    */
   public Family readFamily(Path path) {
-    JsonFile file = JsonFile.read(path);
+    return families.of(path, f -> hasDefault(f, path), this::family);
+  }
+
+  /** Whether the default profile is still there: that is no matter of the family's own file. */
+  private static boolean hasDefault(Family family, Path path) {
+    return Files.isRegularFile(path.resolveSibling(family.defaultProfile() + ".json"));
+  }
+
+  private Family family(JsonFile file) {
     Section section = Section.of(file);
     List<Mistake> mistakes = new ArrayList<>(familySchema.check(file));
     mistakes.addAll(FamilyRules.check(section));
@@ -135,14 +150,18 @@ public final class Catalogue {
    * @throws BadFile with every mistake in it
    */
   public Profile readProfile(Path path) {
-    return profile(JsonFile.read(path));
+    return profiles.of(path, this::sameFamily, this::profile).profile();
+  }
+
+  private boolean sameFamily(Read read) {
+    String id = read.family().id();
+    return familyIds().contains(id) && family(id).equals(read.family());
   }
 
   /** What a profile that may be used should still be known for; often empty. */
   public List<Mistake> cautions(Path path) {
     JsonFile file = JsonFile.read(path);
-    Profile profile = profile(file);
-    return ProfileRules.cautions(new ProfileDraft(Section.of(file), family(profile.family())));
+    return ProfileRules.cautions(new ProfileDraft(Section.of(file), profile(file).family()));
   }
 
   /** How much a file looks like a family, 0 to 1. */
@@ -155,7 +174,7 @@ public final class Catalogue {
     return profileSchema.likeness(file);
   }
 
-  private Profile profile(JsonFile file) {
+  private Read profile(JsonFile file) {
     Section section = Section.of(file);
     List<Mistake> mistakes = new ArrayList<>(profileSchema.check(file));
     mistakes.addAll(PlaceRules.ofProfile(section, folder, file.origin()));
@@ -168,7 +187,8 @@ public final class Catalogue {
               "family", "there is no family '" + named + "'", Rules.meant(named, familyIds())));
     }
     JsonFile.refuse(mistakes);
-    return ProfileFile.profile(section, family(named), file.origin());
+    Family family = family(named);
+    return new Read(ProfileFile.profile(section, family, file.origin()), family);
   }
 
   private static List<Path> list(Path folder, Predicate<Path> which) {

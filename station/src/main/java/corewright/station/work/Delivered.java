@@ -13,6 +13,7 @@ import java.util.List;
  */
 final class Delivered {
   private static final String LIST = "delivered.txt";
+  private static final List<Text> TEXTS = read();
 
   private Delivered() {}
 
@@ -33,6 +34,10 @@ final class Delivered {
   }
 
   static List<Text> texts() {
+    return TEXTS;
+  }
+
+  private static List<Text> read() {
     InputStream in = Delivered.class.getResourceAsStream(LIST);
     if (in == null) {
       throw new IllegalStateException(LIST + " is missing from the program");
