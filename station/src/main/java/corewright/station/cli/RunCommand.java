@@ -11,6 +11,8 @@ import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.Descriptions;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
+import corewright.station.work.Dialects;
+import corewright.station.work.Home;
 import corewright.station.work.KeptWire;
 import corewright.station.work.Outcome;
 import corewright.station.work.PortList;
@@ -107,7 +109,7 @@ final class RunCommand implements Callable<Integer> {
       BenchOpener opener =
           new BenchOpener(
               wire.over(new SocketLinks(clock, new SerialLinks(clock))),
-              Descriptions::shippedDialect,
+              new Dialects(Home.fromSystem(), bench),
               wire.clock(),
               Optional.of(new AskedAtTerminal(operator, err)));
       try (BenchInstruments instruments = opener.open(new PortList(clock).bind(description))) {

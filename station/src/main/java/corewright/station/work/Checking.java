@@ -16,12 +16,10 @@ import corewright.reports.document.logo.Logo;
 import corewright.reports.document.template.Template;
 import corewright.reports.document.template.TemplateReader;
 import corewright.reports.document.template.Templates;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 
 /** Whether a file that a person edited may be used, before anything is powered. */
@@ -30,12 +28,12 @@ public final class Checking {
   private static final double LIKE = 0.5;
 
   private final Catalogue catalogue;
-  private final Path dialects;
+  private final Home home;
   private final List<Kind> kinds;
 
   public Checking(Home home) {
     this.catalogue = Catalogue.in(home.families());
-    this.dialects = home.dialects();
+    this.home = home;
     this.kinds =
         List.of(
             new Kind(catalogue::likenessToProfile, this::profile),
@@ -108,13 +106,14 @@ public final class Checking {
     Profile profile = catalogue.readProfile(path);
     bench(benchPath);
     BenchDescription bench = Descriptions.bench(benchPath);
+    Dialects dialects = new Dialects(home, benchPath);
     BenchFit fit =
         new BenchFit(
             JsonFile.read(path),
             profile,
             catalogue.family(profile.family()),
             bench,
-            role -> dialectOf(bench, role));
+            role -> bench.instrument(role).flatMap(c -> dialects.find(c.dialect())));
     JsonFile.refuse(fit.mistakes());
     List<String> facts = new ArrayList<>(good.facts());
     facts.add(fit.sentence());
@@ -194,7 +193,8 @@ public final class Checking {
 
   private Good bench(Path path) {
     BenchDescription bench = Descriptions.bench(path);
-    JsonFile.refuse(BenchFit.references(JsonFile.read(path), bench, catalogue, this::dialectById));
+    JsonFile.refuse(
+        BenchFit.references(JsonFile.read(path), bench, catalogue, new Dialects(home, path)::find));
     return new Good(
         path,
         "bench description",
@@ -215,15 +215,5 @@ public final class Checking {
         dialect.title(),
         List.of("For the role " + dialect.role() + "."),
         List.of());
-  }
-
-  private Optional<Dialect> dialectOf(BenchDescription bench, String role) {
-    return bench.instrument(role).flatMap(c -> dialectById(c.dialect()));
-  }
-
-  /** Empty if there is none of that name. */
-  private Optional<Dialect> dialectById(String id) {
-    Path file = dialects.resolve(id + ".json");
-    return Files.isRegularFile(file) ? Optional.of(Descriptions.dialect(file)) : Optional.empty();
   }
 }

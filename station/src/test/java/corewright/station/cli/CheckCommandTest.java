@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import corewright.station.work.Dialects;
+import corewright.station.work.Home;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -102,7 +104,8 @@ class CheckCommandTest {
   @ParameterizedTest
   @MethodSource("everyFile")
   void everyFileThatComesWithTheProgramIsGood(Path file) {
-    assertEquals(0, check(file).code(), check(file).err());
+    Ran ran = check(file);
+    assertEquals(0, ran.code(), ran.err());
   }
 
   static List<Path> everyFile() throws IOException {
@@ -225,6 +228,18 @@ class CheckCommandTest {
     assertTrue(role.err().contains("'emulated-switch' speaks to a switch"), role.err());
     Ran family = check(edited(BENCH, "\"ref48\"", "\"ref84\""));
     assertTrue(family.err().contains("there is no family 'ref84'"), family.err());
+  }
+
+  @Test
+  void aDialectBesideItsBenchNeedsNoBuild() throws IOException {
+    Path bench = edited(BENCH, "\"dialect\": \"emulated-load\"", "\"dialect\": \"our-load\"");
+    String shipped = Files.readString(home("fixtures/dialects/emulated-load.json"));
+    Path own = folder.resolve("our-load.json");
+    Files.writeString(own, shipped.replace("\"id\": \"emulated-load\"", "\"id\": \"our-load\""));
+    assertEquals(0, check(home(ARRIVAL), "--bench", bench).code());
+    assertEquals("our-load", new Dialects(new Home(HOME), bench).apply("our-load").id());
+    assertEquals(
+        "emulated-load", new Dialects(new Home(folder), bench).apply("emulated-load").id());
   }
 
   @Test

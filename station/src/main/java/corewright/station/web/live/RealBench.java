@@ -6,8 +6,10 @@ import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.Clock;
 import corewright.bench.wire.BenchOpener;
 import corewright.fixtures.describe.BenchDescription;
-import corewright.fixtures.describe.Descriptions;
+import corewright.station.work.Dialects;
+import corewright.station.work.Home;
 import corewright.station.work.PortList;
+import java.nio.file.Path;
 
 /** A bench of the shop, on serial ports or sockets. */
 record RealBench(BenchDescription description, Clock clock) implements Bench {
@@ -21,7 +23,9 @@ record RealBench(BenchDescription description, Clock clock) implements Bench {
   public Opened open(Unit unit) {
     BenchOpener opener =
         new BenchOpener(
-            new SocketLinks(clock, new SerialLinks(clock)), Descriptions::shippedDialect, clock);
+            new SocketLinks(clock, new SerialLinks(clock)),
+            new Dialects(Home.fromSystem(), Path.of(description.origin().path())),
+            clock);
     return new Ports(description, opener.open(new PortList(clock).bind(description)));
   }
 
