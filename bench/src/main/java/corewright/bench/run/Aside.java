@@ -17,9 +17,9 @@ import java.util.function.Supplier;
  * digitizer's time stands still anyway, it is waited for, and the fixture hears meanwhile that the
  * station is alive: then the same seed gives the same run.
  */
-final class Aside implements AutoCloseable {
+public final class Aside implements AutoCloseable {
   /** An instrument that needs longer than this for an answer counts as silent. */
-  static final Duration SILENCE = Duration.ofSeconds(2);
+  public static final Duration SILENCE = Duration.ofSeconds(2);
 
   private static final long ALIVE_MS = 200;
 
@@ -30,7 +30,7 @@ final class Aside implements AutoCloseable {
   /**
    * @param name of the thread
    */
-  Aside(String name, BenchInstruments bench) {
+  public Aside(String name, BenchInstruments bench) {
     this.digitizer = bench.digitizer();
     this.relay = bench.relay();
     this.thread =
@@ -42,7 +42,8 @@ final class Aside implements AutoCloseable {
             });
   }
 
-  <T> Question<T> ask(Supplier<T> question) {
+  /** Asks; the answer is waited for elsewhere. */
+  public <T> Question<T> ask(Supplier<T> question) {
     if (digitizer.waits()) {
       relay.heartbeat();
     }
@@ -50,7 +51,7 @@ final class Aside implements AutoCloseable {
   }
 
   /** What was asked and may not be answered yet. */
-  final class Question<T> {
+  public final class Question<T> {
     private final Future<T> future;
 
     private Question(Future<T> future) {
@@ -62,7 +63,7 @@ final class Aside implements AutoCloseable {
      *
      * @throws RuntimeException what the instrument's driver threw
      */
-    Optional<T> answer() {
+    public Optional<T> answer() {
       try {
         for (long ms = 0; digitizer.waits() && !isDoneWithin(); ms += ALIVE_MS) {
           if (ms > SILENCE.toMillis()) {
@@ -95,7 +96,7 @@ final class Aside implements AutoCloseable {
      *
      * @param waited_s s of samples since it was asked; nothing where their time stands still
      */
-    boolean isOverdue(double waited_s) {
+    public boolean isOverdue(double waited_s) {
       return !future.isDone() && (digitizer.waits() || waited_s > SILENCE.toSeconds());
     }
   }

@@ -25,7 +25,8 @@ public record Framing(int rate_Hz, int samples) {
     return of((int) Math.round(profile.sampleRate_Hz()), channels);
   }
 
-  static Framing of(int rate_Hz, int channels) {
+  /** Frames of 5 ms, or as long as one can be. */
+  public static Framing of(int rate_Hz, int channels) {
     int samples = (int) Math.round(rate_Hz * FRAME_S);
     return new Framing(rate_Hz, Math.max(1, Math.min(samples, most(channels))));
   }

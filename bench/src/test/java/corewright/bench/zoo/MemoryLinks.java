@@ -13,11 +13,11 @@ import java.util.Map;
  * Lines that are memory: the drivers' bytes go straight to the emulated instruments and theirs
  * straight back, on one thread. The same bytes as on a serial port, without one.
  */
-final class MemoryLinks implements Links {
+public final class MemoryLinks implements Links {
   private final Map<String, Served> served;
   private final FakeClock clock;
 
-  MemoryLinks(Map<String, Served> served, FakeClock clock) {
+  public MemoryLinks(Map<String, Served> served, FakeClock clock) {
     this.served = served;
     this.clock = clock;
   }

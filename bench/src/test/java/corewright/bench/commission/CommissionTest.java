@@ -1,0 +1,173 @@
+package corewright.bench.commission;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import corewright.bench.commission.WiringFinding.Kind;
+import corewright.bench.port.InstrumentFault;
+import corewright.bench.run.BenchInstruments;
+import corewright.bench.run.FakeClock;
+import corewright.bench.run.Framing;
+import corewright.bench.run.Stop;
+import corewright.bench.wire.BenchOpener;
+import corewright.bench.zoo.MemoryLinks;
+import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.Descriptions;
+import corewright.fixtures.describe.Dialect;
+import corewright.fixtures.emulate.EmulatedBench;
+import corewright.fixtures.emulate.EmulatedBench.Setup;
+import corewright.fixtures.emulate.unit.Harness;
+import corewright.fixtures.emulate.unit.Miswiring;
+import corewright.fixtures.emulate.unit.UnitParameters;
+import corewright.measures.Measurement;
+import corewright.measures.Unit;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A bench that is wired wrongly in a known way, and 10 Ω in the place of a unit. */
+class CommissionTest {
+  private static final double OHM = 10;
+  private static final Map<String, Dialect> DIALECTS = new HashMap<>();
+  private static final BenchDescription BENCH = Descriptions.shippedBench("emulated-sd48");
+  private static final Framing FRAMING = Framing.of(10_000, 4);
+
+  /** 10 V behind 10 Ω, half of it across them: 0.5 A by Ohm's law, 2.5 W. */
+  @Test
+  void theResistorSetsWhatFlowsAndWhatItBears() {
+    Plug plug = plug(OHM);
+    assertEquals(0.5, plug.load_A());
+    assertEquals(2.5, plug.usual_W());
+    assertTrue(plug.most_W() < 4, plug.toString());
+    assertThrows(IllegalArgumentException.class, () -> plug(0.1));
+    assertThrows(IllegalArgumentException.class, () -> plug(470));
+  }
+
+  @Test
+  void aBenchThatIsWiredWellIsFoundSo() {
+    Map<String, WiringFinding> found = found(Optional.empty(), plug(OHM));
+    assertEquals(
+        List.of("input", "inputCurrent", "load", "output"),
+        found.keySet().stream().sorted().toList());
+    found.values().forEach(f -> assertEquals(Kind.RIGHT, f.kind(), f.saw()));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "OUTPUT_REVERSED, output, REVERSED, -1",
+    "INPUT_REVERSED, input, REVERSED, -1",
+    "LOAD_SHUNT_REVERSED, load, REVERSED, -1",
+    "OUTPUT_OPEN, output, NOTHING_READ, 0",
+    "OUTPUT_DIVIDER, output, WRONG_SCALE, 0.5",
+    "LOAD_SHUNT, load, WRONG_SCALE, 2",
+    "SUPPLY_SHUNT, inputCurrent, WRONG_SCALE, 0.1"
+  })
+  void whatIsWiredWronglyIsNamedAndNothingElse(
+      Miswiring wrong, String channel, Kind kind, double ratio) {
+    Map<String, WiringFinding> found = found(Optional.of(wrong), plug(OHM));
+    WiringFinding of = found.get(channel);
+    assertEquals(kind, of.kind(), of.saw());
+    Measurement told = of.ratio().orElseThrow();
+    assertEquals(ratio, told.value(), 2 * told.u() + 1e-9);
+    assertFalse(of.remedy().isEmpty());
+    found.remove(channel);
+    found.values().forEach(f -> assertEquals(Kind.RIGHT, f.kind(), f.saw()));
+  }
+
+  @Test
+  void exchangedLeadsOfInputAndOutputAreSeenByWhichOfThemFalls() {
+    Map<String, WiringFinding> found = found(Optional.of(Miswiring.EXCHANGED), plug(OHM));
+    assertEquals(Kind.EXCHANGED, found.get("input and output").kind());
+    assertEquals(Kind.RIGHT, found.get("load").kind(), found.get("load").saw());
+  }
+
+  /** Who says 20 Ω of 10 Ω would have every channel of current read half. */
+  @Test
+  void aResistorThatIsAnotherIsNamedAndNoChannelIsAccused() {
+    Map<String, WiringFinding> found = found(Optional.empty(), plug(2 * OHM));
+    assertEquals(Kind.IN_DOUBT, found.get("resistor").kind(), found.toString());
+    assertEquals(Kind.RIGHT, found.get("load").kind(), found.get("load").saw());
+  }
+
+  /** Each of the drivers' messages takes 1 ms there, and the source 2 ms for its 10 V. */
+  @Test
+  void howFastItIsOffIsTimedByTheCountOfSamplesAndEverythingIsOffThen() {
+    on(
+        Optional.empty(),
+        bench -> {
+          List<TripTime> times =
+              new Commission(bench, plug(OHM), new FakeClock(), new Stop()).trips(FRAMING, 3);
+          assertEquals(3, times.size());
+          double worst = TripTime.worst(times).most_s();
+          assertTrue(worst > 0.002 && worst < 0.05, times.toString());
+          assertTrue(bench.discharge().discharging());
+          assertEquals(Optional.of(false), bench.source().isOn());
+          return times;
+        });
+    // 59 of 59 without a slower one: 95 % of all are faster, with 95 % confidence.
+    assertEquals(0.05, TripTime.slowerShare(59), 0.0005);
+  }
+
+  /** The emulated converters' noise is 2 mV at the input; a 1.25 mV step adds its part. */
+  @Test
+  void theNoiseOfAChannelAtRestIsThatOfItsConverter() {
+    Map<String, Spread> noise =
+        on(
+            Optional.empty(),
+            bench ->
+                new Commission(bench, plug(OHM), new FakeClock(), new Stop()).noise(FRAMING, 0.5));
+    assertEquals(Math.hypot(0.002, 0.00125 / Math.sqrt(12)), noise.get("input").sd(), 1e-4);
+  }
+
+  @Test
+  void aPersonWhoStopsItLeavesEverythingOff() {
+    on(
+        Optional.empty(),
+        bench -> {
+          Stop stop = new Stop();
+          stop.request("The operator pressed Ctrl-C.");
+          InstrumentFault ended =
+              assertThrows(
+                  InstrumentFault.class,
+                  () -> new Commission(bench, plug(OHM), new FakeClock(), stop).wiring(FRAMING));
+          assertTrue(ended.getMessage().contains("Ctrl-C"), ended.getMessage());
+          assertEquals(Optional.of(false), bench.source().isOn());
+          return ended;
+        });
+  }
+
+  private static Plug plug(double ohm) {
+    return Plug.of(new Measurement(ohm, 0.01 * ohm / 2, Unit.OHM));
+  }
+
+  private static Map<String, WiringFinding> found(Optional<Miswiring> wrong, Plug plug) {
+    return on(
+        wrong,
+        bench ->
+            WiringCheck.of(new Commission(bench, plug, new FakeClock(), new Stop()).wiring(FRAMING))
+                .stream()
+                .collect(Collectors.toMap(WiringFinding::what, f -> f)));
+  }
+
+  private static <T> T on(Optional<Miswiring> wrong, Function<BenchInstruments, T> what) {
+    Setup sound = Setup.of(UnitParameters.resistor("sd48", OHM), 1);
+    Harness harness = wrong.map(w -> w.in(sound.harness())).orElse(sound.harness());
+    FakeClock clock = new FakeClock();
+    BenchOpener opener =
+        new BenchOpener(
+            new MemoryLinks(EmulatedBench.instruments(sound.on(harness).on(() -> 0L)), clock),
+            id -> DIALECTS.computeIfAbsent(id, Descriptions::shippedDialect),
+            clock);
+    try (BenchInstruments bench = opener.open(BENCH)) {
+      return what.apply(bench);
+    }
+  }
+}
