@@ -20,7 +20,7 @@ final class FaultToOff {
   private static final double NOISE = 6;
 
   private static final double PATIENCE_S = 2;
-  private static final Spread NONE = new Spread(0, 0, 0, 0, false);
+  private static final Spread NONE = new Spread(0, 0, 0, "", 0, false);
 
   private final BenchInstruments bench;
   private final Watch watch;

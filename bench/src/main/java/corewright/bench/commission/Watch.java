@@ -172,6 +172,7 @@ final class Watch {
           channel.offset() + channel.lsb() * mean,
           channel.lsb() * Math.sqrt(variance),
           n,
+          channel.unit(),
           channel.lsb(),
           clipped);
     }

@@ -62,6 +62,7 @@ final class AgreementView {
           BENCH_LOCKED,
           BENCH_UNLOCKED,
           CALIBRATED,
+          BENCH_MEASURED,
           AT_THE_DOOR -> {
         // persons and places are kept outside of what is told from events
       }

@@ -16,8 +16,9 @@ import java.util.stream.StreamSupport;
 import org.jdbi.v3.core.Handle;
 
 /**
- * What was written down about the benches: checks with reference units, locks, calibrations.
- * Whether a bench is locked, and which results are in doubt, is told from these events alone.
+ * What was written down about the benches: checks with reference units, locks, calibrations, and
+ * what they were measured to be. Whether a bench is locked, and which results are in doubt, is told
+ * from these events alone.
  */
 public final class Benches {
   private final Database database;
@@ -108,6 +109,48 @@ public final class Benches {
           body.put("out", out.orElse(""));
           return append(handle, who, EventKind.CALIBRATED, bench, body);
         });
+  }
+
+  /**
+   * What a bench was measured to be.
+   *
+   * @param what as {@code commissioned}, {@code noise}
+   * @param found as it was kept
+   */
+  public record Measured(String what, JsonNode found, String who, String when) {}
+
+  /**
+   * Keeps what a bench was measured to be; it locks nothing.
+   *
+   * @param found everything that is known of it, kept as it is
+   */
+  public void measured(String bench, String what, Object found, String who) {
+    database.write(
+        handle -> {
+          ObjectNode body = (ObjectNode) Json.tree(Map.of("what", what));
+          body.set("found", Json.tree(found));
+          return append(handle, who, EventKind.BENCH_MEASURED, bench, body);
+        });
+  }
+
+  /** What a bench was measured to be, the last of each kind. */
+  public Map<String, Measured> measured(String bench) {
+    return database.read(
+        handle ->
+            handle
+                .select(
+                    "SELECT * FROM event WHERE tag = ? AND kind = ? ORDER BY position",
+                    subject(bench),
+                    EventKind.BENCH_MEASURED.id())
+                .map((row, context) -> measured(Events.event(row)))
+                .list()
+                .stream()
+                .collect(Collectors.toMap(Measured::what, m -> m, (a, b) -> b)));
+  }
+
+  private static Measured measured(Event event) {
+    JsonNode body = Json.read(event.body());
+    return new Measured(body.path("what").asText(), body.path("found"), event.who(), event.at());
   }
 
   /** How the bench stands. */
@@ -205,7 +248,10 @@ public final class Benches {
 
   private static List<BenchEvent> events(Handle handle, String bench) {
     return handle
-        .select("SELECT * FROM event WHERE tag = ? ORDER BY position", subject(bench))
+        .select(
+            "SELECT * FROM event WHERE tag = ? AND kind <> ? ORDER BY position",
+            subject(bench),
+            EventKind.BENCH_MEASURED.id())
         .map((row, context) -> event(row.getLong("position"), Events.event(row)))
         .list();
   }

@@ -54,6 +54,7 @@ enum EventKind {
   BENCH_LOCKED("bench locked"),
   BENCH_UNLOCKED("bench unlocked"),
   CALIBRATED("calibrated"),
+  BENCH_MEASURED("bench measured"),
   AT_THE_DOOR("at the door");
 
   private final String id;
@@ -96,6 +97,7 @@ enum EventKind {
           BENCH_LOCKED,
           BENCH_UNLOCKED,
           CALIBRATED,
+          BENCH_MEASURED,
           AT_THE_DOOR ->
           true;
       default -> false;

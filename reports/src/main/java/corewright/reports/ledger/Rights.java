@@ -32,6 +32,7 @@ final class Rights {
           EventKind.BENCH_CHECKED,
           EventKind.BENCH_LOCKED,
           EventKind.CALIBRATED,
+          EventKind.BENCH_MEASURED,
           EventKind.AMENDED);
   private static final Set<EventKind> NOT_AT_THE_BENCH =
       EnumSet.of(

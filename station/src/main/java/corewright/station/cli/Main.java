@@ -24,6 +24,7 @@ public final class Main implements Runnable {
           AnswersCommand.class,
           AttachCommand.class,
           BackupCommand.class,
+          BenchCommand.class,
           BoardCommand.class,
           BringCommand.class,
           CalibrateCommand.class,

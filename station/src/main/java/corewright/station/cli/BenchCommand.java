@@ -1,0 +1,351 @@
+package corewright.station.cli;
+
+import corewright.bench.commission.Plug;
+import corewright.bench.hand.Hands;
+import corewright.bench.port.Links;
+import corewright.bench.port.PortInfo;
+import corewright.bench.port.serial.SerialLinks;
+import corewright.bench.port.socket.SocketLinks;
+import corewright.bench.run.Clock;
+import corewright.files.Origin;
+import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.BenchDescription.Connection;
+import corewright.fixtures.describe.BenchDescription.FixtureDescription;
+import corewright.fixtures.describe.Descriptions;
+import corewright.measures.Measurement;
+import corewright.measures.Unit;
+import corewright.profiles.Catalogue;
+import corewright.profiles.Family;
+import corewright.station.demo.CommissioningBench;
+import corewright.station.work.Home;
+import corewright.station.work.Refused;
+import corewright.station.work.Workshop;
+import corewright.station.work.commission.Answering;
+import corewright.station.work.commission.Answering.Candidate;
+import corewright.station.work.commission.Commissioned;
+import corewright.station.work.commission.Commissioning;
+import corewright.station.work.commission.Survey;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Commissions a bench: who answers, is it wired well, how fast is it off; writes its file. */
+@Command(
+    name = "bench",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Commissions a new bench: asks every port who is there, asks you what it cannot know, puts 10"
+          + " V through a resistor of yours in the place of a unit, says which leads are reversed"
+          + " and which divider or shunt is another, measures the worst time from a fault to"
+          + " everything off, and writes the bench's file.",
+      "Without options it asks, one question at a time; what is given as an option is not asked."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  corewright bench --out bench-1.json",
+      "  corewright bench --emulate sd48 --out practice.json       to practise, without hardware",
+      "  corewright bench --out bench-1.json --id bench-1 --family sd48 --discharge 470 --ceiling"
+          + " 60 --resistor '10±0.1' --confirmed-by 'M. Reyes'"
+    })
+final class BenchCommand implements Callable<Integer> {
+  private static final Pattern OHM =
+      Pattern.compile("\\s*([0-9.]+)\\s*(?:±|\\+-|\\+/-)\\s*([0-9.]+)\\s*(%?)\\s*(?:Ω|ohm)?\\s*");
+
+  @Spec private CommandSpec spec;
+  @Mixin private StepOptions step;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      defaultValue = "bench-1.json",
+      description = "The bench's file, to be written (${DEFAULT-VALUE}).")
+  private Path out = Path.of("bench-1.json");
+
+  @Option(names = "--replace", description = "A file that is there already is kept beside it.")
+  private boolean replace;
+
+  @Option(names = "--id", description = "What the bench is called, as bench-1.")
+  private @Nullable String id;
+
+  @Option(
+      names = "--family",
+      paramLabel = "ID",
+      description = "A family that the fixture fits; again for each.")
+  private List<String> families = List.of();
+
+  @Option(
+      names = "--discharge",
+      paramLabel = "Ω",
+      description = "The fixture's discharge resistor.")
+  private @Nullable String discharge;
+
+  @Option(names = "--ceiling", paramLabel = "V", description = "The most that the fixture may see.")
+  private @Nullable String ceiling;
+
+  @Option(
+      names = "--resistor",
+      paramLabel = "Ω±U",
+      description = "The resistor in the place of a unit, 2 to 50 Ω, as 10±0.1 or 10±1%% (k = 2).")
+  private @Nullable String resistor;
+
+  @Option(
+      names = "--port",
+      paramLabel = "PATH=ROLE[,DIALECT]",
+      description =
+          "What hangs on a port: load, source, digitizer, switch, interlock, relay, thermometer,"
+              + " meter, or none. Only where it cannot be told from the answer.")
+  private Map<String, String> named = new LinkedHashMap<>();
+
+  @Option(names = "--load-by-hand", description = "No load answers: somebody sets it when asked.")
+  private boolean byHand;
+
+  @Option(
+      names = "--baud",
+      paramLabel = "RATE",
+      split = ",",
+      defaultValue = "115200",
+      description = "Line rates to try, the likely one first, bit/s (${DEFAULT-VALUE}).")
+  private List<Integer> rates = List.of(115_200);
+
+  @Option(
+      names = "--line-bytes",
+      paramLabel = "N",
+      defaultValue = "0",
+      description =
+          "What the digitizer's line really carries, bytes a second; else a tenth of its"
+              + " line rate.")
+  private double line_Bps;
+
+  @Option(
+      names = "--trials",
+      defaultValue = "10",
+      description = "How often the time to off is measured (${DEFAULT-VALUE}).")
+  private int trials;
+
+  @Option(
+      names = "--confirmed-by",
+      paramLabel = "NAME",
+      description = "Who has read the cautions and answers for it. Without it they are asked for.")
+  private @Nullable String confirmedBy;
+
+  @Option(
+      names = "--emulate",
+      paramLabel = "FAMILY",
+      description = "An emulated bench with an emulated resistor of 10 Ω, to practise on.")
+  private @Nullable String emulate;
+
+  @Option(
+      names = "--miswired",
+      paramLabel = "HOW",
+      defaultValue = "",
+      description = "With --emulate: what is wired wrongly, as OUTPUT_REVERSED; ? lists them.")
+  private String miswired = "";
+
+  @Option(
+      names = "--silent",
+      paramLabel = "ROLE",
+      defaultValue = "",
+      description = "With --emulate: an instrument that does not answer.")
+  private String silent = "";
+
+  @Override
+  public Integer call() {
+    Clock clock = Clock.system();
+    SerialLinks serial = new SerialLinks(clock);
+    if (Files.exists(out) && !replace) {
+      throw new Refused(
+          out + " is there already", "Name another file with --out, or give --replace.");
+    }
+    if (emulate == null) {
+      return commission(clock, new SocketLinks(clock, serial), serial::list);
+    }
+    try (CommissioningBench bench = CommissioningBench.open(emulate, miswired, silent, 1)) {
+      return commission(clock, new SocketLinks(clock, serial), bench::ports);
+    }
+  }
+
+  private int commission(Clock clock, Links links, Supplier<List<PortInfo>> ports) {
+    PrintWriter err = spec.commandLine().getErr();
+    Home home = Home.fromSystem();
+    Path beside = out.toAbsolutePath().resolveSibling("");
+    Survey survey = new Survey(home, beside, links, clock);
+    Asking asking = new Asking(err);
+    BenchTalk talk = new BenchTalk(asking, err, survey);
+    err.println("Asking every port who is there. What is no instrument gets these bytes too.");
+    err.flush();
+    List<Answering> heard = survey.of(ports.get(), rates);
+    List<Connection> instruments =
+        talk.instruments(heard, said(), emulate != null, lineBytes(), byHand);
+    Catalogue catalogue = Catalogue.ofHome();
+    BenchDescription draft = draft(talk, instruments, catalogue, home);
+    Plug plug = plug(talk);
+    String who = confirmed(talk, plug, err);
+    try (StopKeys keys = new StopKeys()) {
+      Optional<Hands> hands = Optional.of(new AskedAtTerminal(who, err));
+      Commissioning commissioning = new Commissioning(home, links, ports, clock);
+      Commissioned result = commissioning.look(draft, out, plug, trials, hands, keys.stop());
+      Optional<Path> old = Optional.empty();
+      if (result.stands()) {
+        old = commissioning.write(result.bench(), out, replace);
+        keep(result, who);
+      }
+      report(result, old, catalogue);
+      return result.stands() ? ExitCodes.DONE : ExitCodes.BENCH_FAULT;
+    }
+  }
+
+  private void keep(Commissioned result, String who) {
+    try (Workshop workshop = step.open(result.bench().id())) {
+      workshop.ledger().benches().measured(result.bench().id(), "commissioned", result, who);
+    }
+  }
+
+  private void report(Commissioned result, Optional<Path> old, Catalogue catalogue) {
+    PrintWriter print = spec.commandLine().getOut();
+    if (step.json) {
+      print.println(
+          RecordJson.text(
+              BenchWords.json(result, result.stands() ? Optional.of(out) : Optional.empty())));
+      return;
+    }
+    List<Family> fits =
+        result.bench().fixture().families().stream().map(catalogue::family).toList();
+    BenchWords.print(result, fits, print);
+    old.ifPresent(o -> print.println("What stood in " + out + " before is now " + o + "."));
+    print.println(
+        result.stands()
+            ? "Written: " + out + ". Calibrate its channels next: corewright calibrate --help."
+            : "Nothing was written. Mend what is WRONG, then begin again.");
+  }
+
+  private Map<String, Candidate> said() {
+    Map<String, Candidate> said = new LinkedHashMap<>();
+    named.forEach(
+        (port, words) -> {
+          String[] of = words.split(",", 2);
+          said.put(port, new Candidate(of[0].strip(), of.length > 1 ? of[1].strip() : ""));
+        });
+    return said;
+  }
+
+  /** An emulated line carries whatever is asked of it. */
+  private double lineBytes() {
+    return emulate != null && line_Bps <= 0 ? 4e7 : line_Bps;
+  }
+
+  private BenchDescription draft(
+      BenchTalk talk, List<Connection> instruments, Catalogue catalogue, Home home) {
+    Optional<BenchDescription> like =
+        Optional.ofNullable(emulate)
+            .map(f -> Descriptions.bench(home.benches().resolve("emulated-" + f + ".json")));
+    String called =
+        talk.typed(
+            Optional.ofNullable(id).or(() -> like.map(l -> "practice-" + emulate)),
+            "What shall the bench be called? As bench-1: small letters, digits, hyphens.",
+            "Everything that is measured on it is kept under this name.",
+            "--id");
+    List<String> fits =
+        !families.isEmpty()
+            ? families
+            : List.of(
+                talk.typed(
+                        Optional.ofNullable(emulate),
+                        "Which families does the fixture fit? "
+                            + String.join(
+                                ", ", catalogue.families().stream().map(Family::id).toList())
+                            + "; with commas between.",
+                        "A run on a unit of another family is refused.",
+                        "--family")
+                    .split("\\s*,\\s*"));
+    fits.forEach(catalogue::family); // refuses one that there is not
+    return new BenchDescription(
+        called,
+        1,
+        "Bench " + called,
+        instruments,
+        List.of(),
+        new FixtureDescription(
+            "fixture of " + called,
+            fits,
+            number(
+                talk,
+                Optional.ofNullable(discharge)
+                    .or(() -> like.map(l -> "" + l.fixture().discharge_ohm())),
+                "How many Ω has the fixture's discharge resistor?",
+                "A run on a unit that needs another one is refused.",
+                "--discharge"),
+            number(
+                talk,
+                Optional.ofNullable(ceiling).or(() -> like.map(l -> "" + l.fixture().ceiling_V())),
+                "How many volts may the fixture see at most?",
+                "A run that needs more is refused.",
+                "--ceiling")),
+        10,
+        new Origin(out.toString(), "", ""));
+  }
+
+  private static double number(
+      BenchTalk talk, Optional<String> given, String question, String why, String option) {
+    String typed = talk.typed(given, question, why, option).replace(',', '.');
+    try {
+      double value = Double.parseDouble(typed.strip());
+      if (value > 0 && Double.isFinite(value)) {
+        return value;
+      }
+    } catch (NumberFormatException none) {
+      // said below
+    }
+    throw new Refused("'" + typed + "' is no number above 0: " + question, "Give " + option + ".");
+  }
+
+  private Plug plug(BenchTalk talk) {
+    String typed =
+        talk.typed(
+            Optional.ofNullable(resistor)
+                .or(() -> Optional.ofNullable(emulate).map(e -> CommissioningBench.OHM + "±1%")),
+            "What resistor stands in the place of the unit? Its Ω with U, as 10±0.1 or 10±1%.",
+            "Between 2 and 50 Ω; measure it, with its leads. Half of 10 V will fall across it.",
+            "--resistor");
+    Matcher form = OHM.matcher(typed.replace(',', '.'));
+    if (!form.matches()) {
+      throw new Refused("'" + typed + "' is no resistor", "Write it as 10±0.1 or 10±1%.");
+    }
+    try {
+      double ohm = Double.parseDouble(form.group(1));
+      double half = Double.parseDouble(form.group(2));
+      double u = (form.group(3).isEmpty() ? half : ohm * half / 100) / 2;
+      return Plug.of(new Measurement(ohm, u, Unit.OHM));
+    } catch (IllegalArgumentException unfit) {
+      throw new Refused("'" + typed + "' will not do: " + unfit.getMessage(), "Take another one.");
+    }
+  }
+
+  private String confirmed(BenchTalk talk, Plug plug, PrintWriter err) {
+    err.println();
+    err.println("Before anything is energised:");
+    BenchWords.cautions(plug.usual_W(), plug.most_W(), plug.supply_V(), plug.resistance().value())
+        .forEach(line -> err.println("  - " + line));
+    String name =
+        talk.typed(
+            Optional.ofNullable(confirmedBy),
+            "Type your name to confirm that you have read this and that no unit is on the bench.",
+            "Somebody answers for what is energised.",
+            "--confirmed-by");
+    return PersonName.of(name, "--confirmed-by");
+  }
+}

@@ -1,0 +1,210 @@
+package corewright.station.cli;
+
+import corewright.bench.port.PortInfo;
+import corewright.fixtures.describe.BenchDescription.Connection;
+import corewright.station.cli.Asking.Kind;
+import corewright.station.cli.Asking.Question;
+import corewright.station.cli.Asking.Reply;
+import corewright.station.work.Refused;
+import corewright.station.work.commission.Answering;
+import corewright.station.work.commission.Answering.Candidate;
+import corewright.station.work.commission.Survey;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Finds out which port is what: from what answered, and else from a person, port by port. */
+final class BenchTalk {
+  /** What each part of a bench is called when somebody is asked. */
+  private static final Map<String, String> PARTS = new LinkedHashMap<>();
+
+  static {
+    PARTS.put("load", "the load");
+    PARTS.put("source", "the DC source");
+    PARTS.put("digitizer", "what samples: the fixture's board, a logger or a scope");
+    PARTS.put("switch", "the discharge switch");
+    PARTS.put("interlock", "the reader of cover switch and stop button");
+    PARTS.put("relay", "the box with the feed relay");
+    PARTS.put("thermometer", "the thermometer on the unit's case");
+    PARTS.put("meter", "the meter");
+  }
+
+  private static final String NOTHING = "nothing of this bench";
+
+  private final Asking asking;
+  private final PrintWriter err;
+  private final Survey survey;
+  private final Map<String, Connection> found = new LinkedHashMap<>();
+
+  BenchTalk(Asking asking, PrintWriter err, Survey survey) {
+    this.asking = asking;
+    this.err = err;
+    this.survey = survey;
+  }
+
+  /**
+   * The instruments of the bench.
+   *
+   * @param heard every port
+   * @param said what somebody said beforehand: role by path, as {@code load}, or {@code none}
+   * @param byPath whether ports are called by their path, as those that are emulated
+   * @param line_Bps what the digitizer's line carries; 0: as its rate says
+   * @param byHand the load is set by hand
+   * @throws Refused if a part that no bench goes without is missing
+   */
+  List<Connection> instruments(
+      List<Answering> heard,
+      Map<String, Candidate> said,
+      boolean byPath,
+      double line_Bps,
+      boolean byHand) {
+    for (Answering port : heard) {
+      part(port, said).ifPresent(p -> take(p, port, byPath, line_Bps));
+    }
+    if (byHand || (!found.containsKey("load") && isSetByHand())) {
+      found.put(
+          "load",
+          new Connection("load", "set by hand", 115_200, 1, Connection.BY_HAND, "not calibrated"));
+    }
+    boolean plain =
+        Optional.ofNullable(found.get("digitizer")).filter(c -> !c.dialect().isEmpty()).isPresent();
+    List<String> needed =
+        new ArrayList<>(List.of("load", "source", "digitizer", "switch", "interlock"));
+    if (plain) {
+      needed.add("relay");
+    }
+    needed.removeAll(found.keySet());
+    if (!needed.isEmpty()) {
+      throw new Refused(
+          "No port answers as " + String.join(", ", needed.stream().map(PARTS::get).toList()),
+          "Switch it on, look at its cable and line rate (--baud), and write its dialect where"
+              + " nobody has described it yet; then begin again.");
+    }
+    return List.copyOf(found.values());
+  }
+
+  private Optional<Candidate> part(Answering port, Map<String, Candidate> said) {
+    PortInfo info = port.heard().port();
+    Optional<Candidate> named = Optional.ofNullable(said.get(info.path()));
+    if (named.isPresent()) {
+      return named.filter(c -> !c.role().equals("none")).map(c -> withDialect(c, port));
+    }
+    if (port.heard().identity().isEmpty()) {
+      err.println("  " + port.words() + ". It is left out.");
+      return Optional.empty();
+    }
+    List<Candidate> may = port.may().stream().filter(c -> !found.containsKey(c.role())).toList();
+    if (may.size() == 1 && port.may().size() == 1) {
+      err.println("  " + port.words() + ". It is " + PARTS.get(may.get(0).role()) + ".");
+      return Optional.of(may.get(0));
+    }
+    return asked(port);
+  }
+
+  private Optional<Candidate> asked(Answering port) {
+    List<String> free =
+        PARTS.entrySet().stream()
+            .filter(p -> !found.containsKey(p.getKey()))
+            .map(Map.Entry::getValue)
+            .toList();
+    List<String> choices = new ArrayList<>(free);
+    choices.add(NOTHING);
+    String chosen =
+        answer(
+            List.of(port.words() + ".", "What is it?"),
+            choices,
+            "The bench's file must say which instrument does what. 0 leaves the port out.",
+            "--port " + port.heard().port().path() + "=ROLE");
+    return PARTS.entrySet().stream()
+        .filter(p -> p.getValue().equals(chosen))
+        .findFirst()
+        .map(p -> withDialect(new Candidate(p.getKey(), ""), port));
+  }
+
+  /** The dialect in which it is spoken to: of those that know its answer, else of its role. */
+  private Candidate withDialect(Candidate of, Answering port) {
+    if (!of.dialect().isEmpty() || port.heard().board()) {
+      return of;
+    }
+    List<String> known =
+        port.may().stream()
+            .filter(c -> c.role().equals(of.role()))
+            .map(Candidate::dialect)
+            .toList();
+    List<String> all = known.isEmpty() ? survey.dialects(of.role()) : known;
+    if (all.isEmpty()) {
+      throw new Refused(
+          "No dialect is there for " + PARTS.getOrDefault(of.role(), of.role()),
+          "Write one from its manual and lay it beside the bench's file; fixtures/README.md says"
+              + " how.");
+    }
+    String chosen =
+        all.size() == 1
+            ? all.get(0)
+            : answer(
+                List.of(port.words() + ".", "In which of these dialects is it spoken to?"),
+                all,
+                "A dialect is a file that says which messages an instrument understands.",
+                "--port " + port.heard().port().path() + "=" + of.role() + ",DIALECT");
+    return new Candidate(of.role(), chosen);
+  }
+
+  private void take(Candidate part, Answering port, boolean byPath, double line_Bps) {
+    if (found.containsKey(part.role())) {
+      throw new Refused(
+          "Two ports are named as " + PARTS.getOrDefault(part.role(), part.role()),
+          "Leave one of them out: --port " + port.heard().port().path() + "=none.");
+    }
+    boolean samples = part.role().equals("digitizer");
+    String name = byPath ? port.heard().port().path() : port.name();
+    double carries = samples && line_Bps > 0 ? line_Bps : port.baud() / 10.0; // 8N1: ten bits
+    found.put(
+        part.role(),
+        new Connection(part.role(), name, port.baud(), carries, part.dialect(), "not calibrated"));
+  }
+
+  private boolean isSetByHand() {
+    String yes = "yes, somebody sets it";
+    return answer(
+            List.of("No load answers. Is it set by hand, as a rheostat or lamps?"),
+            List.of(yes, "no, it should answer"),
+            "The station then asks for each current and waits until it is measured.",
+            "--load-by-hand")
+        .equals(yes);
+  }
+
+  /**
+   * What somebody chose; empty where the question was passed over.
+   *
+   * @throws Refused if nobody answers
+   */
+  private String answer(List<String> lines, List<String> choices, String why, String option) {
+    Reply reply = asking.ask(new Question(lines, choices, List.of(why)));
+    if (reply.kind() == Kind.STOP) {
+      throw new Refused(
+          "It was stopped at a question; nothing was energised and nothing written",
+          "Answer it, or give " + option + ".");
+    }
+    return reply.kind() == Kind.ANSWER ? reply.text() : "";
+  }
+
+  /**
+   * Something typed: what was given beforehand, else what a person types.
+   *
+   * @throws Refused if nobody answers
+   */
+  String typed(Optional<String> given, String question, String why, String option) {
+    return given.orElseGet(
+        () -> {
+          String typed = answer(List.of(question), List.of(), why, option);
+          if (typed.isEmpty()) {
+            throw new Refused(
+                "This must be known: " + question, "Answer it, or give " + option + ".");
+          }
+          return typed;
+        });
+  }
+}

@@ -1,0 +1,34 @@
+package corewright.station.work.commission;
+
+import corewright.bench.wire.PortFinder.Heard;
+import java.util.List;
+
+/**
+ * One port of this computer, and what hangs on it.
+ *
+ * @param baud line rate at which it was heard, or asked last, bit/s
+ * @param name what to call the port in a bench description
+ * @param may what it can be, by the dialects there are; often one, empty if nobody knows it
+ */
+public record Answering(Heard heard, int baud, String name, List<Candidate> may) {
+  public Answering {
+    may = List.copyOf(may);
+  }
+
+  /**
+   * A part that an instrument can take.
+   *
+   * @param dialect empty for a fixture's board
+   */
+  public record Candidate(String role, String dialect) {}
+
+  /** What it said of itself, or why nothing is known. */
+  public String words() {
+    return heard.port().path()
+        + ": "
+        + heard
+            .identity()
+            .map(i -> i + (heard.board() ? " (a fixture's board)" : ""))
+            .orElse(heard.why());
+  }
+}
