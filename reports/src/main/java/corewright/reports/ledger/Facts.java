@@ -48,12 +48,12 @@ public final class Facts {
 
   /** Visits that began between two days, both included, in the order of reception. */
   public List<VisitFact> received(LocalDate from, LocalDate until) {
-    return between("v.received", from, until);
+    return between("received", from, until);
   }
 
   /** Visits that ended with a shipment between two days, both included. */
   public List<VisitFact> shipped(LocalDate from, LocalDate until) {
-    return between("v.shipped", from, until);
+    return between("shipped", from, until);
   }
 
   private List<VisitFact> between(String day, LocalDate from, LocalDate until) {

@@ -103,7 +103,7 @@ final class Views {
       default -> WorkView.apply(handle, event, kind, body, visit(handle, event.tag()));
     }
     LifeView.apply(handle, event, kind, body);
-    VisitView.apply(handle, event.tag(), kind, visit(handle, event.tag()));
+    VisitView.apply(handle, event.tag(), kind, body, visit(handle, event.tag()));
   }
 
   private static void received(Handle handle, Event event, JsonNode core) {

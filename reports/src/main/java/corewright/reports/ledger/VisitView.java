@@ -1,5 +1,6 @@
 package corewright.reports.ledger;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.EnumSet;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
@@ -36,7 +37,14 @@ final class VisitView {
           + " AND (x.voided IS NULL OR (visit.shipped <> '' AND x.voided > visit.shipped)) LIMIT 1)"
           + " held) WHERE tag = ? AND number = ?";
 
-  /** Others leave the row as it is. */
+  /** The unit is one thing: what is known of it holds for its earlier visits too. */
+  private static final String UNIT =
+      "UPDATE visit SET family = (SELECT u.family FROM unit u WHERE u.tag = visit.tag), variant ="
+          + " (SELECT u.variant FROM unit u WHERE u.tag = visit.tag), stage = CASE WHEN number < ?"
+          + " THEN 'SHIPPED' ELSE coalesce((SELECT l.stage FROM life l WHERE l.tag = visit.tag),"
+          + " '') END WHERE tag = ?";
+
+  /** Others leave what it came to as it is. */
   private static final Set<EventKind> CHANGING =
       EnumSet.of(
           EventKind.BROUGHT,
@@ -51,7 +59,10 @@ final class VisitView {
 
   private VisitView() {}
 
-  static void apply(Handle handle, String tag, EventKind kind, int visit) {
+  static void apply(Handle handle, String tag, EventKind kind, JsonNode body, int visit) {
+    if (!Acts.of(kind, body).isEmpty()) {
+      handle.execute(UNIT, visit, tag);
+    }
     if (CHANGING.contains(kind)) {
       handle.execute(COME_TO, tag, visit);
       handle.execute(SEALED, tag, visit);
