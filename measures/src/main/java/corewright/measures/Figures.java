@@ -60,6 +60,12 @@ public final class Figures {
     return number(value, decimals) + " " + m.unit().symbol();
   }
 
+  /** A number that a person chose, with the decimals that it has, at most four. */
+  public static String plain(double value) {
+    String text = number(value, 4);
+    return text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
+  }
+
   /** A number with a fixed count of decimals and a true minus. */
   public static String number(double value, int decimals) {
     String digits =

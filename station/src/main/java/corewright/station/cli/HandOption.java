@@ -1,9 +1,9 @@
 package corewright.station.cli;
 
 import corewright.bench.record.HandReading;
-import corewright.measures.Measurement;
 import corewright.profiles.Profile;
 import corewright.profiles.Step;
+import corewright.station.work.HandEntry;
 import corewright.station.work.Refused;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,13 +36,7 @@ final class HandOption {
             "Write STEP=VALUE±U,INSTRUMENT, as key-off=0.0012±0.0001,multimeter 4.");
       }
       Step step = step(form.group(1), profile);
-      double value = number(form.group(2), entry);
-      double expanded = number(form.group(3), entry);
-      HandReading reading =
-          new HandReading(
-              new Measurement(value, expanded / 2, step.detail().quantity().orElseThrow().unit()),
-              by,
-              form.group(4).strip());
+      HandReading reading = HandEntry.of(step, form.group(2), form.group(3), "", form.group(4), by);
       if (readings.put(step.id(), reading) != null) {
         throw new Refused("--hand names '" + step.id() + "' twice", "Keep one of them.");
       }
@@ -51,7 +45,7 @@ final class HandOption {
   }
 
   private static Step step(String id, Profile profile) {
-    List<Step> open = profile.steps().stream().filter(s -> s.kind() == Step.Kind.BY_HAND).toList();
+    List<Step> open = HandEntry.steps(profile);
     Optional<Step> named = open.stream().filter(s -> s.id().equals(id.strip())).findFirst();
     return named.orElseThrow(
         () ->
@@ -62,14 +56,5 @@ final class HandOption {
                     : "Its steps by hand: "
                         + String.join(", ", open.stream().map(Step::id).toList())
                         + "."));
-  }
-
-  private static double number(String text, String entry) {
-    try {
-      return Double.parseDouble(text);
-    } catch (NumberFormatException none) {
-      throw new Refused(
-          "--hand " + entry + ": '" + text + "' is no number", "Write it with a decimal point.");
-    }
   }
 }

@@ -27,12 +27,12 @@ public final class Drafts {
 
   private final Path folder;
 
-  Drafts(Path folder) {
+  public Drafts(Path folder) {
     this.folder = folder;
   }
 
   /** Keeps the fields of one form; too long a text is left as it was kept before. */
-  void keep(String who, String form, Map<String, List<String>> fields) {
+  public void keep(String who, String form, Map<String, List<String>> fields) {
     try {
       String text = JSON.writeValueAsString(fields);
       if (text.length() > MOST_CHARACTERS) {

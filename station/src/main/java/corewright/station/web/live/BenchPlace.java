@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.bench.life.Act;
 import corewright.bench.record.Dossier;
-import corewright.profiles.Family;
+import corewright.profiles.Profile;
 import corewright.station.web.Pages;
 import corewright.station.web.Place;
 import corewright.station.web.PlaceName;
@@ -25,10 +25,12 @@ import java.util.Optional;
 final class BenchPlace implements Place {
   private final Pages pages;
   private final Benches benches;
+  private final HandKept kept;
 
-  BenchPlace(Pages pages, Benches benches) {
+  BenchPlace(Pages pages, Benches benches, HandKept kept) {
     this.pages = pages;
     this.benches = benches;
+    this.kept = kept;
   }
 
   @Override
@@ -92,7 +94,7 @@ final class BenchPlace implements Place {
   }
 
   private void show(Context context) {
-    LiveBench bench = bench(context);
+    LiveBench bench = benches.at(context);
     Visitor visitor = Visitor.of(context);
     String tag = Objects.requireNonNullElse(context.queryParam("tag"), "");
     if (bench.running().isPresent()) {
@@ -110,11 +112,11 @@ final class BenchPlace implements Place {
         context,
         PlaceName.BENCH,
         "benchready.jte",
-        Map.of("ready", new Readying(bench, visitor).now()));
+        Map.of("ready", new Readying(bench, visitor, kept).now()));
   }
 
   private void prepare(Context context) {
-    LiveBench bench = bench(context);
+    LiveBench bench = benches.at(context);
     String tag = field(context, "tag");
     if (!tag.isEmpty() && !bench.workshop().ledger().knows(tag)) {
       throw new Refused("No unit has the tag " + tag, "Scan it, or receive it at the counter.");
@@ -132,54 +134,49 @@ final class BenchPlace implements Place {
   }
 
   private void start(Context context) {
-    LiveBench bench = bench(context);
+    LiveBench bench = benches.at(context);
     Visitor visitor = Visitor.of(context);
     if (!bench.isForPractice()) {
       visitor.mustBeAllowed(Act.TEST);
     }
     Prepared prepared = bench.preparations().of(visitor.name());
-    Ready ready = new Readying(bench, visitor).now();
+    Ready ready = new Readying(bench, visitor, kept).now();
     bench.running().ifPresent(on -> bench.start(on.start())); // refused, naming who drives
     if (!ready.canStart()) {
       throw new Refused(
-          ready.missing().get(0).word() + ": " + ready.missing().get(0).text(),
+          ready.missing().get(0).word()
+              + ": "
+              + ready.missing().get(0).text().replaceAll("\\.$", ""),
           "Nothing was energised.");
     }
     Workshop shop = bench.workshop();
     Dossier dossier = shop.ledger().dossier(prepared.tag());
-    Family family = shop.catalogue().family(dossier.core().family());
-    String profile = new Readying(bench, visitor).profile(family, dossier).id();
+    Profile profile = new Readying(bench, visitor, kept).profile(dossier);
     bench.start(
         new Start(
             prepared.tag(),
-            profile,
+            profile.id(),
             visitor.name(),
-            Optional.of(prepared.second()).filter(s -> !s.isBlank())));
+            Optional.of(prepared.second()).filter(s -> !s.isBlank()),
+            kept.readings(bench, dossier, profile)));
     bench.preparations().done(visitor.name());
     Answers.go(context, "/bench/" + bench.id());
   }
 
   /** Nobody is asked who they are beyond having come in, and nobody is asked twice. */
   private void stop(Context context) {
-    bench(context).stop(Visitor.of(context).name());
+    benches.at(context).stop(Visitor.of(context).name());
     context.status(HttpStatus.NO_CONTENT);
   }
 
   private void stream(Context context) {
-    LiveBench bench = bench(context);
+    LiveBench bench = benches.at(context);
     Optional<LiveRun> run = bench.run();
     if (run.isEmpty()) {
       context.status(HttpStatus.NO_CONTENT); // tells the browser not to ask again
       return;
     }
     new LiveStream(bench, run.get(), benches.clock(), benches::isClosed).to(context);
-  }
-
-  private LiveBench bench(Context context) {
-    String id = context.pathParam("id");
-    return benches
-        .of(id)
-        .orElseThrow(() -> new Refused("There is no bench " + id, "Look at the list of benches."));
   }
 
   private static String field(Context context, String name) {

@@ -11,6 +11,10 @@ public final class BenchPlaces {
   private BenchPlaces() {}
 
   public static List<Place> of(House house, Pages pages, Drafts drafts, Benches benches) {
-    return List.of(new BenchPlace(pages, benches), new PracticePlace(pages, benches));
+    HandKept kept = new HandKept(drafts);
+    return List.of(
+        new BenchPlace(pages, benches, kept),
+        new HandPlace(pages, benches, drafts, kept),
+        new PracticePlace(pages, benches));
   }
 }

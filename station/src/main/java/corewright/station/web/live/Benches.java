@@ -4,7 +4,9 @@ import corewright.bench.run.Clock;
 import corewright.files.BadFile;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.Descriptions;
+import corewright.station.work.Refused;
 import corewright.station.work.Workshop;
+import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -84,6 +86,13 @@ public final class Benches implements AutoCloseable {
             .bench(id)
             .map(this::add)
             .or(() -> all().stream().filter(b -> b.id().equals(id)).findFirst());
+  }
+
+  /** The bench of a request's path. */
+  LiveBench at(Context context) {
+    String id = context.pathParam("id");
+    return of(id)
+        .orElseThrow(() -> new Refused("There is no bench " + id, "Look at the list of benches."));
   }
 
   /** Where people practise. */

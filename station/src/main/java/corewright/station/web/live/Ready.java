@@ -7,6 +7,8 @@ import java.util.List;
  *
  * @param unit what is on it, in words; empty until a unit is chosen
  * @param plan what the picture is drawn from; empty until a unit is chosen
+ * @param byHand how much of what this bench cannot do is entered, in words; empty where it can do
+ *     all of the profile
  * @param missing what stands in the way, each with what to do
  * @param holds the guards that hold already
  * @param later the guards that only the open bench can answer
@@ -26,6 +28,7 @@ public record Ready(
     boolean confirmed,
     boolean needsSecond,
     String second,
+    String byHand,
     List<GuardRow> missing,
     List<GuardRow> holds,
     List<GuardRow> later,

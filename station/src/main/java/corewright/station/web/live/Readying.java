@@ -44,9 +44,11 @@ final class Readying {
   private final LiveBench bench;
   private final Workshop shop;
   private final Visitor visitor;
+  private final HandKept kept;
   private final Prepared prepared;
 
-  Readying(LiveBench bench, Visitor visitor) {
+  Readying(LiveBench bench, Visitor visitor, HandKept kept) {
+    this.kept = kept;
     this.bench = bench;
     this.shop = bench.workshop();
     this.visitor = visitor;
@@ -72,6 +74,7 @@ final class Readying {
         false,
         false,
         "",
+        "",
         List.of(new GuardRow("Unit", "None is chosen. Scan its tag, or choose one that waits.")),
         List.of(),
         List.of(),
@@ -83,7 +86,7 @@ final class Readying {
     Dossier dossier = shop.ledger().dossier(prepared.tag());
     Catalogue catalogue = shop.catalogue();
     Family family = catalogue.family(dossier.core().family());
-    Profile profile = profile(family, dossier);
+    Profile profile = profile(dossier);
     List<GuardFinding> asked = shop.testing().beforehand(request(profile));
     List<GuardRow> missing = rows(asked, false);
     if (!bench.elsewhere().isEmpty()) {
@@ -107,6 +110,7 @@ final class Readying {
         prepared.cautions(),
         family.needsSecondPerson(),
         prepared.second(),
+        HandKept.words(kept.of(bench, dossier, profile).size(), profile),
         missing,
         rows(asked, true),
         Guards.atTheStart().stream().map(this::later).toList(),
@@ -129,7 +133,8 @@ final class Readying {
    * The profile that was chosen, or the shortest that the unit's stage asks for: the whole sequence
    * is for whoever asks for it.
    */
-  Profile profile(Family family, Dossier dossier) {
+  Profile profile(Dossier dossier) {
+    Family family = shop.catalogue().family(dossier.core().family());
     List<String> ids = shop.catalogue().profileIds(family.id());
     if (ids.contains(prepared.profile())) {
       return shop.catalogue().profile(prepared.profile());

@@ -1,5 +1,7 @@
 package corewright.station.web.live;
 
+import corewright.bench.record.HandReading;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -8,5 +10,21 @@ import java.util.Optional;
  * @param profile its id
  * @param driver who has confirmed the cautions and drives
  * @param second who else is there; demanded above 60 V DC
+ * @param byHand what was read elsewhere, by id of the step
  */
-record Start(String tag, String profile, String driver, Optional<String> second) {}
+record Start(
+    String tag,
+    String profile,
+    String driver,
+    Optional<String> second,
+    Map<String, HandReading> byHand) {
+
+  Start {
+    byHand = Map.copyOf(byHand);
+  }
+
+  /** A run in which nobody has read anything elsewhere. */
+  Start(String tag, String profile, String driver, Optional<String> second) {
+    this(tag, profile, driver, second, Map.of());
+  }
+}

@@ -135,22 +135,18 @@ public record FamilyPage(
     String step = l.edge().isPresent() ? " for each A of the step" : "";
     return new Line(
         l.quantity().title() + (l.headline() ? ", the headline" : ""),
-        plain(l.pass())
+        Figures.plain(l.pass())
             + " "
             + unit
             + (l.side() == Limit.Side.AT_LEAST ? " or more" : " or less")
             + step,
-        l.pass() == l.fail() ? "none" : "fails beyond " + plain(l.fail()) + " " + unit + step,
+        l.pass() == l.fail()
+            ? "none"
+            : "fails beyond " + Figures.plain(l.fail()) + " " + unit + step,
         Double.isInfinite(l.to_A())
-            ? plain(l.from_A()) + " A and more"
-            : plain(l.from_A()) + " to " + plain(l.to_A()) + " A",
+            ? Figures.plain(l.from_A()) + " A and more"
+            : Figures.plain(l.from_A()) + " to " + Figures.plain(l.to_A()) + " A",
         l.why());
-  }
-
-  private static String plain(double value) {
-    return value == Math.rint(value) && Math.abs(value) < 1e6
-        ? Figures.number(value, 0)
-        : Figures.number(value, 4).replaceAll("0+$", "");
   }
 
   static String shown(String hash) {

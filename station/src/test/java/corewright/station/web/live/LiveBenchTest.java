@@ -5,16 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import corewright.bench.record.Dossier;
 import corewright.bench.record.RunEnd;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
 import corewright.bench.run.Clock;
 import corewright.fixtures.emulate.unit.TrueState;
+import corewright.profiles.Profile;
 import corewright.reports.ledger.RunBegun;
+import corewright.station.web.Drafts;
 import corewright.station.work.Refused;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -34,11 +38,13 @@ class LiveBenchTest {
   private final EmulatedForTests emulated = new EmulatedForTests();
   private SmallShop shop;
   private LiveBench bench;
+  private HandKept kept;
 
   @BeforeEach
   void open() {
     shop = SmallShop.in(folder, clock);
     bench = new LiveBench(emulated, "/did/", shop::workshop, clock);
+    kept = new HandKept(new Drafts(folder.resolve("drafts")));
   }
 
   @AfterEach
@@ -60,6 +66,7 @@ class LiveBenchTest {
 
   @Test
   void stopInEachStepEndsInTheSafeStateAndNamesWhoPressed() throws Exception {
+    readByHand();
     for (int step = 0; step < STEPS.size(); step++) {
       LiveRun run = bench.start(shop.start("I. Marsh"));
       boolean live = step != 1; // the first power is stopped once its output has been seen
@@ -77,6 +84,7 @@ class LiveBenchTest {
       } else {
         assertEquals(RunEnd.Kind.STOPPED, record.end().kind(), record.end().saw());
         assertEquals(STEPS.get(step), record.end().step());
+        assertTrue(handReadingsStand(), "the next attempt takes them");
         assertEquals("T. Okafor pressed STOP on the console.", record.end().saw());
       }
       assertEquals(
@@ -93,8 +101,25 @@ class LiveBenchTest {
     assertTrue(state.capacitor_V() < 5, step + " " + state.capacitor_V());
   }
 
+  private boolean handReadingsStand() {
+    Dossier dossier = shop.workshop().ledger().dossier(shop.tag());
+    return !kept.of(bench, dossier, profile()).isEmpty();
+  }
+
+  /** A profile without a step by hand: whose they are is no matter here. */
+  private void readByHand() {
+    Dossier dossier = shop.workshop().ledger().dossier(shop.tag());
+    HandKept.Entry entry = new HandKept.Entry("1", "0.1", "mA", "4", "I. Marsh", clock.wall());
+    kept.keep(bench, dossier, profile(), Map.of("key-off", entry));
+  }
+
+  private Profile profile() {
+    return shop.workshop().catalogue().profile("sd48-arrival");
+  }
+
   @Test
   void aSecondDriverIsRefusedByTheFirstOnesNameAndThePlateIsMeasured() throws Exception {
+    readByHand();
     LiveRun run = bench.start(shop.start("I. Marsh"));
     Refused refused = assertThrows(Refused.class, () -> bench.start(shop.start("T. Okafor")));
     assertTrue(
@@ -107,6 +132,7 @@ class LiveBenchTest {
     assertTrue(Double.parseDouble(bench.plate().volts()) >= 5);
     end(run);
     assertEquals("off", bench.plate().form());
+    assertFalse(handReadingsStand(), "after a verdict the unit may be opened");
     RunRecord record = run.record().orElseThrow();
     assertEquals(Source.EMULATED, record.source());
     assertEquals("I. Marsh", record.operator());
