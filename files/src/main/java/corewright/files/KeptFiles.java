@@ -16,6 +16,7 @@ import java.util.function.Predicate;
 public final class KeptFiles<T> {
   private final Map<Path, Kept<T>> kept = new ConcurrentHashMap<>();
 
+  @SuppressWarnings("ArrayRecordComponent") // compared by what is in it, below, and not as a record
   private record Kept<T>(byte[] bytes, T made) {}
 
   /**
