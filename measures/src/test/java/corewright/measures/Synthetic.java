@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import java.util.random.RandomGenerator;
 
 /** Makes captures whose truth is known, from formulas and seeded noise. */
 public final class Synthetic {
@@ -13,20 +14,29 @@ public final class Synthetic {
   /** A channel: its formula over time, its noise and what one code is worth. */
   public record Signal(DoubleUnaryOperator formula, double noise, double lsb) {
 
-    Waveform sampled(double rate_Hz, int n, Random random, Unit unit) {
+    Waveform sampled(double rate_Hz, int n, RandomGenerator random, Unit unit) {
       int[] codes = new int[n];
       for (int i = 0; i < n; i++) {
         double value = formula.applyAsDouble(i / rate_Hz) + noise * random.nextGaussian();
         codes[i] = (int) Math.round(value / lsb);
       }
-      return Waveform.ofCodes(codes, lsb, 0, unit);
+      return Waveform.ofOwnCodes(codes, lsb, 0, unit);
     }
   }
 
   public static Capture capture(
       double rate_Hz, double length_s, Signal load, Signal output, Signal input, long seed) {
+    return capture(rate_Hz, length_s, load, output, input, new Random(seed));
+  }
+
+  public static Capture capture(
+      double rate_Hz,
+      double length_s,
+      Signal load,
+      Signal output,
+      Signal input,
+      RandomGenerator random) {
     int n = (int) Math.round(rate_Hz * length_s);
-    Random random = new Random(seed);
     return new Capture(
         rate_Hz,
         output.sampled(rate_Hz, n, random, Unit.VOLT),

@@ -58,15 +58,15 @@ record Channel(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, Resoluti
     for (int i = from; i < to; i++) {
       at = wave.codeAt(i) < wave.codeAt(at) ? i : at;
     }
-    double sd = sd(window);
+    CorrelatedScatter settled = scatter(window);
     double tail =
         window.count() == 0
             ? 0
             : Tail.of(wave, window.from(), window.to())
-                    .lowestU(resolution.step(), sd, window.count(), wave, from, to)
+                    .lowestU(resolution.step(), settled, wave, from, to)
                 / 2;
     // Noise of a step and more holds what rounding does to a sample; below it, it comes on top.
-    double rounding = resolution.ofMean(sd, 0, Math.max(1, window.count()));
+    double rounding = resolution.ofMean(settled.sd(), 0, Math.max(1, window.count()));
     double dip = Corners.dip(wave, from, to, wave.at(at), window.from(), window.to());
     double u = Root.of(rounding, tail, Corners.ramp(wave, at, 1), dip);
     return new Reading.Measured(absolute(wave.at(at), u), flags(window));
@@ -78,11 +78,11 @@ record Channel(Waveform wave, double sampleRate_Hz, ChannelDoubt doubt, Resoluti
   }
 
   /** Scatter about the trend of a window; 0 where it has no samples. */
-  private double sd(Window window) {
+  private CorrelatedScatter scatter(Window window) {
     if (window.count() == 0) {
-      return 0;
+      return new CorrelatedScatter(0, 0, 1);
     }
     LinearTrend trend = LinearTrend.of(wave, window.from(), window.to());
-    return CorrelatedScatter.of(wave, window.from(), window.to(), trend).sd();
+    return CorrelatedScatter.of(wave, window.from(), window.to(), trend);
   }
 }

@@ -4,6 +4,7 @@ import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Unit;
 import corewright.measures.statistics.LinearFit;
+import corewright.measures.wave.CorrelatedScatter;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,9 +31,6 @@ record Regulation(Channel output, Channel feed, double nominal_V) {
 
   /** The line moves if it moves by this part of itself. */
   private static final double MOVES_PART = 0.05;
-
-  /** Block means of a line that moves are not independent of one another. */
-  private static final double CORRELATED = 4;
 
   private static final Quantity[] UNDER_HICCUP = {
     Quantity.DRIFT_ROBUST,
@@ -170,14 +168,19 @@ record Regulation(Channel output, Channel feed, double nominal_V) {
     Blocks out = Blocks.of(output, window.from(), window.to(), MOST_BLOCKS);
     LinearFit fit = LinearFit.line(line.mean(), out.mean());
     double percent = 100 * range / nominal_V;
+    double[] in = line.mean();
+    double[] left = out.mean();
+    for (int b = 0; b < left.length; b++) {
+      left[b] -= fit.coefficient(0) + fit.coefficient(1) * in[b];
+    }
+    CorrelatedScatter scatter = CorrelatedScatter.of(b -> left[b], left.length, 2);
+    double wider = Math.sqrt(Math.max(1, left.length / scatter.effectiveCount()));
     double hides = output.resolution().left(out.scatter(), fit.coefficient(1) * range, out.count());
     into.put(
         Quantity.LINE_REGULATION,
         new Measurement(
             percent * fit.coefficient(1),
-            percent
-                * Root.of(
-                    fit.u(1) * Math.sqrt(CORRELATED), hides * output.resolution().ofOne() / range),
+            percent * Root.of(fit.u(1) * wider, hides * output.resolution().ofOne() / range),
             Unit.PERCENT));
   }
 

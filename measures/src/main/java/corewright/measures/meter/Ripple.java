@@ -41,7 +41,9 @@ final class Ripple {
     double hidden =
         output.resolution().ofOne() * output.resolution().left(sd, level.trend().slope() * n, n);
     double scatter = sd > 0 ? squares.ofMean() / (2 * sd) : 0;
-    return output.difference(sd * Math.sqrt((n - 2.0) / n), Root.of(scatter, hidden));
+    // Of so few independent values the line follows two, and takes their squares with it.
+    double followed = sd / level.scatter().effectiveCount();
+    return output.difference(sd * Math.sqrt((n - 2.0) / n), Root.of(scatter, hidden, followed));
   }
 
   private static Measurement peakToPeak(Channel output, Window window, Level level) {
@@ -75,7 +77,8 @@ final class Ripple {
     double scatter = rms > 0 ? Root.of(squares.ofMean(), cross) / (2 * rms) : 0;
     double hidden =
         output.resolution().ofOne() * output.resolution().left(sd, level.trend().slope() * n, n);
-    return output.difference(rms, Root.of(scatter, hidden));
+    double followed = sd / level.scatter().effectiveCount() / 2; // the mean follows one
+    return output.difference(rms, Root.of(scatter, hidden, followed));
   }
 
   private static void fundamental(

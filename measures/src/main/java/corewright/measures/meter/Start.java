@@ -77,7 +77,7 @@ record Start(Channel output, Optional<Channel> inputCurrent, double nominal_V) {
 
   /** What noise and rounding leave in the highest of all samples. */
   private static double ofHighest(Channel channel, double[] x, double noise) {
-    int sharing = NoisyExtreme.sharing(x, x.length, noise, -1);
+    int sharing = NoisyExtreme.sharing(i -> x[i], x.length, noise, 1, -1);
     return Root.of(NoisyExtreme.halfWidth(noise, sharing, 1) / K, channel.resolution().ofOne());
   }
 

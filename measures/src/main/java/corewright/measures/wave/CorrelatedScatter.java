@@ -36,8 +36,9 @@ public record CorrelatedScatter(double sd, int count, double effectiveCount) {
 
   /**
    * Scatter of the squares of the same residuals about their mean: what the uncertainty of an rms
-   * comes from. Squares forget sooner than the values themselves. Ripple counts as noise here:
-   * harmonics above half the sample rate fold onto others, and their products onto the mean square.
+   * comes from. Squares forget sooner than the values themselves. Harmonics of ripple above half
+   * the sample rate fold onto others, and their products onto the mean square: see {@link
+   * Interleaved}.
    */
   public static CorrelatedScatter ofSquares(
       Waveform wave, int from, int to, LinearTrend trend, double meanSquare) {
@@ -49,7 +50,7 @@ public record CorrelatedScatter(double sd, int count, double effectiveCount) {
         },
         to - from,
         1,
-        false);
+        true);
   }
 
   /**
@@ -59,14 +60,14 @@ public record CorrelatedScatter(double sd, int count, double effectiveCount) {
    * @param fitted how many parameters were fitted to make its mean zero
    */
   public static CorrelatedScatter of(IntToDoubleFunction series, int count, int fitted) {
-    return of(series, count, fitted, true);
+    return of(series, count, fitted, false);
   }
 
   /**
-   * @param periodic whether lines may be told from noise
+   * @param folds whether products of lines may have folded onto the mean
    */
   private static CorrelatedScatter of(
-      IntToDoubleFunction series, int count, int fitted, boolean periodic) {
+      IntToDoubleFunction series, int count, int fitted, boolean folds) {
     double squares = 0;
     for (int i = 0; i < count; i++) {
       double value = series.applyAsDouble(i);
@@ -77,9 +78,10 @@ public record CorrelatedScatter(double sd, int count, double effectiveCount) {
       return new CorrelatedScatter(sd, count, count);
     }
     double varianceOfMean = Math.max(varianceOfMean(series, count), sd * sd / count);
-    if (periodic) {
-      double quiet = NearZero.of(series, count).varianceOfMean();
-      varianceOfMean = quiet * CLEARLY < varianceOfMean ? quiet : varianceOfMean;
+    double quiet = NearZero.of(series, count).varianceOfMean();
+    if (quiet * CLEARLY < varianceOfMean) {
+      double folded = folds ? Interleaved.of(series, count).varianceOfMean() : 0;
+      varianceOfMean = Math.min(varianceOfMean, Math.max(quiet, folded));
     }
     double effective = varianceOfMean > 0 ? sd * sd / varianceOfMean : count;
     return new CorrelatedScatter(sd, count, Math.max(1, effective));

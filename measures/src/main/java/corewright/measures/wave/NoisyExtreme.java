@@ -1,5 +1,6 @@
 package corewright.measures.wave;
 
+import java.util.function.IntToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
@@ -11,6 +12,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 public final class NoisyExtreme {
   private static final NormalDistribution NORMAL = new NormalDistribution(0, 1);
   private static final double NORMAL_95 = 1.96;
+  private static final int TURNS = 3;
 
   private NoisyExtreme() {}
 
@@ -37,6 +39,7 @@ public final class NoisyExtreme {
     return sd * Math.max(0, NORMAL_95 * scatter(bias) - bias);
   }
 
+  /** How many deviations the extreme of so many is expected to lie beyond what they share. */
   private static double bias(double count, double correlated) {
     return expected(1 + Math.max(0, count - 1) * 3 / (2 + correlated));
   }
@@ -57,27 +60,30 @@ public final class NoisyExtreme {
   }
 
   /**
-   * Samples that share the bottom of a dip: those of the smoothed dip within one standard deviation
-   * of its lowest point.
+   * Samples that noise could have made the extreme: fewer at the bottom of a dip than in a level.
+   * They lie within one deviation of what there is without noise, and the extreme itself lies
+   * beyond that by as much as the extreme of so many is expected to: found in three turns.
    *
-   * @param sign 1 for a dip, −1 for a peak
+   * @param x only its differences count
+   * @param sd standard deviation of the noise, in the unit of x
+   * @param correlated how many neighbours are worth one for the mean, at least 1
+   * @param sign 1 for the lowest, −1 for the highest
    */
-  public static int sharing(double[] x, int count, double sd, int sign) {
-    int half = 2;
-    double lowest = Double.POSITIVE_INFINITY;
-    double[] smooth = new double[Math.max(0, count - 2 * half)];
-    for (int i = 0; i < smooth.length; i++) {
-      double sum = 0;
-      for (int j = 0; j <= 2 * half; j++) {
-        sum += x[i + j];
+  public static int sharing(
+      IntToDoubleFunction x, int count, double sd, double correlated, int sign) {
+    double extreme = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < count; i++) {
+      extreme = Math.min(extreme, sign * x.applyAsDouble(i));
+    }
+    int sharing = count;
+    for (int turn = 0; turn < TURNS; turn++) {
+      double bound = extreme + (bias(sharing, correlated) + 1) * sd;
+      int within = 0;
+      for (int i = 0; i < count; i++) {
+        within += sign * x.applyAsDouble(i) <= bound ? 1 : 0;
       }
-      smooth[i] = sign * sum / (2 * half + 1);
-      lowest = Math.min(lowest, smooth[i]);
+      sharing = Math.max(1, within);
     }
-    int sharing = 0;
-    for (double value : smooth) {
-      sharing += value <= lowest + sd ? 1 : 0;
-    }
-    return Math.max(1, sharing);
+    return sharing;
   }
 }

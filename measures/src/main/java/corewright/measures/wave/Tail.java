@@ -16,8 +16,8 @@ import java.util.Arrays;
 public record Tail(double highest, double lowest) {
   private static final int OUTERMOST = 10;
 
-  /** The lowest of a level lies some four deviations below it. */
-  private static final double SHARING = 4.5;
+  /** So few values know the scale to this part; one too small is not made good by one too large. */
+  private static final double UNSURE = 1 / Math.sqrt(OUTERMOST);
 
   private static final double GUMBEL = Math.PI / Math.sqrt(6);
 
@@ -62,30 +62,19 @@ public record Tail(double highest, double lowest) {
    * noise. The standard deviation of the noise is taken from its tail: scale·√(2 ln(n/10)).
    *
    * @param step resolution: steps wider than the tail hide it
-   * @param sd standard deviation about the trend, which contains ripple; the noise is not above it
-   * @param window samples that the tail was taken from
+   * @param settled scatter of the window that the tail was taken from, about its trend: it contains
+   *     ripple, and the noise is not above it
    * @param wave {@code [from, to)} of it is what the lowest was taken from
    */
-  public double lowestU(double step, double sd, int window, Waveform wave, int from, int to) {
-    double factor = Math.sqrt(2 * Math.log(Math.max(2, (double) window / OUTERMOST)));
-    double noise = Math.min(sd, (lowest + step / 2) * factor);
-    return NoisyExtreme.halfWidth(noise, sharing(wave, from, to, noise), 1);
-  }
-
-  /**
-   * Samples that noise could have made the lowest: fewer at the bottom of a dip than in a level.
-   */
-  private static int sharing(Waveform wave, int from, int to, double noise) {
-    int least = Integer.MAX_VALUE;
-    for (int i = from; i < to; i++) {
-      least = Math.min(least, wave.codeAt(i));
-    }
-    double bound = least + SHARING * noise / wave.lsb();
-    int sharing = 0;
-    for (int i = from; i < to; i++) {
-      sharing += wave.codeAt(i) <= bound ? 1 : 0;
-    }
-    return sharing;
+  public double lowestU(double step, CorrelatedScatter settled, Waveform wave, int from, int to) {
+    double window = settled.count();
+    double factor = Math.sqrt(2 * Math.log(Math.max(2, window / OUTERMOST)));
+    double noise = Math.min(settled.sd(), (lowest + step / 2) * factor * (1 + UNSURE));
+    double correlated = Math.max(1, window / settled.effectiveCount());
+    int sharing =
+        NoisyExtreme.sharing(
+            i -> wave.codeAt(from + i), to - from, noise / wave.lsb(), correlated, 1);
+    return NoisyExtreme.halfWidth(noise, sharing, correlated);
   }
 
   /** Standard uncertainty of the highest sample from its scatter. */

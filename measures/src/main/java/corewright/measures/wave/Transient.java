@@ -103,7 +103,8 @@ public record Transient(
   }
 
   private static double noise(double[] x, int count, Settled settled, int sign) {
-    double sharing = NoisyExtreme.sharing(x, count, settled.noise(), sign);
-    return NoisyExtreme.halfWidth(settled.noise(), sharing, settled.correlated());
+    double correlated = settled.correlated();
+    int sharing = NoisyExtreme.sharing(i -> x[i], count, settled.noise(), correlated, sign);
+    return NoisyExtreme.halfWidth(settled.noise(), sharing, correlated);
   }
 }

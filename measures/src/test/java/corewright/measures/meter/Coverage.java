@@ -10,20 +10,35 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.BiConsumer;
+import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 
 /** How often the intervals of each quantity held the truth, over many records. */
 final class Coverage {
   private final Map<Quantity, List<double[]>> outcomes = new EnumMap<>(Quantity.class);
 
-  /** Draws {@code count} records and takes what their readings are off by. */
-  Coverage of(int count, long seed, BiConsumer<Random, Coverage> record) {
-    for (int i = 0; i < count; i++) {
-      // Neighbouring seeds are alike.
-      record.accept(new Random(0x9E3779B97F4A7C15L * (seed + i)), this);
-    }
+  /**
+   * Draws {@code count} records and takes what their readings are off by. Each has a seed of its
+   * own, {@code seed} and those after it, and so is the same whichever processor makes it.
+   */
+  Coverage of(int count, long seed, BiConsumer<RandomGenerator, Coverage> record) {
+    IntStream.range(0, count)
+        .parallel()
+        .mapToObj(
+            i -> {
+              Coverage one = new Coverage();
+              record.accept(new SplittableRandom(seed + i), one);
+              return one.outcomes;
+            })
+        .toList()
+        .forEach(this::add);
     return this;
+  }
+
+  private void add(Map<Quantity, List<double[]>> more) {
+    more.forEach((q, all) -> outcomes.computeIfAbsent(q, none -> new ArrayList<>()).addAll(all));
   }
 
   /** What the intervals of one quantity are worth. */

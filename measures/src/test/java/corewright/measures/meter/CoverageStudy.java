@@ -9,7 +9,7 @@ import corewright.measures.Unit;
 import corewright.measures.Waveform;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
+import java.util.random.RandomGenerator;
 
 /**
  * How often the stated intervals hold the truth, in records of four holds. Each is made from a
@@ -20,14 +20,13 @@ final class CoverageStudy {
   private static final double NOMINAL_V = 48;
   private static final int HOLDS = 4;
   private static final double BAND_V = 0.3;
-  private static final double INPUT_V = 12.003;
 
   private CoverageStudy() {}
 
-  static void record(Random random, Coverage into) {
+  static void record(RandomGenerator random, Coverage into) {
     boolean fast = random.nextBoolean();
     double rate = fast ? 200e3 : 1e3;
-    int length = 2000 + random.nextInt(3000);
+    int length = 1200 + random.nextInt(1800);
     double tau = (15 + random.nextInt(25)) / rate;
     double settle_s = 20 * tau;
     double hold_s = settle_s + length / rate;
@@ -35,7 +34,7 @@ final class CoverageStudy {
     double noise = lsb * (0.7 + 3 * random.nextDouble());
     double phi = new double[] {0, 0, 0.5, 0.8, 0.95}[random.nextInt(5)];
     boolean calm = random.nextBoolean(); // then extremes have a closed form too
-    double ripple = calm ? 0 : noise * 2 * random.nextDouble();
+    double ripple = calm ? 0 : 0.2 * noise * Math.pow(50, random.nextDouble());
     double ripple_Hz = rate * (0.02 + 0.15 * random.nextDouble());
     double resistance = 0.01 + 0.2 * random.nextDouble();
     double drift = calm ? 0 : noise * 3 * random.nextGaussian() / hold_s;
@@ -56,6 +55,7 @@ final class CoverageStudy {
       state = phi * state + Math.sqrt(1 - phi * phi) * noise * random.nextGaussian();
       codes[i] = (int) Math.round((value + state) / lsb);
     }
+    double input_V = 12 + random.nextDouble() * 20 / 4096;
     double[] starts = Synthetic.every(hold_s, HOLDS);
     Capture load =
         Synthetic.capture(
@@ -63,12 +63,12 @@ final class CoverageStudy {
             n / rate,
             new Synthetic.Signal(Synthetic.steps(starts, loads, 1e-9), 0.003, 5.0 / 4096),
             new Synthetic.Signal(Synthetic.steps(starts, inputs(loads), 1e-9), 0.02, 40.0 / 4096),
-            new Synthetic.Signal(t -> INPUT_V, 0.006, 20.0 / 4096),
-            random.nextLong());
+            new Synthetic.Signal(t -> input_V, 0.004 + 0.02 * random.nextDouble(), 20.0 / 4096),
+            random);
     Capture capture =
         new Capture(
             rate,
-            Waveform.ofCodes(codes, lsb, 0, Unit.VOLT),
+            Waveform.ofOwnCodes(codes, lsb, 0, Unit.VOLT),
             load.load(),
             load.feeds(),
             Optional.of(load.output()),
@@ -86,10 +86,10 @@ final class CoverageStudy {
       int k = hold.index();
       double level = NOMINAL_V + offset - resistance * loads[k];
       into.add(hold, Quantity.OUTPUT, level);
-      into.add(hold, Quantity.INPUT, INPUT_V);
+      into.add(hold, Quantity.INPUT, input_V);
       into.add(hold, Quantity.LOAD, loads[k]);
       into.add(hold, Quantity.INPUT_CURRENT, inputs(loads)[k]);
-      into.add(hold, Quantity.EFFICIENCY, 100 * level * loads[k] / (INPUT_V * inputs(loads)[k]));
+      into.add(hold, Quantity.EFFICIENCY, 100 * level * loads[k] / (input_V * inputs(loads)[k]));
       into.add(hold, Quantity.RIPPLE_RMS, rms);
       into.add(hold, Quantity.RIPPLE_RMS_DETRENDED, Math.sqrt(still));
       if (ripple > 0) {
@@ -113,7 +113,7 @@ final class CoverageStudy {
           into.add(hold, Quantity.OUTPUT_MINIMUM, level - depth);
         }
       }
-      into.add(hold, Quantity.INPUT_MINIMUM, INPUT_V);
+      into.add(hold, Quantity.INPUT_MINIMUM, input_V);
     }
     into.add(run, Quantity.OUTPUT_RESISTANCE, resistance);
   }

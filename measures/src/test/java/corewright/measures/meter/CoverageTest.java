@@ -1,5 +1,7 @@
 package corewright.measures.meter;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import corewright.measures.Quantity;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -17,6 +19,9 @@ class CoverageTest {
 
   /** Of those that take longer. */
   private static final int OTHERS = Integer.getInteger("coverage.records", 60);
+
+  /** Of the first record; the soak takes others than the test. */
+  private static final long SEED = Long.getLong("coverage.seed", 20);
 
   /** Means, droop, slopes and rms: not more often either. */
   private static final Set<Quantity> TWO_SIDED =
@@ -50,14 +55,25 @@ class CoverageTest {
   void intervalsCoverWhatTheyStateAndAreNotInflated() {
     Coverage coverage =
         new Coverage()
-            .of(RECORDS, 20, CoverageStudy::record)
-            .of(OTHERS, 21, StoredCoverage::record)
-            .of(OTHERS, 22, MovingCoverage::record);
+            .of(RECORDS, SEED, CoverageStudy::record)
+            .of(OTHERS, SEED, StoredCoverage::record)
+            .of(OTHERS, SEED, MovingCoverage::record);
     List<Coverage.Line> lines = coverage.lines();
     if (Integer.getInteger("coverage.records") != null) {
       print(lines);
     }
-    for (Coverage.Line line : lines) {}
+    for (Coverage.Line line : lines) {
+      // Strict from 5,000 records on; before, what 95 % of so few records scatter by.
+      double few = RECORDS < 5000 ? 3 / Math.sqrt(Math.min(OTHERS, line.count())) : 0;
+      double luck = few * Math.sqrt(0.95 * 0.05);
+      assertTrue(line.covered() >= 0.94 - luck, line.toString());
+      if (TWO_SIDED.contains(line.quantity())) {
+        assertTrue(line.covered() <= 0.965 + luck, line.toString());
+      }
+      if (EXTREMES.contains(line.quantity())) {
+        assertTrue(line.width() <= 1.3 * (1 + few), line.toString());
+      }
+    }
   }
 
   private static void print(List<Coverage.Line> lines) {

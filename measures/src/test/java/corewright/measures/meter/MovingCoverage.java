@@ -7,8 +7,8 @@ import corewright.measures.Quantity;
 import corewright.measures.Synthetic;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import java.util.random.RandomGenerator;
 
 /**
  * Coverage of what moves during a hold, and of the start: sudden steps, warming up, collapse, line
@@ -19,9 +19,14 @@ final class MovingCoverage {
   private static final double RATE = 250;
   private static final double LENGTH_S = 8;
 
+  /** A hold of less than a second has no drift and no warming to look for: quicker by far. */
+  private static final double SHORT_RATE = 1250;
+
+  private static final double SHORT_S = 0.96;
+
   private MovingCoverage() {}
 
-  static void record(Random random, Coverage into) {
+  static void record(RandomGenerator random, Coverage into) {
     step(random, into);
     warming(random, into);
     leaving(random, into);
@@ -30,18 +35,18 @@ final class MovingCoverage {
     start(random, into);
   }
 
-  private static double noise_V(Random random) {
+  private static double noise_V(RandomGenerator random) {
     return 0.004 + 0.02 * random.nextDouble();
   }
 
-  private static void step(Random random, Coverage into) {
+  private static void step(RandomGenerator random, Coverage into) {
     double at_s = 2 + 4 * random.nextDouble();
     double size_V = (random.nextBoolean() ? 1 : -1) * (0.1 + 0.3 * random.nextDouble());
     MeasuredHold hold = hold(t -> 48 + (t > at_s ? size_V : 0), t -> 12, random);
     into.add(hold, Quantity.LARGEST_STEP, size_V);
   }
 
-  private static void warming(Random random, Coverage into) {
+  private static void warming(RandomGenerator random, Coverage into) {
     double tau_s = 1.5 + 2 * random.nextDouble();
     double fall_V = 0.3 + 0.7 * random.nextDouble();
     MeasuredHold hold = hold(t -> 48 - fall_V * -Math.expm1(-t / tau_s), t -> 12, random);
@@ -49,32 +54,32 @@ final class MovingCoverage {
   }
 
   /** The output falls in a straight line from a moment on, while the input falls as well. */
-  private static void leaving(Random random, Coverage into) {
-    double from_s = 3 + 3 * random.nextDouble();
-    double fall = 5 + 20 * random.nextDouble();
+  private static void leaving(RandomGenerator random, Coverage into) {
+    double from_s = 0.4 + 0.35 * random.nextDouble();
+    double fall = 30 + 120 * random.nextDouble();
     double after_s = from_s + Regulation.LOST_PART * NOMINAL_V / fall;
-    DoubleUnaryOperator input = t -> 12 - 0.4 * t;
-    MeasuredHold hold = hold(t -> 48 - fall * Math.max(0, t - from_s), input, random);
+    DoubleUnaryOperator input = t -> 12 - 3 * t;
+    MeasuredHold hold = brief(t -> 48 - fall * Math.max(0, t - from_s), input, random);
     into.add(hold, Quantity.COLLAPSE, after_s);
     into.add(hold, Quantity.INPUT_AT_COLLAPSE, input.applyAsDouble(after_s));
   }
 
-  private static void line(Random random, Coverage into) {
+  private static void line(RandomGenerator random, Coverage into) {
     double part = 0.002 + 0.02 * random.nextDouble();
-    double fall = 0.2 + 0.3 * random.nextDouble();
-    MeasuredHold hold = hold(t -> 48 - part * fall * t, t -> 16 - fall * t, random);
+    double fall = 1.6 + 2.4 * random.nextDouble();
+    MeasuredHold hold = brief(t -> 48 - part * fall * t, t -> 16 - fall * t, random);
     double range = fall * (hold.windowEnd_s() - hold.windowStart_s());
     into.add(hold, Quantity.LINE_REGULATION, 100 * part * range / NOMINAL_V);
   }
 
-  private static void hiccups(Random random, Coverage into) {
-    double period_s = 0.2 + random.nextDouble();
-    MeasuredHold hold = hold(t -> t / period_s % 1 < 0.4 ? 48 : 0, t -> 12, random);
+  private static void hiccups(RandomGenerator random, Coverage into) {
+    double period_s = 0.024 + 0.12 * random.nextDouble();
+    MeasuredHold hold = brief(t -> t / period_s % 1 < 0.4 ? 48 : 0, t -> 12, random);
     into.add(hold, Quantity.HICCUP_PERIOD, period_s);
   }
 
   /** First order: 10 to 90 % take ln 9 time constants, and nothing goes beyond the end. */
-  private static void start(Random random, Coverage into) {
+  private static void start(RandomGenerator random, Coverage into) {
     double rate = 10e3;
     double on_s = 0.02 + 0.01 * random.nextDouble();
     double tau_s = 0.005 + 0.01 * random.nextDouble();
@@ -89,7 +94,7 @@ final class MovingCoverage {
             new Synthetic.Signal(
                 t -> 2 + (t < on_s ? -2 : peak_A * hump((t - on_s) / fade_s)), 0.05, 0.02),
             Synthetic.exactly(12),
-            random.nextLong());
+            random);
     Capture output =
         Synthetic.capture(
             rate,
@@ -98,7 +103,7 @@ final class MovingCoverage {
             new Synthetic.Signal(
                 t -> t < on_s ? 0 : rise(t - on_s, tau_s, beyond_V), noise_V(random), 0.0195),
             Synthetic.exactly(12),
-            random.nextLong());
+            random);
     MeasuredRun run =
         RunMeter.read(
             new Capture(
@@ -142,15 +147,29 @@ final class MovingCoverage {
   }
 
   private static MeasuredHold hold(
-      DoubleUnaryOperator output, DoubleUnaryOperator input, Random random) {
+      DoubleUnaryOperator output, DoubleUnaryOperator input, RandomGenerator random) {
+    return hold(RATE, LENGTH_S, output, input, random);
+  }
+
+  private static MeasuredHold brief(
+      DoubleUnaryOperator output, DoubleUnaryOperator input, RandomGenerator random) {
+    return hold(SHORT_RATE, SHORT_S, output, input, random);
+  }
+
+  private static MeasuredHold hold(
+      double rate,
+      double length_s,
+      DoubleUnaryOperator output,
+      DoubleUnaryOperator input,
+      RandomGenerator random) {
     Capture capture =
         Synthetic.capture(
-            RATE,
-            LENGTH_S,
+            rate,
+            length_s,
             Synthetic.exactly(1),
             new Synthetic.Signal(output, noise_V(random), 0.0195),
             new Synthetic.Signal(input, 0.006, 0.005),
-            random.nextLong());
-    return RunMeter.read(capture, Synthetic.settings(0.5, 0, NOMINAL_V)).holds().get(0);
+            random);
+    return RunMeter.read(capture, Synthetic.settings(length_s / 16, 0, NOMINAL_V)).holds().get(0);
   }
 }

@@ -6,6 +6,7 @@ import corewright.measures.Waveform;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.random.RandomGenerator;
 
 /**
  * A capacitor with series resistance that a train of current triangles empties and a constant
@@ -45,8 +46,12 @@ record PulseSeries(
   }
 
   Capture capture(double sampleRate_Hz, double length_s, double noise_V, double lsb_V, long seed) {
+    return capture(sampleRate_Hz, length_s, noise_V, lsb_V, new Random(seed));
+  }
+
+  Capture capture(
+      double sampleRate_Hz, double length_s, double noise_V, double lsb_V, RandomGenerator random) {
     int n = (int) Math.round(sampleRate_Hz * length_s);
-    Random random = new Random(seed);
     int[] volts = new int[n];
     int[] amperes = new int[n];
     for (int k = 0; k < n; k++) {

@@ -6,7 +6,7 @@ import corewright.measures.MeasuredRun;
 import corewright.measures.Quantity;
 import corewright.measures.Synthetic;
 import java.util.Optional;
-import java.util.Random;
+import java.util.random.RandomGenerator;
 
 /**
  * Coverage of what the capacitors hold: a load step into a capacitor that a converter fills again,
@@ -18,7 +18,7 @@ final class StoredCoverage {
 
   private StoredCoverage() {}
 
-  static void record(Random random, Coverage into) {
+  static void record(RandomGenerator random, Coverage into) {
     step(random, into);
     pulses(random, into);
     decay(random, into);
@@ -28,7 +28,7 @@ final class StoredCoverage {
    * The converter makes up for the missing voltage with a time constant of its own: with u the
    * voltage that is missing, C·du/dt = i − u·C/τ.
    */
-  private static void step(Random random, Coverage into) {
+  private static void step(RandomGenerator random, Coverage into) {
     double rate = 500e3;
     double c_F = 200e-6 * Math.pow(5, random.nextDouble());
     double r_ohm = 0.02 * Math.pow(5, random.nextDouble());
@@ -59,7 +59,7 @@ final class StoredCoverage {
                     Synthetic.steps(starts, new double[] {0, step_A}, edge_s), 1e-3, 1e-3),
                 output,
                 Synthetic.exactly(12),
-                random.nextLong()),
+                random),
             Synthetic.settings(1e-3, 0, NOMINAL_V));
     into.add(run.holds().get(1), Quantity.CAPACITANCE_FROM_CHARGE, c_F);
     into.add(run.holds().get(1), Quantity.ESR, r_ohm);
@@ -70,7 +70,7 @@ final class StoredCoverage {
     return tau_s * t + tau_s * tau_s * Math.expm1(-t / tau_s);
   }
 
-  private static void pulses(Random random, Coverage into) {
+  private static void pulses(RandomGenerator random, Coverage into) {
     double ramp_s = (0.3 + 0.3 * random.nextDouble()) * 1e-3;
     PulseSeries series =
         new PulseSeries(
@@ -80,7 +80,7 @@ final class StoredCoverage {
             ramp_s,
             (0.05 + 0.15 * random.nextDouble()) / ramp_s);
     Capture capture =
-        series.capture(100e3, 0.1, (1 + 3 * random.nextDouble()) * 1e-3, 1.5e-3, random.nextLong());
+        series.capture(100e3, 0.1, (1 + 3 * random.nextDouble()) * 1e-3, 1.5e-3, random);
     MeasuredHold hold =
         RunMeter.read(capture, Synthetic.settings(0.005, 0, NOMINAL_V)).holds().get(0);
     into.add(hold, Quantity.PULSE_RATE, series.rate_Hz());
@@ -89,7 +89,7 @@ final class StoredCoverage {
   }
 
   /** The resistance is known as well as its tolerance says, and is drawn from it. */
-  private static void decay(Random random, Coverage into) {
+  private static void decay(RandomGenerator random, Coverage into) {
     double rate = 10e3;
     double c_F = 200e-6 * Math.pow(10, random.nextDouble());
     double known_ohm = 500 + 1500 * random.nextDouble();
@@ -105,7 +105,7 @@ final class StoredCoverage {
             new Synthetic.Signal(
                 t -> 52 * Math.exp(-Math.max(0, t - off_s) / r_ohm / c_F), noise_V, 0.01),
             new Synthetic.Signal(t -> t < off_s ? 12 : 0.1, 0, 0.01),
-            random.nextLong());
+            random);
     MeasuredRun run =
         RunMeter.read(
             capture,
