@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -19,8 +20,15 @@ import java.util.Optional;
  * @param clock what the date of issue is read from
  * @param templates what the shop made of them
  * @param record what documents are made from
+ * @param answered who answers for the limits of the last run
  */
-record Desk(Shop shop, Evidence evidence, Clock clock, KeptRecord record, Templates templates) {
+record Desk(
+    Shop shop,
+    Evidence evidence,
+    Clock clock,
+    KeptRecord record,
+    Templates templates,
+    List<Answered> answered) {
 
   /** The same desk on the day when a document was given out. */
   Desk on(Given given) {
@@ -39,7 +47,8 @@ record Desk(Shop shop, Evidence evidence, Clock clock, KeptRecord record, Templa
             return record.text(part);
           }
         },
-        given.templates());
+        given.templates(),
+        given.answered());
   }
 
   Instant issue() {
@@ -94,6 +103,7 @@ record Desk(Shop shop, Evidence evidence, Clock clock, KeptRecord record, Templa
         record.head(),
         issue,
         templates,
+        answered,
         room);
   }
 }

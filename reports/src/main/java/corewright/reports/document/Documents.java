@@ -34,7 +34,7 @@ public final class Documents {
    */
   public Documents(
       Shop shop, Evidence evidence, Clock clock, KeptRecord record, Optional<Signer> signer) {
-    this(new Desk(shop, evidence, clock, record, Templates.SHIPPED), signer);
+    this(new Desk(shop, evidence, clock, record, Templates.SHIPPED, List.of()), signer);
   }
 
   private Documents(Desk desk, Optional<Signer> signer) {
@@ -53,7 +53,8 @@ public final class Documents {
   /** Writes documents as a shop has changed them. */
   public Documents with(Templates own) {
     return new Documents(
-        new Desk(desk.shop(), desk.evidence(), desk.clock(), desk.record(), own), signer);
+        new Desk(desk.shop(), desk.evidence(), desk.clock(), desk.record(), own, desk.answered()),
+        signer);
   }
 
   /** What a document that is made now says besides the record. */

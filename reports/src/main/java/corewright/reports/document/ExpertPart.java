@@ -197,6 +197,7 @@ final class ExpertPart {
             run.profileRevision(),
             run.profile().sha256(),
             run.family().sha256()));
+    page.answered().forEach(text -> lines.add(answered(text)));
     lines.add(
         page.say(
             "expert.bench",
@@ -213,6 +214,13 @@ final class ExpertPart {
         .limit(6)
         .forEach(note -> lines.add(page.kept(note, 200)));
     return lines;
+  }
+
+  private String answered(Answered text) {
+    String what = page.foreign(text.what(), 60);
+    return text.signed()
+        .map(s -> page.say("expert.signed", what, page.foreign(s.who(), 60), page.day(s.at())))
+        .orElseGet(() -> page.say(text.delivered() ? "expert.delivered" : "expert.unsigned", what));
   }
 
   /** Each try counts: one that is not told is a lie. */

@@ -31,6 +31,7 @@ import org.w3c.dom.Element;
  * @param head where the record ended when the page was made; may be empty
  * @param issue for a certificate: its number and code
  * @param templates what the shop made of its documents
+ * @param answered who answers for the limits that the run was held against
  * @param room what there is room for
  */
 record Page(
@@ -49,6 +50,7 @@ record Page(
     String head,
     Optional<Issue> issue,
     Templates templates,
+    List<Answered> answered,
     Room room) {
 
   /** More than any tag or sentence of numbers has, and little enough for a page. */

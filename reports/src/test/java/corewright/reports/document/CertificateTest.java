@@ -57,8 +57,26 @@ class CertificateTest {
   @Test
   void holdsEveryNumberOfTheRunAndLasts() throws Exception {
     Dossier dossier = rebuilt(Source.BENCH);
-    Path file = documents(Duration.ZERO).certificate(dossier, folder("certificate"));
+    Documents documents = documents(Duration.ZERO);
+    Answered.Signature owner = new Answered.Signature("H. Oduya", Samples.MORNING);
+    List<Answered> answered =
+        List.of(
+            new Answered("family sd48", Optional.empty(), true),
+            new Answered("profile sd48-ship", Optional.of(owner), false),
+            new Answered("profile sd48-odd", Optional.empty(), false));
+    Path file =
+        documents
+            .as(documents.now().answeredBy(answered))
+            .certificate(dossier, folder("certificate"));
     String text = PdfText.of(file);
+    for (String said :
+        List.of(
+            "The limits of family sd48 are as delivered with the program; nobody of this shop has"
+                + " signed them.",
+            "The limits of profile sd48-ship were signed by H. Oduya on 26 November 2026.",
+            "Nobody has signed the limits of profile sd48-odd.")) {
+      assertTrue(text.contains(said), said + " in " + text);
+    }
     RunRecord run = dossier.runs().get(1);
     for (Finding finding : run.judgement().findings()) {
       Digits digits = Digits.of(finding.limit(), Numerals.of(Locale.UK));

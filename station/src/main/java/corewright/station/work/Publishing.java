@@ -68,11 +68,12 @@ public final class Publishing {
     if (paper.saysItPassed() && first.isEmpty()) {
       limits.mustBeAnsweredFor(dossier);
     }
-    Given given = first.map(f -> given(paper.again(), f, dossier, now)).orElse(now);
+    Given then = first.map(f -> given(paper.again(), f, dossier, now)).orElse(now);
     Dossier told =
         paper.again() == Paperwork.Again.THE_SAME
             ? first.map(Papers.Given::dossier).orElse(dossier)
             : dossier;
+    Given given = then.answeredBy(limits.answered(told, then.at()));
     Path file = paper.writer().write(documents.as(given), told, folders.documents());
     add(tag, paper.kind(), file, given, who);
     return file;

@@ -6,13 +6,13 @@ import corewright.bench.record.Source;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
+import corewright.reports.document.Answered;
 import corewright.reports.ledger.Ledger;
 import corewright.reports.ledger.SignOffs.SignOff;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -119,18 +119,31 @@ public final class SignedLimits {
         .toList();
   }
 
-  /** Who answers for the limits that a run was held against, a sentence. */
-  public String words(RunRecord run, String family) {
-    List<String> unsigned = unsigned(run, family);
-    if (!unsigned.isEmpty()) {
-      return "Nobody has signed these limits (" + String.join(", ", unsigned) + ")";
-    }
-    String by =
-        held(run, family)
-            .flatMap(held -> held.standing().signed().stream())
-            .map(s -> s.what() + " by " + s.who())
-            .collect(Collectors.joining(", "));
-    return by.isEmpty() ? "The limits are as delivered" : "Limits signed: " + by;
+  /** Who answers for the limits of a unit's last run; empty where it has none. */
+  List<Answered> answered(Dossier dossier, Instant by) {
+    return dossier.runs().stream()
+        .reduce((a, b) -> b)
+        .map(run -> answered(run, dossier.core().family(), by))
+        .orElse(List.of());
+  }
+
+  /**
+   * Who answers for the limits that a run was held against.
+   *
+   * @param by what was signed later does not count
+   */
+  public List<Answered> answered(RunRecord run, String family, Instant by) {
+    return held(run, family)
+        .map(
+            held ->
+                new Answered(
+                    held.what(),
+                    held.standing()
+                        .signed()
+                        .filter(s -> !s.at().isAfter(by))
+                        .map(s -> new Answered.Signature(s.who(), s.at())),
+                    held.standing().delivered()))
+        .toList();
   }
 
   private Stream<Held> held(RunRecord run, String family) {

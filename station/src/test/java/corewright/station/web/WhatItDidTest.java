@@ -26,6 +26,7 @@ class WhatItDidTest {
     assertTrue(page.contains("−2.50"), page);
     assertTrue(page.contains("under 0.01"), page);
     assertTrue(page.contains("simple acceptance"), page);
+    assertTrue(page.contains("Limits of family sd48: as delivered, not signed"), page);
     assertTrue(page.contains("It certifies nothing"), "an imported record: " + page);
     assertTrue(visit.get("/did").body().contains("/did/" + made.run()));
   }

@@ -16,10 +16,14 @@ import corewright.station.web.place.Bench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,6 +73,7 @@ class SignedLimitsTest {
     try (Workshop shop = open()) {
       assertTrue(standing(shop).delivered(), "as delivered");
       assertEquals("", certificate(shop), "what was delivered certifies");
+      assertTrue(paper(shop).contains("of " + PROFILE + " are as delivered"), paper(shop));
 
       edit("\"pass\": 46.5", "\"pass\": 45.5");
       assertTrue(!standing(shop).answeredFor(), "changed");
@@ -87,6 +92,8 @@ class SignedLimitsTest {
       assertEquals(
           OWNER, shop.limits().sign(PROFILE, seen, OWNER).standing().signed().orElseThrow().who());
       assertEquals("", certificate(shop), "signed");
+      String says = "The limits of " + PROFILE + " were signed by " + OWNER + " on ";
+      assertTrue(paper(shop).contains(says), paper(shop));
       assertTrue(shop.ledger().verify().whole());
 
       edit("\"pass\": 45.5", "\"pass\": 45.2");
@@ -142,6 +149,20 @@ class SignedLimitsTest {
       return "";
     } catch (Refused refused) {
       return String.valueOf(refused.getMessage());
+    }
+  }
+
+  /** The certificate that was written last. */
+  private static String paper(Workshop shop) throws IOException {
+    Path file;
+    try (Stream<Path> all = Files.list(shop.folders().documents())) {
+      file =
+          all.filter(f -> f.toString().endsWith("-certificate.pdf"))
+              .max(Comparator.comparing(f -> f.toFile().lastModified()))
+              .orElseThrow();
+    }
+    try (PDDocument document = Loader.loadPDF(file.toFile())) {
+      return new PDFTextStripper().getText(document).replaceAll("[\\s\u00A0]+", " ");
     }
   }
 

@@ -11,6 +11,7 @@ import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
 import corewright.measures.Chance;
 import corewright.reports.chart.Numerals;
+import corewright.reports.document.Answered;
 import corewright.reports.ledger.Amendment;
 import corewright.reports.ledger.RunFact;
 import corewright.station.web.Next;
@@ -18,6 +19,7 @@ import corewright.station.web.When;
 import corewright.station.work.Curves;
 import corewright.station.work.RunStories.Story;
 import corewright.station.work.SignedLimits;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +31,7 @@ import java.util.Optional;
  * @param form the verdict's outline; empty where there is none
  * @param as as in {@code as received, run 1 of 2}
  * @param question what is open, of a unit on hold; empty otherwise
+ * @param signed who signed the limits that it was held against, and when, each a sentence
  * @param unsigned limits that nobody answers for; empty: somebody does for all
  * @param suspect why the bench is no longer believed; empty: it is
  * @param excluded what was looked at before the unit was suspected
@@ -62,6 +65,7 @@ public record DidPage(
     List<Amendment> amendments,
     List<String> reasons,
     String heldAgainst,
+    List<String> signed,
     String unsigned,
     String suspect,
     Next next) {
@@ -135,12 +139,24 @@ public record DidPage(
             + "; measured by "
             + run.operator()
             + " with "
-            + run.software()
-            + ". "
-            + limits.words(run, story.dossier().core().family()),
+            + run.software(),
+        limits.answered(run, story.dossier().core().family(), Instant.MAX).stream()
+            .map(DidPage::signed)
+            .toList(),
         String.join(", ", limits.unsigned(run, story.dossier().core().family())),
         suspect,
         next(run.tag(), stage));
+  }
+
+  private static String signed(Answered text) {
+    return "Limits of "
+        + text.what()
+        + text.signed()
+            .map(s -> ": signed by " + s.who() + ", " + When.moment(s.at()))
+            .orElse(
+                text.delivered()
+                    ? ": as delivered, not signed in this shop"
+                    : ": NOT SIGNED by anybody");
   }
 
   /** What was decided just now is seen, with its reasons, before it is done. */
