@@ -1,6 +1,7 @@
 package corewright.measures.wave;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Bins of the discrete Fourier transform of a real sequence of any length n.
@@ -38,33 +39,34 @@ final class Bins {
     double perBin = (double) padded / x.length;
     int first = (int) Math.floor((low - 1) * perBin);
     int last = Math.min(padded / 2, (int) Math.ceil((high + 1) * perBin));
-    double top = 0;
-    for (int i = Math.max(0, first); i <= last; i++) {
-      top = Math.max(top, power[i]);
-    }
-    if (top == 0) {
-      return low;
-    }
     int best = low;
-    double most = -1;
-    int tried = low - 1;
-    for (int i = Math.max(1, first); i < last; i++) {
-      if (power[i] < SCALLOP * SCALLOP * top
-          || power[i] < power[i - 1]
-          || power[i] < power[i + 1]) {
-        continue;
+    double most = 0;
+    for (int i : peaks(Math.max(1, first), last)) {
+      if (power[i] < SCALLOP * most * most) {
+        break; // neither this nor any that follows can reach what was found
       }
       int near = (int) Math.round(i / perBin);
-      for (int k = Math.max(near - 1, tried + 1); k <= Math.min(near + 1, high); k++) {
+      for (int k = Math.max(near - 1, low); k <= Math.min(near + 1, high); k++) {
         double magnitude = magnitude(k);
-        if (magnitude > most) {
+        if (magnitude > most || (magnitude == most && k < best)) {
           most = magnitude;
           best = k;
         }
-        tried = k;
       }
     }
     return best;
+  }
+
+  /** Where a line that could hold the strongest bin has its top, the highest first. */
+  private int[] peaks(int from, int to) {
+    double top = IntStream.rangeClosed(from, to).mapToDouble(i -> power[i]).max().orElse(0);
+    double least = Math.max(SCALLOP * SCALLOP * top, Double.MIN_VALUE);
+    return IntStream.range(from, to)
+        .filter(i -> power[i] >= least && power[i] >= power[i - 1] && power[i] >= power[i + 1])
+        .boxed()
+        .sorted((a, b) -> Double.compare(power[b], power[a]))
+        .mapToInt(Integer::intValue)
+        .toArray();
   }
 
   /**
