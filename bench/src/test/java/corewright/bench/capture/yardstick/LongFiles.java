@@ -1,5 +1,6 @@
 package corewright.bench.capture.yardstick;
 
+import corewright.bench.capture.CaptureFile;
 import corewright.bench.capture.CaptureHeader;
 import corewright.bench.capture.RawScan;
 import corewright.bench.capture.RawWriter;
@@ -22,10 +23,11 @@ import java.util.Locale;
 import java.util.TreeMap;
 
 /**
- * Files too long for memory, for {@code .ci/soak/yardstick}.
+ * Files too long for memory, for {@code .ci/soak/yardstick} and {@code .ci/soak/long}.
  *
  * <ul>
  *   <li>{@code write FOLDER FRAMES}: a raw capture, the record of the folder over and over
+ *   <li>{@code seal FOLDER}: seals it
  *   <li>{@code scan FOLDER}: goes through it with {@link RawScan} and holds its holds to those of
  *       the record in memory
  *   <li>{@code csv FOLDER}: reads {@code record.csv} as the command line does
@@ -42,6 +44,7 @@ final class LongFiles {
     Path folder = Path.of(args[1]);
     switch (args[0]) {
       case "write" -> write(folder, Long.parseLong(args[2]));
+      case "seal" -> seal(folder);
       case "scan" -> scan(folder);
       case "csv" -> csv(folder);
       default -> throw new IllegalArgumentException(args[0]);
@@ -74,6 +77,10 @@ final class LongFiles {
         writer.frame(new Frame(at, good, codes, 0));
       }
     }
+  }
+
+  private static void seal(Path folder) {
+    CaptureFile.seal(CaptureFile.read(folder.resolve("long.raw")), folder.resolve("long.h5"));
   }
 
   private static void scan(Path folder) throws IOException {
