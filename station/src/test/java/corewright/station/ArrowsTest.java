@@ -165,6 +165,17 @@ class ArrowsTest {
   }
 
   @Test
+  void theModbusLibraryIsKnownToTheDriversAlone() {
+    holds(
+        noClasses()
+            .that()
+            .resideOutsideOfPackage("corewright.bench.wire..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("com.ghgande.."));
+  }
+
+  @Test
   void onlyClocksReadAClock() {
     holds(
         classes()

@@ -105,19 +105,24 @@ public final class BenchOpener {
       return new Sampling(board, board, discharge);
     }
     ScpiRelay box = new ScpiRelay("relay", relay.get(), discharge);
-    ScpiSession session = session(bench, "digitizer", opened);
-    session.act("prepare", Map.of());
+    Connection connection = connection(bench, "digitizer");
+    Dialect dialect = dialect(bench, connection);
     Samples samples =
-        session
-            .dialect()
+        dialect
             .samples()
             .orElseThrow(() -> new IllegalStateException("a digitizer's dialect has samples"));
-    Scans scans = scans(session, samples);
-    return new Sampling(
-        new PlainDigitizer("digitizer", session, samples, scans, box), box, discharge);
+    Scans scans = scans(connection, dialect, samples, opened);
+    return new Sampling(new PlainDigitizer("digitizer", samples, scans, box), box, discharge);
   }
 
-  private Scans scans(ScpiSession session, Samples samples) {
+  private Scans scans(Connection connection, Dialect dialect, Samples samples, Deque<Link> opened) {
+    if (samples.form() instanceof Samples.Registers registers) {
+      Link link = open(connection, opened);
+      return RegisterScans.open(
+          "digitizer", link, connection.baud(), dialect, samples, registers, clock);
+    }
+    ScpiSession session = session(connection, dialect, opened);
+    session.act("prepare", Map.of());
     return samples.form() instanceof Samples.Block block
         ? new BlockScans(session, samples, block)
         : new LineScans(session, samples, (Samples.Lines) samples.form(), clock);
@@ -141,15 +146,24 @@ public final class BenchOpener {
 
   private ScpiSession session(BenchDescription bench, String role, Deque<Link> opened) {
     Connection connection = connection(bench, role);
+    return session(connection, dialect(bench, connection), opened);
+  }
+
+  private Dialect dialect(BenchDescription bench, Connection connection) {
     Dialect dialect = dialects.apply(connection.dialect());
-    if (!dialect.role().equals(role)) {
+    if (!dialect.role().equals(connection.role())) {
       throw new InstrumentFault(
-          role,
+          connection.role(),
           "opening bench " + bench.id(),
           "dialect " + dialect.id() + " is one for a " + dialect.role(),
           "Name a dialect for this role in the bench description.");
     }
-    ScpiSession session = new ScpiSession(role, open(connection, opened), dialect, clock);
+    return dialect;
+  }
+
+  private ScpiSession session(Connection connection, Dialect dialect, Deque<Link> opened) {
+    ScpiSession session =
+        new ScpiSession(connection.role(), open(connection, opened), dialect, clock);
     session.identity();
     return session;
   }

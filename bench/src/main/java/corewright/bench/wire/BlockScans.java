@@ -57,6 +57,11 @@ final class BlockScans implements Scans {
   }
 
   @Override
+  public String identity() {
+    return session.identity();
+  }
+
+  @Override
   public List<Channel> channels() {
     return channels;
   }

@@ -3,10 +3,10 @@ package corewright.bench.wire;
 import corewright.bench.port.Digitizer.Channel;
 import corewright.bench.port.Identities;
 import corewright.bench.run.Clock;
+import corewright.bench.wire.Gathered.Sample;
 import corewright.fixtures.describe.Samples;
 import corewright.fixtures.describe.Samples.Lines;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,9 +16,6 @@ import java.util.Optional;
  * check: one that cannot be read is missing, and one that reads as another number is not noticed.
  */
 final class LineScans implements Scans {
-  /** More than these in a row, and the line speaks another language. */
-  private static final int MOST_BROKEN = 5;
-
   private final ScpiSession session;
   private final Samples samples;
   private final Lines form;
@@ -27,16 +24,11 @@ final class LineScans implements Scans {
   private final boolean asked;
   private final boolean waits;
   private final Pace pace;
+  private final Gathered gathered;
 
-  private int perBatch = 1;
   private long lines;
   private long counted;
-  private int broken;
   private boolean streaming;
-  private Optional<Numbered> ahead = Optional.empty();
-
-  @SuppressWarnings("ArrayRecordComponent") // handed over once, to one reader, never compared
-  private record Numbered(long index, short[] codes) {}
 
   LineScans(ScpiSession session, Samples samples, Lines form, Clock clock) {
     this.session = session;
@@ -47,6 +39,12 @@ final class LineScans implements Scans {
     this.asked = !samples.ask().isEmpty();
     this.waits = asked && Identities.isEmulated(session.identity());
     this.pace = new Pace(clock, waits);
+    this.gathered = new Gathered(samples.channels().size());
+  }
+
+  @Override
+  public String identity() {
+    return session.identity();
   }
 
   @Override
@@ -63,11 +61,9 @@ final class LineScans implements Scans {
 
   @Override
   public void start(int rate_Hz, int wanted) {
-    perBatch = wanted;
+    gathered.start(wanted);
     lines = 0;
     counted = -1;
-    broken = 0;
-    ahead = Optional.empty();
     Map<String, Double> values = Map.of("rate_Hz", (double) rate_Hz, "samples", (double) wanted);
     if (asked) {
       session.act("start", values);
@@ -97,38 +93,10 @@ final class LineScans implements Scans {
   @Override
   public Batch next(Duration patience) {
     long deadline = clock.nanos() + patience.toNanos();
-    List<short[]> taken = new ArrayList<>();
-    long first = 0;
-    int brokenBefore = 0;
-    while (taken.size() < perBatch) {
-      Optional<Numbered> next = ahead.or(() -> take(deadline));
-      ahead = Optional.empty();
-      if (next.isEmpty()) {
-        break;
-      }
-      if (taken.isEmpty()) {
-        first = next.get().index();
-        brokenBefore = broken;
-        broken = 0;
-      } else if (next.get().index() != first + taken.size()) {
-        ahead = next; // a gap: it begins the next batch
-        break;
-      }
-      taken.add(next.get().codes());
-    }
-    if (taken.isEmpty()) {
-      throw silent("a line", patience);
-    }
-    short[][] codes = new short[samples.channels().size()][taken.size()];
-    for (int i = 0; i < taken.size(); i++) {
-      for (int c = 0; c < codes.length; c++) {
-        codes[c][i] = taken.get(i)[c];
-      }
-    }
-    return new Batch(first, codes, brokenBefore);
+    return gathered.next(() -> take(deadline)).orElseThrow(() -> silent("a line", patience));
   }
 
-  private Optional<Numbered> take(long deadline) {
+  private Optional<Sample> take(long deadline) {
     while (true) {
       long at = asked ? pace.due() : lines++;
       Optional<String> line =
@@ -141,9 +109,9 @@ final class LineScans implements Scans {
       }
       Optional<ScanLine.Scan> scan = reader.read(line.get());
       if (scan.isPresent()) {
-        return Optional.of(new Numbered(index(scan.get(), at), scan.get().codes()));
+        return Optional.of(new Sample(index(scan.get(), at), scan.get().codes()));
       }
-      if (++broken > MOST_BROKEN) {
+      if (gathered.isTooMuch()) {
         throw session.fault(
             "sampling",
             "'" + Texts.printable(line.get()) + "' is no line of samples",

@@ -13,7 +13,6 @@ final class PlainDigitizer implements Digitizer {
   private static final double ASKED_EVERY_S = 0.1;
 
   private final String role;
-  private final ScpiSession session;
   private final Samples samples;
   private final Scans scans;
   private final ScpiRelay relay;
@@ -21,9 +20,8 @@ final class PlainDigitizer implements Digitizer {
   private long askedAt;
   private long end;
 
-  PlainDigitizer(String role, ScpiSession session, Samples samples, Scans scans, ScpiRelay relay) {
+  PlainDigitizer(String role, Samples samples, Scans scans, ScpiRelay relay) {
     this.role = role;
-    this.session = session;
     this.samples = samples;
     this.scans = scans;
     this.relay = relay;
@@ -36,7 +34,7 @@ final class PlainDigitizer implements Digitizer {
 
   @Override
   public String identity() {
-    return session.identity();
+    return scans.identity();
   }
 
   @Override

@@ -17,6 +17,9 @@ interface Scans {
   @SuppressWarnings("ArrayRecordComponent") // handed over once, to one reader, and never compared
   record Batch(long first, short[][] codes, int broken) {}
 
+  /** The whole identification answer; asked again each time. */
+  String identity();
+
   List<Channel> channels();
 
   /** Whether nothing is missed while the next batch is not asked for. */

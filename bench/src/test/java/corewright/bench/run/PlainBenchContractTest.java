@@ -40,6 +40,13 @@ class PlainBenchContractTest {
     }
   }
 
+  @Nested
+  class InputRegisters extends OfOne {
+    InputRegisters() {
+      super(Digitizing.REGISTERS, "emulated-sd48-registers", Optional.empty());
+    }
+  }
+
   abstract static class OfOne extends BenchContract {
     private final Digitizing digitizing;
     private final String description;

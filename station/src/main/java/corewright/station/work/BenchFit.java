@@ -9,6 +9,7 @@ import corewright.fixtures.describe.Argument;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.Dialect;
+import corewright.fixtures.describe.PortName;
 import corewright.fixtures.describe.Samples;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
@@ -76,6 +77,7 @@ final class BenchFit {
                           "'" + d.id() + "' speaks to a " + d.role(),
                           "Name a dialect for a " + instrument.role())));
     }
+    found.addAll(unanswered(file, bench, dialects));
     for (int i = 0; i < bench.fixture().families().size(); i++) {
       String named = bench.fixture().families().get(i);
       if (!catalogue.familyIds().contains(named)) {
@@ -84,6 +86,29 @@ final class BenchFit {
                 "/fixture/families/" + i,
                 "there is no family '" + named + "'",
                 "Use one of: " + String.join(", ", catalogue.familyIds())));
+      }
+    }
+    return found;
+  }
+
+  /** Registers are no answer: their instrument cannot be found by what it says. */
+  private static List<Mistake> unanswered(
+      JsonFile file, BenchDescription bench, Function<String, Optional<Dialect>> dialects) {
+    List<Mistake> found = new ArrayList<>();
+    for (int i = 0; i < bench.instruments().size(); i++) {
+      Connection instrument = bench.instruments().get(i);
+      boolean registers =
+          dialects
+              .apply(instrument.dialect())
+              .flatMap(Dialect::samples)
+              .filter(s -> s.form() instanceof Samples.Registers)
+              .isPresent();
+      if (registers && PortName.of(instrument.port()) instanceof PortName.Answer) {
+        found.add(
+            file.mistake(
+                "/instruments/" + i + "/port",
+                "what is read over Modbus does not answer *IDN?",
+                "Name its adapter: usb:VENDOR:PRODUCT:SERIAL"));
       }
     }
     return found;

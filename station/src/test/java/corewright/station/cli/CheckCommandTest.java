@@ -208,6 +208,21 @@ class CheckCommandTest {
   }
 
   @Test
+  void whatIsReadOverModbusIsFoundByItsAdapterAlone() throws IOException {
+    String bench = "fixtures/benches/emulated-sd48-registers.json";
+    assertEquals(0, check(edited(bench, "emulated:digitizer", "usb:0403:6001:A1")).code());
+    Ran ran = check(edited(bench, "emulated:digitizer", "idn:COREWRIGHT"));
+    assertEquals(1, ran.code());
+    assertTrue(
+        ran.err().contains("/instruments/2/port: what is read over Modbus does not answer *IDN?"),
+        ran.err());
+    // one question of 8 bytes and one answer of 13, ten times a second
+    Path slow = edited(ARRIVAL, "\"sampleRate_Hz\": 250000", "\"sampleRate_Hz\": 10");
+    Ran fits = check(slow, "--bench", home(bench));
+    assertTrue((fits.out() + fits.err()).contains("210 are needed"), fits.out() + fits.err());
+  }
+
+  @Test
   void aBenchWithAnotherFixtureOrTooSmallInstrumentsIsRefused() throws IOException {
     Ran other = check(home(ARRIVAL), "--bench", home("fixtures/benches/emulated-pv65.json"));
     assertEquals(1, other.code());
