@@ -18,6 +18,12 @@ public record Plug(Measurement resistance, double supply_V, double load_A) {
   private static final double LEAST_OHM = 2;
   private static final double MOST_OHM = 50;
 
+  private static final double MOST_LINK_OHM = 0.02;
+  private static final double MOST_LINK_A = 20;
+
+  /** Enough for an electronic load to draw from. */
+  private static final double LINK_V = 5;
+
   /** The source gives no more than this times what is asked for. */
   private static final double LIMIT = 1.2;
 
@@ -35,6 +41,23 @@ public record Plug(Measurement resistance, double supply_V, double load_A) {
           "a resistor between 2 Ω and 50 Ω is needed, not one of " + resistance);
     }
     return new Plug(resistance, SUPPLY_V, SUPPLY_V / 2 / ohm);
+  }
+
+  /**
+   * A link in the place of a unit, a thick wire, to measure the contacts with: only what they add
+   * is between the two sides then.
+   *
+   * @param ampere what the load shall draw
+   * @throws IllegalArgumentException if it is no link, or too much or too little would flow
+   */
+  public static Plug link(Measurement resistance, double ampere) {
+    if (resistance.unit() != Unit.OHM || !(Math.abs(resistance.value()) <= MOST_LINK_OHM)) {
+      throw new IllegalArgumentException("a link of no more than 20 mΩ is needed");
+    }
+    if (!(ampere >= 0.5 && ampere <= MOST_LINK_A)) {
+      throw new IllegalArgumentException("between 0.5 A and 20 A are sent through the contacts");
+    }
+    return new Plug(resistance, LINK_V, ampere);
   }
 
   /** What it turns into heat while the load draws, W. */

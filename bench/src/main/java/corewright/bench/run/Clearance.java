@@ -10,9 +10,16 @@ import java.util.List;
  * @param reference whether the unit is one of them
  * @param unit why the unit may not be powered where it stands
  * @param operator why the operator may not run it
+ * @param contacts why the fixture's contacts are not good enough
+ * @param second why whoever is named as the second person does not count as one
  */
 public record Clearance(
-    List<String> bench, boolean reference, List<String> unit, List<String> operator) {
+    List<String> bench,
+    boolean reference,
+    List<String> unit,
+    List<String> operator,
+    List<String> contacts,
+    List<String> second) {
   /** Nothing stands against it. */
   public static final Clearance CLEAR = new Clearance(List.of(), false, List.of(), List.of());
 
@@ -20,5 +27,13 @@ public record Clearance(
     bench = List.copyOf(bench);
     unit = List.copyOf(unit);
     operator = List.copyOf(operator);
+    contacts = List.copyOf(contacts);
+    second = List.copyOf(second);
+  }
+
+  /** Nothing is said of contacts and second person. */
+  public Clearance(
+      List<String> bench, boolean reference, List<String> unit, List<String> operator) {
+    this(bench, reference, unit, operator, List.of(), List.of());
   }
 }

@@ -111,6 +111,11 @@ final class OneRun {
         .filter(c -> c.calibration().contains("due "))
         .map(c -> new EquipmentUsed("channel " + c.channel(), identity, c.calibration()))
         .forEach(equipment::add);
+    plan.bench()
+        .contacts()
+        .filter(c -> c.checked().contains("due "))
+        .map(c -> new EquipmentUsed("contacts of the fixture", identity, c.checked()))
+        .ifPresent(equipment::add);
   }
 
   private RunEnd sampled() {

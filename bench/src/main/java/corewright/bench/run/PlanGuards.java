@@ -18,6 +18,7 @@ final class PlanGuards {
           Guard.onPaper("checklist-clear", PlanGuards::checklist),
           Guard.onPaper("unit-may-be-powered", PlanGuards::unit),
           Guard.onPaper("bench-in-control", PlanGuards::control),
+          Guard.onPaper("contacts-good", PlanGuards::contacts),
           Guard.onPaper("operator-authorised", PlanGuards::operator),
           Guard.onPaper("second-person", PlanGuards::secondPerson),
           Guard.onPaper("profile-fits-family", PlanGuards::profile),
@@ -81,6 +82,13 @@ final class PlanGuards {
                 + " unlocks it in writing.");
   }
 
+  private static Answer contacts(RunPlan plan) {
+    return clear(
+        plan.confirmations().clearance().contacts(),
+        "Nothing that was measured speaks against the fixture's contacts.",
+        "Clean or replace the contacts, then measure them with 'condition'.");
+  }
+
   private static Answer operator(RunPlan plan) {
     return clear(
         plan.confirmations().clearance().operator(),
@@ -99,6 +107,11 @@ final class PlanGuards {
     }
     String other = plan.confirmations().secondPerson().orElse("").strip();
     boolean there = !other.isEmpty() && !other.equalsIgnoreCase(plan.operator().strip());
+    List<String> against = plan.confirmations().clearance().second();
+    if (there && !against.isEmpty()) {
+      return Answer.of(
+          false, String.join(" ", against), "Have a second person of the shop confirm by name.");
+    }
     return Answer.of(
         there,
         there

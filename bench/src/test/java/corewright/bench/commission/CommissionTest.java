@@ -18,6 +18,7 @@ import corewright.fixtures.describe.Descriptions;
 import corewright.fixtures.describe.Dialect;
 import corewright.fixtures.emulate.EmulatedBench;
 import corewright.fixtures.emulate.EmulatedBench.Setup;
+import corewright.fixtures.emulate.unit.BenchFault;
 import corewright.fixtures.emulate.unit.Harness;
 import corewright.fixtures.emulate.unit.Miswiring;
 import corewright.fixtures.emulate.unit.UnitParameters;
@@ -127,6 +128,25 @@ class CommissionTest {
     assertEquals(Math.hypot(0.002, 0.00125 / Math.sqrt(12)), noise.get("input").sd(), 1e-4);
   }
 
+  /** 130 mΩ between the place where the input is measured and the unit, by construction. */
+  @Test
+  void aWornPinIsFoundByAKnownCurrentThroughALink() {
+    Setup link = Setup.of(UnitParameters.resistor("sd48", 0.005), 1);
+    Harness worn = BenchFault.WORN_PIN.in(link.harness(), 0.5);
+    Measurement wire = new Measurement(0.005, 0.0005, Unit.OHM);
+    Measurement ohm =
+        on(
+            link.on(worn),
+            bench ->
+                ContactCheck.of(
+                    new Commission(bench, Plug.link(wire, 5), new FakeClock(), new Stop())
+                        .wiring(FRAMING),
+                    BENCH.channels()));
+    assertEquals(0.13, ohm.value(), 2 * ohm.u());
+    assertTrue(ohm.u() < 0.002, ohm.toString());
+    assertThrows(IllegalArgumentException.class, () -> Plug.link(wire, 100));
+  }
+
   @Test
   void aPersonWhoStopsItLeavesEverythingOff() {
     on(
@@ -159,11 +179,14 @@ class CommissionTest {
 
   private static <T> T on(Optional<Miswiring> wrong, Function<BenchInstruments, T> what) {
     Setup sound = Setup.of(UnitParameters.resistor("sd48", OHM), 1);
-    Harness harness = wrong.map(w -> w.in(sound.harness())).orElse(sound.harness());
+    return on(sound.on(wrong.map(w -> w.in(sound.harness())).orElse(sound.harness())), what);
+  }
+
+  private static <T> T on(Setup setup, Function<BenchInstruments, T> what) {
     FakeClock clock = new FakeClock();
     BenchOpener opener =
         new BenchOpener(
-            new MemoryLinks(EmulatedBench.instruments(sound.on(harness).on(() -> 0L)), clock),
+            new MemoryLinks(EmulatedBench.instruments(setup.on(() -> 0L)), clock),
             id -> DIALECTS.computeIfAbsent(id, Descriptions::shippedDialect),
             clock);
     try (BenchInstruments bench = opener.open(BENCH)) {

@@ -85,6 +85,19 @@ class GuardsTest {
                     p,
                     new Clearance(List.of("Unit G1 came to FAIL."), false, List.of(), List.of()))),
         new Case(
+            "contacts-good",
+            "The contacts are worn.",
+            (p, b) ->
+                cleared(
+                    p,
+                    new Clearance(
+                        List.of(),
+                        true,
+                        List.of(),
+                        List.of(),
+                        List.of("The contacts are worn."),
+                        List.of()))),
+        new Case(
             "operator-authorised",
             "Ada may not.",
             (p, b) ->

@@ -12,8 +12,6 @@ import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.BenchDescription.FixtureDescription;
 import corewright.fixtures.describe.Descriptions;
-import corewright.measures.Measurement;
-import corewright.measures.Unit;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
 import corewright.station.demo.CommissioningBench;
@@ -34,8 +32,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -63,9 +59,6 @@ import picocli.CommandLine.Spec;
           + " 60 --resistor '10±0.1' --confirmed-by 'M. Reyes'"
     })
 final class BenchCommand implements Callable<Integer> {
-  private static final Pattern OHM =
-      Pattern.compile("\\s*([0-9.]+)\\s*(?:±|\\+-|\\+/-)\\s*([0-9.]+)\\s*(%?)\\s*(?:Ω|ohm)?\\s*");
-
   @Spec private CommandSpec spec;
   @Mixin private StepOptions step;
 
@@ -321,15 +314,8 @@ final class BenchCommand implements Callable<Integer> {
             "What resistor stands in the place of the unit? Its Ω with U, as 10±0.1 or 10±1%.",
             "Between 2 and 50 Ω; measure it, with its leads. Half of 10 V will fall across it.",
             "--resistor");
-    Matcher form = OHM.matcher(typed.replace(',', '.'));
-    if (!form.matches()) {
-      throw new Refused("'" + typed + "' is no resistor", "Write it as 10±0.1 or 10±1%.");
-    }
     try {
-      double ohm = Double.parseDouble(form.group(1));
-      double half = Double.parseDouble(form.group(2));
-      double u = (form.group(3).isEmpty() ? half : ohm * half / 100) / 2;
-      return Plug.of(new Measurement(ohm, u, Unit.OHM));
+      return Plug.of(OhmText.read(typed));
     } catch (IllegalArgumentException unfit) {
       throw new Refused("'" + typed + "' will not do: " + unfit.getMessage(), "Take another one.");
     }

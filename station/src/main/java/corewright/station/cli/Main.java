@@ -31,6 +31,7 @@ public final class Main implements Runnable {
           CertificateCommand.class,
           CheckCommand.class,
           ClaimCommand.class,
+          ConditionCommand.class,
           ConfirmCommand.class,
           CrankCommand.class,
           DecideCommand.class,

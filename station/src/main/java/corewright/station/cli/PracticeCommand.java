@@ -5,7 +5,9 @@ import corewright.station.work.Home;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -35,6 +37,12 @@ final class PracticeCommand implements Callable<Integer> {
   private long seed;
 
   @Option(
+      names = "--plug",
+      paramLabel = "Ω",
+      description = "A resistor in the place of the unit; 0.005 is a link, for 'condition'.")
+  private @Nullable Double plug;
+
+  @Option(
       names = "--out",
       paramLabel = "FILE",
       defaultValue = "practice-bench.json",
@@ -44,7 +52,8 @@ final class PracticeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     PrintWriter err = spec.commandLine().getErr();
-    try (PracticeBench bench = PracticeBench.open(Home.fromSystem(), family, seed, out)) {
+    try (PracticeBench bench =
+        PracticeBench.open(Home.fromSystem(), family, seed, Optional.ofNullable(plug), out)) {
       err.println("The emulated bench is open; its description is " + bench.description() + ".");
       err.println("Run something on it from another terminal. Press Enter here to close it.");
       err.flush();

@@ -2,11 +2,13 @@ package corewright.station.demo;
 
 import corewright.fixtures.emulate.EmulatedBench;
 import corewright.fixtures.emulate.unit.UnitDraw;
+import corewright.fixtures.emulate.unit.UnitParameters;
 import corewright.station.work.Home;
 import corewright.station.work.Refused;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /**
  * An emulated bench with a healthy unit on it, to practise on: it writes a bench description with
@@ -25,9 +27,11 @@ public final class PracticeBench implements AutoCloseable {
    * Opens it and writes its description.
    *
    * @param family {@code sd48}, {@code ie110} or {@code pv65}
+   * @param plug_ohm a resistor or a link in the place of a unit; empty: a healthy unit
    * @param description the file to write; must not be there yet
    */
-  public static PracticeBench open(Home home, String family, long seed, Path description) {
+  public static PracticeBench open(
+      Home home, String family, long seed, Optional<Double> plug_ohm, Path description) {
     Path shipped = home.benches().resolve("emulated-" + family + ".json");
     if (!Files.isRegularFile(shipped)) {
       throw new Refused(
@@ -38,7 +42,12 @@ public final class PracticeBench implements AutoCloseable {
       throw new Refused(description + " is there already", "Name a new file with --out.");
     }
     try {
-      EmulatedBench bench = EmulatedBench.open(new UnitDraw(seed).healthy(family), seed);
+      EmulatedBench bench =
+          EmulatedBench.open(
+              plug_ohm
+                  .map(ohm -> UnitParameters.resistor(family, ohm))
+                  .orElseGet(() -> new UnitDraw(seed).healthy(family)),
+              seed);
       String text = Files.readString(shipped);
       for (var port : bench.ports().entrySet()) {
         text = text.replace("emulated:" + port.getKey(), port.getValue());

@@ -1,7 +1,6 @@
 package corewright.station.work;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.BenchDescription.ChannelCalibration;
@@ -9,11 +8,7 @@ import corewright.fixtures.describe.Descriptions;
 import corewright.measures.Figures;
 import corewright.measures.statistics.CalibrationLine;
 import corewright.reports.ledger.Ledger;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -100,7 +95,8 @@ public final class Calibrating {
             // What is not taken away is not known any better: JCGM 100, F.2.4.5.
             Math.hypot(Math.hypot(line.uSlope(), line.slope()), asked.meterGain_rel()),
             Math.hypot(line.uZero(), line.zero()),
-            asked.meter() + ", due " + asked.due());
+            asked.meter() + ", due " + asked.due(),
+            before.noise());
     Optional<String> out = out(found, before, asked);
     ledger
         .benches()
@@ -154,29 +150,19 @@ public final class Calibrating {
     return sentence;
   }
 
-  /** The file with the new entry, its revision counted up; what it said before lies beside it. */
   private static Path write(Path file, BenchDescription bench, ChannelCalibration after) {
-    Path old = file.resolveSibling(file.getFileName() + ".revision-" + bench.revision());
-    ObjectMapper mapper = new ObjectMapper();
-    try {
-      ObjectNode tree = (ObjectNode) mapper.readTree(file.toFile());
-      tree.put("revision", bench.revision() + 1);
-      for (JsonNode channel : tree.withArray("channels")) {
-        if (channel.path("channel").asText().equals(after.channel())) {
-          ((ObjectNode) channel)
-              .put("gain_rel", after.gain_rel())
-              .put("offset", after.offset())
-              .put("calibration", after.calibration());
-        }
-      }
-      Files.copy(file, old, StandardCopyOption.REPLACE_EXISTING);
-      Path next = file.resolveSibling(file.getFileName() + ".new");
-      mapper.writerWithDefaultPrettyPrinter().writeValue(next.toFile(), tree);
-      Files.move(next, file, StandardCopyOption.REPLACE_EXISTING);
-      return old;
-    } catch (IOException e) {
-      throw new UncheckedIOException(
-          "the calibration is in the record, but " + file + " cannot be written", e);
-    }
+    return BenchRevision.write(
+        file,
+        bench,
+        tree -> {
+          for (JsonNode channel : tree.withArray("channels")) {
+            if (channel.path("channel").asText().equals(after.channel())) {
+              ((ObjectNode) channel)
+                  .put("gain_rel", after.gain_rel())
+                  .put("offset", after.offset())
+                  .put("calibration", after.calibration());
+            }
+          }
+        });
   }
 }

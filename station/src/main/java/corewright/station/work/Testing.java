@@ -32,6 +32,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Tests a unit on a bench: the ledger knows of the run before anything is energised. */
 public final class Testing {
@@ -119,7 +120,7 @@ public final class Testing {
         request.tag(),
         family,
         profile,
-        request.bench(),
+        new BenchCondition(ledger).known(request.bench()),
         request.operator(),
         folders.captures(),
         confirmations(family, dossier, request, clearance(request)),
@@ -165,10 +166,16 @@ public final class Testing {
 
   private Clearance clearance(Request request) {
     BenchDescription bench = request.bench();
+    BenchCondition condition = new BenchCondition(ledger);
     return new Clearance(
-        ledger.benches().standing(bench.id()).locked(),
+        Stream.concat(
+                ledger.benches().standing(bench.id()).locked().stream(),
+                condition.noiseAgainst(bench).stream())
+            .toList(),
         bench.reference(request.tag()).isPresent(),
         ledger.lives().standing(request.tag()).life().notPowered().stream().toList(),
+        List.of(),
+        condition.contactsAgainst(bench),
         List.of());
   }
 

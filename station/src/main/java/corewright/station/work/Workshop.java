@@ -191,6 +191,11 @@ public final class Workshop implements AutoCloseable {
     return new ShiftCheck(catalogue, ledger);
   }
 
+  /** Noise and contacts of benches. */
+  public BenchCondition benchCondition() {
+    return new BenchCondition(ledger);
+  }
+
   /** Channels of benches, against a meter. */
   public Calibrating calibrating() {
     return new Calibrating(ledger);

@@ -182,6 +182,7 @@ class ShiftCheckTest {
         b.channels(),
         b.fixture(),
         units,
+        b.contacts(),
         b.trip_s(),
         b.origin());
   }

@@ -90,7 +90,7 @@ public final class Commissioning {
   }
 
   /** As fast as digitizer and line carry, and no faster than a run would sample. */
-  private static Framing framing(Digitizer digitizer, BenchDescription draft) {
+  static Framing framing(Digitizer digitizer, BenchDescription draft) {
     double line = draft.instrument("digitizer").orElseThrow().bytesPerSecond();
     int channels = digitizer.channels().size();
     return IntStream.of(RATES_HZ)
@@ -142,11 +142,14 @@ public final class Commissioning {
             .orElse(UNKNOWN);
     double zero =
         Optional.ofNullable(rest.get(name)).map(s -> Math.hypot(s.mean(), s.u())).orElse(0.0);
+    Optional<Double> noise =
+        Optional.ofNullable(rest.get(name)).map(s -> rounded(s.sd())).filter(n -> n > 0);
     return new ChannelCalibration(
         name,
         rounded(gain),
         rounded(zero),
-        emulated ? "not calibrated (emulated)" : "not calibrated");
+        emulated ? "not calibrated (emulated)" : "not calibrated",
+        noise);
   }
 
   /** Up, to two figures: nobody reads more of an uncertainty. */

@@ -1,0 +1,80 @@
+package corewright.station.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import corewright.bench.run.Clock;
+import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.Descriptions;
+import corewright.fixtures.emulate.EmulatedBench;
+import corewright.fixtures.emulate.EmulatedBench.Setup;
+import corewright.fixtures.emulate.unit.BenchFault;
+import corewright.fixtures.emulate.unit.Harness;
+import corewright.fixtures.emulate.unit.UnitParameters;
+import corewright.profiles.Catalogue;
+import corewright.station.work.ShopFile;
+import corewright.station.work.Workshop;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A bench with a worn pin (0.25 Ω) and noisy converters, and a file that states better. */
+class ConditionCommandTest {
+  @TempDir private Path folder;
+
+  @Test
+  void noiseAndContactsAreKeptWithTheBenchAndStopItWhereTheyAreTooMuch() throws IOException {
+    Setup link = Setup.of(UnitParameters.resistor("sd48", 0.005), 1);
+    Harness worn =
+        BenchFault.NOISY_OUTPUT.in(BenchFault.WORN_PIN.in(link.harness(), 1), 0); // three times
+    Path shop = folder.resolve("shop");
+    Path file = folder.resolve("bench.json");
+    try (EmulatedBench emulated = EmulatedBench.open(link.on(worn))) {
+      Files.writeString(file, described(emulated.ports()));
+      Typing found =
+          Typing.inShop(
+              shop,
+              "",
+              "condition",
+              "--bench=" + file,
+              "--link=0.005±0.001",
+              "--due=2027-02-28",
+              "--confirmed-by=M. Reyes",
+              "--json");
+      assertEquals(ExitCodes.BENCH_FAULT, found.code(), found.err());
+      JsonNode contacts = found.json().get("contacts");
+      assertEquals(0.25, contacts.get("ohm").asDouble(), 2 * contacts.get("u").asDouble());
+      assertEquals(1, found.json().get("stopped").size(), found.out());
+    }
+    BenchDescription bench = Descriptions.bench(file);
+    assertEquals(2, bench.revision());
+    String checked = bench.contacts().orElseThrow().checked();
+    assertTrue(checked.endsWith("Ω, due 2027-02-28"), checked);
+    try (Workshop workshop =
+        Workshop.open(Catalogue.ofHome(), shop, ShopFile.in(shop), "bench", Clock.system())) {
+      String against = workshop.benchCondition().contactsAgainst(bench).get(0);
+      assertTrue(against.contains("the limit is 0.0500 Ω"), against);
+      // 9 mV of noise, 4 mV stated: √(81 − 16) = 8.1 mV, beside 12 mV of the zero
+      double now = workshop.benchCondition().known(bench).channels().get(1).offset();
+      assertEquals(Math.hypot(0.012, Math.sqrt(0.009 * 0.009 - 0.004 * 0.004)), now, 2e-4);
+      assertEquals(0, workshop.benchCondition().noiseAgainst(bench).size());
+    }
+  }
+
+  private static String described(Map<String, String> ports) throws IOException {
+    Path shipped =
+        Path.of(System.getProperty("corewright.home"), "fixtures/benches/emulated-sd48.json");
+    String text = Files.readString(shipped);
+    for (Map.Entry<String, String> port : ports.entrySet()) {
+      text = text.replace("emulated:" + port.getKey(), port.getValue());
+    }
+    return text.replace(
+            "\"offset\": 0.012, \"calibration\": \"not calibrated\"",
+            "\"offset\": 0.012, \"calibration\": \"not calibrated\", \"noise\": 0.004")
+        .replace("\"trip_s\"", "\"contacts\": {\"limit_ohm\": 0.05},\n  \"trip_s\"");
+  }
+}
