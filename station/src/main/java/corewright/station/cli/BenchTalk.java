@@ -64,26 +64,30 @@ final class BenchTalk {
     for (Answering port : heard) {
       part(port, said).ifPresent(p -> take(p, port, byPath, line_Bps));
     }
+    boolean plain =
+        Optional.ofNullable(found.get("digitizer")).filter(c -> !c.dialect().isEmpty()).isPresent();
+    List<String> needed = new ArrayList<>(List.of("source", "digitizer", "switch", "interlock"));
+    if (plain) {
+      needed.add("relay");
+    }
+    require(needed);
     if (byHand || (!found.containsKey("load") && isSetByHand())) {
       found.put(
           "load",
           new Connection("load", "set by hand", 115_200, 1, Connection.BY_HAND, "not calibrated"));
     }
-    boolean plain =
-        Optional.ofNullable(found.get("digitizer")).filter(c -> !c.dialect().isEmpty()).isPresent();
-    List<String> needed =
-        new ArrayList<>(List.of("load", "source", "digitizer", "switch", "interlock"));
-    if (plain) {
-      needed.add("relay");
-    }
-    needed.removeAll(found.keySet());
-    if (!needed.isEmpty()) {
+    require(List.of("load"));
+    return List.copyOf(found.values());
+  }
+
+  private void require(List<String> roles) {
+    List<String> missing = roles.stream().filter(r -> !found.containsKey(r)).toList();
+    if (!missing.isEmpty()) {
       throw new Refused(
-          "No port answers as " + String.join(", ", needed.stream().map(PARTS::get).toList()),
+          "No port answers as " + String.join(", ", missing.stream().map(PARTS::get).toList()),
           "Switch it on, look at its cable and line rate (--baud), and write its dialect where"
               + " nobody has described it yet; then begin again.");
     }
-    return List.copyOf(found.values());
   }
 
   private Optional<Candidate> part(Answering port, Map<String, Candidate> said) {

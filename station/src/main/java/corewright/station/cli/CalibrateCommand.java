@@ -83,6 +83,7 @@ final class CalibrateCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Workshop workshop = step.open(Descriptions.bench(bench).id())) {
+      FutureDay.require(due, workshop.today());
       Calibrating.Result result =
           workshop
               .calibrating()

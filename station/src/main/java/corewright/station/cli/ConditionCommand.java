@@ -88,11 +88,12 @@ final class ConditionCommand implements Callable<Integer> {
     Optional<Plug> plug = Optional.ofNullable(link).map(this::plug);
     LocalDate again = due(plug.isPresent());
     PrintWriter err = spec.commandLine().getErr();
-    plug.ifPresent(p -> confirm(p, err));
     Clock clock = Clock.system();
     SerialLinks serial = new SerialLinks(clock);
     try (StopKeys keys = new StopKeys();
         Workshop workshop = step.open(described.id())) {
+      FutureDay.require(again, workshop.today());
+      plug.ifPresent(p -> confirm(p, err));
       Optional<Hands> hands = Optional.of(new AskedAtTerminal(step.by, err));
       Found found =
           new Conditioning(Home.fromSystem(), new SocketLinks(clock, serial), serial::list, clock)

@@ -1,5 +1,7 @@
 package corewright.station.cli;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Objects;
 import java.util.logging.Level;
@@ -103,9 +105,19 @@ public final class Main implements Runnable {
   private static CommandLine of(List<Class<?>> commands) {
     CommandLine line = new CommandLine(new Main());
     commands.forEach(line::addSubcommand);
+    line.registerConverter(LocalDate.class, Main::day);
     line.setExecutionExceptionHandler(new FaultWords()).setCaseInsensitiveEnumValuesAllowed(true);
     line.getSubcommands().values().forEach(Main::listExitCodes);
     return line;
+  }
+
+  private static LocalDate day(String typed) {
+    try {
+      return LocalDate.parse(typed.strip());
+    } catch (DateTimeParseException none) {
+      throw new CommandLine.TypeConversionException(
+          "'" + typed + "' is no day; write year, month, day, as 2027-11-29");
+    }
   }
 
   private static void listExitCodes(CommandLine command) {

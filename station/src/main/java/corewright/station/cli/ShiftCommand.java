@@ -11,8 +11,10 @@ import corewright.station.work.Workshop;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -78,23 +80,34 @@ final class ShiftCommand implements Callable<Integer> {
       }
       ShiftCheck shift = workshop.shiftCheck();
       ShiftCheck.State state = shift.state(described, workshop.today(), workshop.zone());
+      List<String> condition =
+          Stream.concat(
+                  workshop.benchCondition().noiseAgainst(described).stream(),
+                  workshop.benchCondition().contactsAgainst(described).stream())
+              .toList();
       PrintWriter out = spec.commandLine().getOut();
       if (step.json) {
-        out.println(RecordJson.text(json(described, state)));
+        out.println(RecordJson.text(json(described, state, condition)));
       } else {
-        print(described, state, new WallTime(workshop.zone()), out);
+        print(described, state, condition, new WallTime(workshop.zone()), out);
       }
       Optional.ofNullable(charts)
           .ifPresent(
               folder ->
                   BenchCharts.draw(shift, described, folder)
                       .forEach(file -> spec.commandLine().getErr().println("Chart  " + file)));
-      return state.locked().isEmpty() ? ExitCodes.DONE : ExitCodes.BENCH_FAULT;
+      return state.locked().isEmpty() && condition.isEmpty()
+          ? ExitCodes.DONE
+          : ExitCodes.BENCH_FAULT;
     }
   }
 
   private void print(
-      BenchDescription described, ShiftCheck.State state, WallTime time, PrintWriter out) {
+      BenchDescription described,
+      ShiftCheck.State state,
+      List<String> condition,
+      WallTime time,
+      PrintWriter out) {
     out.println(
         "Bench "
             + described.id()
@@ -123,6 +136,10 @@ final class ShiftCommand implements Callable<Integer> {
                 + unit.unit().tag());
       }
     }
+    condition.forEach(against -> out.println("STOPPED  " + against));
+    described
+        .contacts()
+        .ifPresent(c -> out.println("Contacts of the fixture: " + c.checked() + "."));
     state
         .suspects()
         .forEach(s -> out.println("SUSPECT  " + s.tag() + "  run " + s.run() + ": " + s.why()));
@@ -132,11 +149,13 @@ final class ShiftCommand implements Callable<Integer> {
     return (unit.good() ? "in order " : "NOT in order ") + time.words(Instant.parse(event.when()));
   }
 
-  private static ObjectNode json(BenchDescription described, ShiftCheck.State state) {
+  private static ObjectNode json(
+      BenchDescription described, ShiftCheck.State state, List<String> condition) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("bench", described.id());
     json.put("locked", !state.locked().isEmpty());
     state.locked().forEach(json.putArray("because")::add);
+    condition.forEach(json.putArray("stopped")::add);
     var units = json.putArray("referenceUnits");
     for (ShiftCheck.Unit unit : state.units()) {
       units

@@ -85,7 +85,10 @@ public final class Calibrating {
                 () ->
                     new Refused(
                         "Bench " + bench.id() + " has no channel " + asked.channel(),
-                        "Name one of those in its file."));
+                        "It has "
+                            + String.join(
+                                ", ", bench.channels().stream().map(c -> c.channel()).toList())
+                            + "."));
     Levels found = Levels.read(asked.found());
     Optional<Levels> left = asked.left().map(Levels::read);
     CalibrationLine line = left.orElse(found).line();

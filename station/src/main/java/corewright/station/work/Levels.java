@@ -2,7 +2,6 @@ package corewright.station.work;
 
 import corewright.measures.statistics.CalibrationLine;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,7 +30,9 @@ record Levels(List<Double> meter, List<Double> u, List<Double> bench) {
     try {
       lines = Files.readAllLines(file, StandardCharsets.UTF_8);
     } catch (IOException e) {
-      throw new UncheckedIOException("the levels cannot be read from " + file, e);
+      throw new Refused(
+          "The levels cannot be read from " + file + (Files.exists(file) ? "" : ": no such file"),
+          "Name a text file (UTF-8) with a line for each level: meter;u;bench.");
     }
     Levels levels = new Levels(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     for (int i = 0; i < lines.size(); i++) {

@@ -91,7 +91,10 @@ public final class SignedLimits {
             .filter(h -> h.what().equals(what))
             .findFirst()
             .orElseThrow(
-                () -> new Refused("There are no limits called '" + what + "'", "Choose a file."));
+                () ->
+                    new Refused(
+                        "There are no limits called '" + what + "'",
+                        "'corewright sign' without a name lists those that there are."));
     if (!sha256.isEmpty() && !sha256.equals(now.sha256())) {
       throw new Refused(
           "The file of " + what + " has changed since it was shown",

@@ -10,7 +10,8 @@ import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.Descriptions;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
@@ -63,19 +64,42 @@ class CalibrateCommandTest extends Commands {
     assertEquals(1, Descriptions.bench(bench).revision());
   }
 
+  @Test
+  void whatCannotBeReadAndADayThatIsNoneAreSaidInWordsAndNotAsAFaultOfTheProgram()
+      throws Exception {
+    Path bench = folder.resolve("bench.json");
+    Files.copy(
+        Path.of(System.getProperty("corewright.home"), "fixtures/benches/emulated-sd48.json"),
+        bench);
+    assertEquals(1, calibrate(bench, "none.csv"));
+    assertTrue(err.toString().contains("from none.csv: no such file"), err.toString());
+    String ten = levels("ten.csv", 1, 0);
+    assertEquals(2, calibrate(bench, ten, "--due=soon"));
+    assertTrue(err.toString().contains("'soon' is no day; write year"), err.toString());
+    assertFalse(err.toString().contains("java."), err.toString());
+    assertEquals(1, calibrate(bench, ten, "--due=2020-02-02"));
+    assertTrue(err.toString().contains("Due again on 2020-02-02"), err.toString());
+    assertEquals(1, calibrate(bench, ten, "--channel=boost"));
+    assertTrue(err.toString().contains("It has input, output, load, inp"), err.toString());
+    assertEquals(1, Descriptions.bench(bench).revision());
+  }
+
   private int calibrate(Path bench, String found, String... more) {
-    String[] words = {
-      "calibrate",
-      "--bench=" + bench,
-      "--channel=output",
-      "--found=" + found,
-      "--meter=meter 4711, K-88",
-      "--due=2027-11-29",
-      "--shop=" + folder.resolve("shop")
-    };
-    String[] all = Arrays.copyOf(words, words.length + more.length);
-    System.arraycopy(more, 0, all, words.length, more.length);
-    return run(all);
+    List<String> words =
+        new ArrayList<>(
+            List.of(
+                "calibrate",
+                "--bench=" + bench,
+                "--channel=output",
+                "--found=" + found,
+                "--meter=meter 4711, K-88",
+                "--due=2027-11-29",
+                "--shop=" + folder.resolve("shop")));
+    for (String word : more) { // given anew instead of what stands there
+      words.removeIf(w -> w.contains("=") && w.startsWith(word.replaceAll("=.*", "=")));
+      words.add(word);
+    }
+    return run(words.toArray(String[]::new));
   }
 
   /** As a spreadsheet with decimal commas writes them. */

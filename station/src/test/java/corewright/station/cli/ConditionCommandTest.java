@@ -50,6 +50,9 @@ class ConditionCommandTest {
       assertEquals(0.25, contacts.get("ohm").asDouble(), 2 * contacts.get("u").asDouble());
       assertEquals(1, found.json().get("stopped").size(), found.out());
     }
+    Typing shift = Typing.inShop(shop, "", "shift", "--bench=" + file);
+    assertEquals(ExitCodes.BENCH_FAULT, shift.code(), shift.err());
+    assertTrue(shift.out().contains("STOPPED  The contacts of fixture EF-SD48"), shift.out());
     BenchDescription bench = Descriptions.bench(file);
     assertEquals(2, bench.revision());
     String checked = bench.contacts().orElseThrow().checked();
