@@ -60,6 +60,8 @@ final class VisitRows {
   private final Map<String, Optional<LocalDate>> days = new HashMap<>();
   private final Map<String, String> customers = new HashMap<>();
   private final Map<String, List<String>> outcomes = new HashMap<>();
+  private String begun = "none yet";
+  private LocalDate day = LocalDate.EPOCH;
 
   private VisitRows(Handle handle) {
     this.handle = handle;
@@ -95,6 +97,10 @@ final class VisitRows {
     int outcome = text.indexOf(END, customer) + 1;
     String tag = text.substring(0, number - 1);
     int visit = Integer.parseInt(text, number, received - 1, 10);
+    if (!text.startsWith(begun, received)) { // many in a row came on one day
+      begun = text.substring(received, shipped - 1);
+      day = LocalDate.parse(begun);
+    }
     List<String> came = outcome(text.substring(outcome), tag, visit);
     return new VisitFact(
         tag,
@@ -103,7 +109,7 @@ final class VisitRows {
         came.get(1),
         came.get(2),
         customers.computeIfAbsent(text.substring(customer, outcome - 1), c -> c),
-        day(text.substring(received, shipped - 1)).orElseThrow(),
+        day,
         came.get(3),
         came.get(4),
         came.get(5),
@@ -111,7 +117,7 @@ final class VisitRows {
         came.get(7),
         !came.get(8).equals("0"),
         came.get(9),
-        day(text.substring(shipped, customer - 1)));
+        left(text.substring(shipped, customer - 1)));
   }
 
   /** A name that holds the separator makes too many cells; then they are asked for one by one. */
@@ -145,7 +151,7 @@ final class VisitRows {
         .one();
   }
 
-  private Optional<LocalDate> day(String text) {
+  private Optional<LocalDate> left(String text) {
     return days.computeIfAbsent(
         text, t -> t.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(t)));
   }

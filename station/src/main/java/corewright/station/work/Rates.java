@@ -2,7 +2,6 @@ package corewright.station.work;
 
 import corewright.reports.ledger.VisitFact;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,16 +54,6 @@ final class Rates {
   private static final class Split {
     private final List<String> hits = new ArrayList<>();
     private final List<String> others = new ArrayList<>();
-  }
-
-  /** From reception to shipping, of those that left, the shortest first. */
-  static List<Long> daysToShipping(List<VisitFact> visits) {
-    List<Long> days = new ArrayList<>();
-    for (VisitFact v : visits) {
-      v.shipped().ifPresent(left -> days.add(left.toEpochDay() - v.received().toEpochDay()));
-    }
-    Collections.sort(days);
-    return days;
   }
 
   static String build(VisitFact v) {

@@ -30,11 +30,14 @@ public final class Returns {
   private static final double DAYS_IN_A_MONTH = 365.25 / 12;
 
   private final List<Out> out = new ArrayList<>();
+  private final LocalDate today;
+  private final List<Lifetime> lifetimes;
 
   /** A sealed unit that left, and when it came back. */
   private record Out(String tag, LocalDate left, Optional<LocalDate> back, boolean failed) {}
 
-  Returns(List<VisitFact> visits, List<Claim> claims) {
+  Returns(List<VisitFact> visits, List<Claim> claims, LocalDate today) {
+    this.today = today;
     Map<String, Map<Integer, Claim>> first = new HashMap<>();
     claims.forEach(
         c -> first.computeIfAbsent(c.tag(), t -> new HashMap<>()).putIfAbsent(c.shippedVisit(), c));
@@ -50,6 +53,7 @@ public final class Returns {
                 claim.filter(c -> !NOT_ITS_OWN.contains(c.claimClass())).isPresent()));
       }
     }
+    lifetimes = lifetimes();
   }
 
   /**
@@ -85,7 +89,7 @@ public final class Returns {
   }
 
   /** Back within some days, among those that left at least so long ago. */
-  Rate within(int days, LocalDate today) {
+  Rate within(int days) {
     List<String> hits = new ArrayList<>();
     List<String> others = new ArrayList<>();
     for (Out o : out) {
@@ -127,16 +131,16 @@ public final class Returns {
       Interval interval,
       List<String> tags) {}
 
-  List<Alive> survival(LocalDate today) {
+  List<Alive> survival() {
     Map<Double, List<String>> failed = new HashMap<>();
     for (Out o : out) {
       if (o.failed) {
-        failed.computeIfAbsent(months(o, today), m -> new ArrayList<>()).add(o.tag);
+        failed.computeIfAbsent(months(days(o)), m -> new ArrayList<>()).add(o.tag);
       }
     }
     return out.isEmpty()
         ? List.of()
-        : KaplanMeier.of(lifetimes(today)).steps().stream()
+        : KaplanMeier.of(lifetimes).steps().stream()
             .map(
                 s ->
                     new Alive(
@@ -149,31 +153,35 @@ public final class Returns {
             .toList();
   }
 
-  private static double months(Out o, LocalDate today) {
-    return Math.max(0.5, (double) ChronoUnit.DAYS.between(o.left, o.back.orElse(today)))
-        / DAYS_IN_A_MONTH;
+  private long days(Out o) {
+    return Math.max(0, ChronoUnit.DAYS.between(o.left, o.back.orElse(today)));
+  }
+
+  /** Whoever came back on the day they left lasted half of it. */
+  private static double months(long days) {
+    return Math.max(0.5, (double) days) / DAYS_IN_A_MONTH;
   }
 
   /** Those that lasted equally long together: a large shop has a million units, and few days. */
-  private List<Lifetime> lifetimes(LocalDate today) {
-    Map<Double, long[]> byTime = new TreeMap<>();
+  private List<Lifetime> lifetimes() {
+    Map<Long, long[]> byDays = new HashMap<>();
     for (Out o : out) {
-      byTime.computeIfAbsent(months(o, today), m -> new long[2])[o.failed ? 1 : 0]++;
+      byDays.computeIfAbsent(days(o), d -> new long[2])[o.failed ? 1 : 0]++;
     }
-    List<Lifetime> lifetimes = new ArrayList<>();
-    byTime.forEach(
-        (months, count) -> {
-          for (int failed = 0; failed < count.length; failed++) {
-            if (count[failed] > 0) {
-              lifetimes.add(new Lifetime(months, failed == 1, count[failed]));
-            }
-          }
-        });
-    return lifetimes;
+    List<Lifetime> equal = new ArrayList<>();
+    new TreeMap<>(byDays)
+        .forEach(
+            (days, count) -> {
+              for (int failed = 0; failed < count.length; failed++) {
+                if (count[failed] > 0) {
+                  equal.add(new Lifetime(months(days), failed == 1, count[failed]));
+                }
+              }
+            });
+    return equal;
   }
 
-  Line weibull(LocalDate today) {
-    List<Lifetime> lifetimes = lifetimes(today);
+  Line weibull() {
     long failures = out.stream().filter(Out::failed).count();
     long inService = out.size() - failures;
     try {

@@ -57,7 +57,7 @@ public record Scorecard(
             cores,
             v -> v.sealed() && v.shipped().isPresent(),
             v -> claimed.contains(v.tag() + "/" + v.visit())),
-        median(cores));
+        DaysTaken.toShip(cores).rank(0.5));
   }
 
   private static boolean isDecided(VisitFact v) {
@@ -70,10 +70,5 @@ public record Scorecard(
         "",
         cores.stream().filter(looked.and(hit)).map(VisitFact::tag).toList(),
         cores.stream().filter(looked.and(hit.negate())).map(VisitFact::tag).toList());
-  }
-
-  private static Optional<Long> median(List<VisitFact> cores) {
-    List<Long> days = Rates.daysToShipping(cores);
-    return days.isEmpty() ? Optional.empty() : Optional.of(days.get((days.size() - 1) / 2));
   }
 }

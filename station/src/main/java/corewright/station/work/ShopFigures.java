@@ -89,7 +89,7 @@ public record ShopFigures(
       Period period,
       LocalDate today) {
     List<VisitFact> visits = all.stream().filter(period::holds).toList();
-    Returns returns = new Returns(visits, claims);
+    Returns returns = new Returns(visits, claims, today);
     List<Rate> noFault = new ArrayList<>(Rates.noFaultFound(visits, v -> ""));
     noFault.addAll(Rates.noFaultFound(visits, VisitFact::customer));
     List<Confirmed> faults = of(visits, confirmed);
@@ -106,9 +106,9 @@ public record ShopFigures(
             tags(faults.stream().filter(c -> !c.predicted().equals(c.fault())).toList())),
         expected(faults),
         returns.table(),
-        List.of(returns.within(30, today), returns.within(90, today)),
-        returns.weibull(today),
-        returns.survival(today),
+        List.of(returns.within(30), returns.within(90)),
+        returns.weibull(),
+        returns.survival(),
         Scorecard.of(visits, claims),
         turnaround(visits));
   }
@@ -168,14 +168,8 @@ public record ShopFigures(
   }
 
   private static Turnaround turnaround(List<VisitFact> visits) {
-    List<Long> days = Rates.daysToShipping(visits);
-    return new Turnaround(days.size(), rank(days, 0.5), rank(days, 0.9));
-  }
-
-  private static Optional<Long> rank(List<Long> sorted, double share) {
-    return sorted.isEmpty()
-        ? Optional.empty()
-        : Optional.of(sorted.get((int) Math.ceil(share * sorted.size()) - 1));
+    DaysTaken days = DaysTaken.toShip(visits);
+    return new Turnaround(days.n(), days.rank(0.5), days.rank(0.9));
   }
 
   private static List<String> tags(List<Confirmed> confirmed) {
