@@ -146,19 +146,24 @@ public final class Browser implements AutoCloseable {
   }
 
   /**
-   * What axe-core finds serious or critical on the page, each a line; WCAG 2.2, A and AA. axe-core
-   * 4.11, by others.
+   * What axe-core finds serious or critical on the page, in the light and in the dark, each a line;
+   * WCAG 2.2, A and AA. axe-core 4.11, by others. A page is turned dark where it stands: it is told
+   * by one attribute alone.
    */
   @SuppressWarnings("unchecked")
   public List<String> barriers() {
     driver.executeScript(axe());
     return (List<String>)
         driver.executeAsyncScript(
-            "const done = arguments[arguments.length - 1];axe.run(document, {runOnly:"
-                + " ['wcag2a','wcag2aa','wcag21a','wcag21aa','wcag22aa']}).then(r =>"
-                + " done(r.violations.filter(v => v.impact === 'serious' || v.impact ==="
-                + " 'critical').flatMap(v => v.nodes.map(n => v.id + ': ' + n.target + ' ' +"
-                + " n.failureSummary))), e => done(['axe: ' + e]));");
+            "const done = arguments[arguments.length - 1], root = document.documentElement,"
+                + " was = root.dataset.mode; const look = async (mode) => { root.dataset.mode ="
+                + " mode; const r = await axe.run(document, {runOnly:"
+                + " ['wcag2a','wcag2aa','wcag21a','wcag21aa','wcag22aa']});"
+                + " return r.violations.filter(v => v.impact === 'serious' || v.impact ==="
+                + " 'critical').flatMap(v => v.nodes.map(n => mode + ' ' + v.id + ': ' + n.target"
+                + " + ' ' + n.failureSummary)); };"
+                + " (async () => { try { done([...await look('light'), ...await look('dark')]); }"
+                + " catch (e) { done(['axe: ' + e]); } finally { root.dataset.mode = was; } })();");
   }
 
   private static String axe() {

@@ -73,18 +73,7 @@ public final class HostileShop {
       String tag = receive(shop, clock);
       Path record = folder.resolve("weak.csv");
       Files.writeString(record, weak());
-      RunRecord run =
-          shop.importing()
-              .take(
-                  new Importing.Request(
-                      tag,
-                      record,
-                      Optional.empty(),
-                      Optional.empty(),
-                      Optional.empty(),
-                      Optional.empty(),
-                      Visit.OWNER),
-                  new RunIds("import", new Random(1)));
+      RunRecord run = tested(shop, tag, record, 1);
       shop.decide(tag, Visit.OWNER);
       shop.ledger().runs().amend(run.id(), SCRIPT, IMG, Visit.OWNER);
       shop.ledger()
@@ -103,6 +92,31 @@ public final class HostileShop {
       shop.ledger().facts().confirm(tag, SCRIPT, "", Visit.OWNER);
       return new Made(tag, run.id(), receive(shop, clock));
     }
+  }
+
+  /** A unit that is practised on was tested, and is weak. */
+  static void tested(Path folder, String tag) throws IOException {
+    Path practice = folder.resolve("practice");
+    Path record = Files.writeString(practice.resolve("weak.csv"), weak());
+    try (Workshop shop =
+        Workshop.open(
+            Catalogue.ofHome(), practice, ShopFile.in(folder), "looks", new MiddayClock())) {
+      tested(shop, tag, record, 2);
+    }
+  }
+
+  private static RunRecord tested(Workshop shop, String tag, Path record, int seed) {
+    return shop.importing()
+        .take(
+            new Importing.Request(
+                tag,
+                record,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Visit.OWNER),
+            new RunIds("import", new Random(seed)));
   }
 
   private static String receive(Workshop shop, Clock clock) {

@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,7 +64,12 @@ class WayOfACoreBrowserTest {
       press(browser, "button[value=certificate]");
       browser.until(
           () -> browser.driver().getCurrentUrl().contains("/papers/" + TAG), "the specimen opened");
+      provesNothing();
+      claimed(browser, visit);
     }
+  }
+
+  private void provesNothing() {
     try (Workshop workshop = Visit.workshop(shop)) {
       List<RunRecord> runs = workshop.ledger().dossier(TAG).runs();
       RunRecord last = runs.get(runs.size() - 1);
@@ -73,6 +79,24 @@ class WayOfACoreBrowserTest {
       Life life = workshop.ledger().lives().standing(TAG).life();
       assertTrue(life.after(Act.SEAL).isEmpty(), "what an emulated bench shows proves nothing");
     }
+  }
+
+  /** On a real bench it would have left, and come back. */
+  private void claimed(Browser browser, Visit visit) {
+    Bench.passes(shop, TAG, Source.BENCH);
+    visit.get("/handover/" + TAG);
+    visit.post("/handover/" + TAG + "/seal", Map.of("number", "8120", "mark", "under rib 3"));
+    visit.post("/handover/" + TAG + "/ship", Map.of("carrier", "post", "tracking", "0034"));
+    Map<String, String> claim = Map.of("unit", TAG, "symptom", "dies when hot", "hours", "120");
+    assertEquals("/cameback/" + TAG, Visit.location(visit.post("/cameback", claim)));
+    browser.go(visit.at("/cameback/" + TAG));
+    assertEquals(List.of(), browser.barriers());
+    Map<String, String> back = CounterTest.core("0698-114");
+    back.put("unit", TAG);
+    Visit.location(visit.post("/counter", back));
+    browser.go(visit.at("/cameback/" + TAG));
+    assertTrue(browser.text("main").contains("Is it our unit"), browser.text("main"));
+    assertEquals(List.of(), browser.barriers());
   }
 
   /** A refusal leaves everything that was typed; axe-core finds nothing serious on the way. */
@@ -154,8 +178,7 @@ class WayOfACoreBrowserTest {
   }
 
   private static void rebuilt(Browser browser, Visit visit) {
-    visit.post(
-        "/rebuild", java.util.Map.of("lot", "LOT-7", "part", "Gate driver", "quantity", "2"));
+    visit.post("/rebuild", Map.of("lot", "LOT-7", "part", "Gate driver", "quantity", "2"));
     press(browser, ".doing a.btn");
     browser.until(() -> !browser.all("input[name=read]").isEmpty(), "the cautions");
     browser.one("input[name=read]").click();
