@@ -25,7 +25,7 @@ final class Pulsed {
   private static final double LEVEL_S = 1e-3;
 
   /** A pulse counts from a tenth of its height on; what a ramp does before is this part of it. */
-  private static final int FOOT = 8;
+  static final int FOOT = 8;
 
   private static final Quantity[] ALL = {
     Quantity.PULSE_RATE,

@@ -114,9 +114,7 @@ public final class StepMeter {
   private Cranking.Repeat repeat(Capture capture, int from) {
     Channel output = channel("output", capture.output(), capture);
     Level level = Level.of(output, from, capture.size());
-    double length_s = capture.size() / capture.sampleRate_Hz();
-    Window window =
-        Window.of(new Hold(0, length_s, false, 0), from / capture.sampleRate_Hz(), 0, capture);
+    Window window = whole(capture, from);
     Readings drift = new Readings();
     Drift.read(output, window, level, drift);
     Measurement input =
@@ -131,6 +129,27 @@ public final class StepMeter {
         Overshoot.lowest(output, from).measurement().orElseThrow(),
         drift.measured(Quantity.DRIFT).orElse(new Measurement(0, 0, Unit.VOLT_PER_MINUTE)),
         input);
+  }
+
+  /** The load pulsed from {@code asked.low_A} to {@code asked.high_A} and back. */
+  public Map<Quantity, Reading> pulses(Capture capture, PulsesAsked asked) {
+    if (capture.load().isEmpty() || !capture.gaps().isEmpty()) {
+      return none(
+          capture.load().isEmpty() ? Reading.none("the load was not recorded") : GAP,
+          PulsedStep.ALL);
+    }
+    Channel output = channel("output", capture.output(), capture);
+    Channel load = channel("load", capture.load().get(), capture);
+    return new PulsedStep(output, load, settings).read(whole(capture, from(capture)), asked);
+  }
+
+  /** One load, sampled fast: the ripple in a stated bandwidth. */
+  public Map<Quantity, Reading> burst(Capture capture) {
+    if (!capture.gaps().isEmpty()) {
+      return none(GAP, Burst.ALL);
+    }
+    Channel output = channel("output", capture.output(), capture);
+    return Burst.read(output, whole(capture, 0), settings);
   }
 
   /** The input went away without load. */
@@ -166,6 +185,12 @@ public final class StepMeter {
     Level level = Level.of(channel, from, capture.size());
     Measurement made = channel.absolute(level.mean(), level.uMean());
     return new Reading.Measured(made, List.of());
+  }
+
+  /** All of a step from a sample on. */
+  private static Window whole(Capture capture, int from) {
+    double length_s = capture.size() / capture.sampleRate_Hz();
+    return Window.of(new Hold(0, length_s, false, 0), from / capture.sampleRate_Hz(), 0, capture);
   }
 
   private int from(Capture capture) {

@@ -139,19 +139,27 @@ record Storage(Channel output, Channel load, double largestLoad_A) {
         : StorageFit.of(output.wave(), load.wave(), rate, from, change, to, period);
   }
 
+  /**
+   * Read where each pulse ends: while it lasts the converter comes to its limit, and just after it
+   * is still there, so that what it gives is a straight line across the edge. Where a pulse begins
+   * the converter is still answering.
+   */
   private void fromPulses(Window window, PulseTrain train, double period, Readings into) {
     List<PulseTrain.Pulse> pulses = train.pulses();
+    double rate = output.sampleRate_Hz();
     int every = Math.max(1, pulses.size() / MOST_PULSES);
+    int reach = (int) Math.ceil(REACH_S * rate);
+    int edge = (int) Math.ceil(LONGEST_EDGE_S * rate);
     List<StorageFit> fits = new ArrayList<>();
     for (int p = 0; p < pulses.size(); p += every) {
       PulseTrain.Pulse pulse = pulses.get(p);
-      int earliest = p == 0 ? window.from() : pulses.get(p - 1).to();
       int latest = p + 1 == pulses.size() ? window.to() : pulses.get(p + 1).from();
-      int from = Math.max(earliest + (pulse.from() - earliest) / 2, pulse.from() - pulse.length());
-      int to = Math.min(pulse.to() + (latest - pulse.to()) / 2, pulse.to() + pulse.length() / 2);
-      if (pulse.length() >= FEWEST_IN_PULSE && pulse.from() - from >= 2) {
-        StorageFit.of(
-                output.wave(), load.wave(), output.sampleRate_Hz(), from, pulse.from(), to, period)
+      int begun = pulse.from() + Math.min(edge, pulse.length() / 4);
+      int from = Math.max(begun, pulse.to() - reach);
+      int change = Math.max(from + 2, pulse.to() - edge);
+      int to = Math.min((pulse.to() + latest) / 2, pulse.to() + reach);
+      if (pulse.length() >= FEWEST_IN_PULSE && to - pulse.to() >= 2) {
+        StorageFit.of(output.wave(), load.wave(), rate, from, change, to, period)
             .ifPresent(fits::add);
       }
     }

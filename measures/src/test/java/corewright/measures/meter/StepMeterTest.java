@@ -247,4 +247,71 @@ class StepMeterTest {
             capture(1e3, 20.15, t -> 48 - 0.02 * Math.max(0, t - 0.15), t -> 12.5, NOTHING));
     within(-0.36, read, Quantity.THERMAL_DRIFT); // nine tenths of 0.4 V
   }
+
+  /** A capacitor emptied by triangles and filled by a constant current: all of it closed form. */
+  private static final PulseSeries PULSES = new PulseSeries(2000e-6, 0.015, 20, 0.4e-3, 440);
+
+  private static Map<Quantity, Reading> pulses(double high_A, double rate_Hz) {
+    // a triangle takes half of what the rectangle round it would
+    return new StepMeter(
+            new MeterSettings(Optional.of(0.1), Optional.empty(), Optional.of(48.0), Map.of()))
+        .pulses(
+            PULSES.capture(200e3, 0.6, 0.003, 0.0015, 5),
+            new PulsesAsked(0, high_A, 0.4e-3, rate_Hz));
+  }
+
+  @Test
+  void pulsesAreReadAsTheyWereMade() {
+    Map<Quantity, Reading> read = pulses(10, 440);
+    within(440, read, Quantity.PULSED_RATE);
+    within(PULSES.dip_V(), read, Quantity.PULSED_DIP);
+    within(2000e-6, read, Quantity.PULSED_CAPACITANCE);
+    within(0.015, read, Quantity.PULSED_ESR);
+    // filled by Q·f/C = 0.88 V/ms: back within 0.48 V when all but 0.48 V of the gap is filled
+    double fills_VperS = PULSES.charge() * 440 / 2000e-6;
+    within(1 / 440.0 - 0.4e-3 - 0.48 / fills_VperS, read, Quantity.PULSED_RECOVERY);
+    // the mean over a period of what is stored, less the resistance times the mean current
+    double q_V = PULSES.charge() / 2000e-6;
+    double mean_V = PulseSeries.LEVEL_V - q_V / 2 + q_V * 2 / 3 * 0.4e-3 * 440;
+    double drop_V = PULSES.charge() * 440 * 0.015;
+    near(mean_V - drop_V, read, Quantity.PULSED_OUTPUT, 0.002);
+  }
+
+  @Test
+  void aLoadThatDoesNotDoWhatItWasToldIsNotTakenForTheUnit() {
+    says(" mC, and 3.20 mC were asked", pulses(8, 440).get(Quantity.PULSED_DIP));
+    says("and 400.0 Hz were asked", pulses(10, 400).get(Quantity.PULSED_DIP));
+    Capture still = capture(200e3, 0.6, t -> 48, t -> 12.5, NOTHING);
+    says("load was not recorded", METER.pulses(still, new PulsesAsked(0, 10, 4e-4, 440)));
+  }
+
+  /** A sine of 65 kHz through a pole at 300 kHz: 1/√(1 + (65/300)²) of it is left. */
+  @Test
+  void aBurstStatesTheRippleInItsBandwidth() {
+    double left = 1 / Math.sqrt(1 + Math.pow(65.0 / 300, 2));
+    Map<Quantity, Reading> read =
+        METER.burst(
+            capture(
+                1.5e6, 0.05, t -> 48 + 0.1 * Math.sin(2 * Math.PI * 65e3 * t), t -> 12.5, NOTHING));
+    within(65e3, read, Quantity.BURST_FUNDAMENTAL);
+    near(0.1 * left / Math.sqrt(2), read, Quantity.BURST_RMS, 0.0005);
+    near(0.2 * left, read, Quantity.BURST_PEAK_TO_PEAK, 0.004);
+    says(
+        "five times the stated bandwidth",
+        METER.burst(capture(1e6, 0.05, t -> 48, t -> 12.5, NOTHING)).get(Quantity.BURST_RMS));
+  }
+
+  private static void near(double truth, Map<Quantity, Reading> read, Quantity quantity, double d) {
+    Measurement m = read.get(quantity).measurement().orElseThrow(() -> none(read, quantity));
+    assertEquals(truth, m.value(), d, quantity + " " + m);
+  }
+
+  private static void says(String words, Map<Quantity, Reading> all) {
+    all.values().forEach(reading -> says(words, reading));
+  }
+
+  private static void says(String words, Reading reading) {
+    String reason = assertInstanceOf(Reading.NotMeasured.class, reading).reason();
+    assertTrue(reason.contains(words), reason);
+  }
 }
