@@ -56,7 +56,12 @@ final class ProfileFile {
             step.has("quantity")
                 ? Optional.of(Quantity.of(step.text("quantity")))
                 : Optional.empty(),
-            step.flag("needed", true)));
+            step.flag("needed", true),
+            step.has("pulse_A") ? Optional.of(pulses(step)) : Optional.empty()));
+  }
+
+  private static Step.Pulses pulses(Section step) {
+    return new Step.Pulses(step.number("pulse_A"), step.number("width_s"), step.number("rate_Hz"));
   }
 
   private static Step.Level level(Section level) {

@@ -52,6 +52,7 @@ public record Step(
    * @param repeats how often the levels are gone through
    * @param quantity what a person reads, where the bench cannot
    * @param needed without it the run is not complete
+   * @param pulses what the load does on top of {@code load_A}
    */
   public record Detail(
       Optional<Double> sampleRate_Hz,
@@ -60,7 +61,8 @@ public record Step(
       List<Level> levels,
       int repeats,
       Optional<Quantity> quantity,
-      boolean needed) {
+      boolean needed,
+      Optional<Pulses> pulses) {
     /** A step that the bench does. */
     public Detail(
         Optional<Double> sampleRate_Hz,
@@ -68,7 +70,15 @@ public record Step(
         double ramp_VperS,
         List<Level> levels,
         int repeats) {
-      this(sampleRate_Hz, to_V, ramp_VperS, levels, repeats, Optional.empty(), true);
+      this(
+          sampleRate_Hz,
+          to_V,
+          ramp_VperS,
+          levels,
+          repeats,
+          Optional.empty(),
+          true,
+          Optional.empty());
     }
 
     public static final Detail NONE = new Detail(Optional.empty(), 0, 0, List.of(), 1);
@@ -84,6 +94,33 @@ public record Step(
    * @param judged read from it; false for the way to the next
    */
   public record Level(double input_V, double hold_s, boolean judged) {}
+
+  /**
+   * A load that goes from {@link #load_A} to a higher level and back, again and again.
+   *
+   * @param high_A in a pulse, A
+   * @param width_s of a pulse, s
+   * @param rate_Hz pulses a second
+   */
+  public record Pulses(double high_A, double width_s, double rate_Hz) {}
+
+  /** The load on the whole, A: what the converter must deliver. */
+  public double mean_A() {
+    return detail
+        .pulses()
+        .map(p -> load_A + (p.high_A() - load_A) * p.width_s() * p.rate_Hz())
+        .orElse(load_A);
+  }
+
+  /** The highest load that it asks for, A. */
+  public double highest_A() {
+    return detail.pulses().map(Pulses::high_A).orElse(load_A);
+  }
+
+  /** What a person may enter for it, where the bench cannot do it. */
+  public Optional<Quantity> byHand() {
+    return detail.quantity().or(() -> StepKeys.of(kind).byHand());
+  }
 
   /** The highest input that it asks for, V. */
   public double highest_V() {
@@ -112,6 +149,10 @@ public record Step(
     CRANK,
     /** A load until the case no longer warms. */
     THERMAL,
+    /** The load in pulses: how deep the output dips in each, what its capacitors hold. */
+    PULSES,
+    /** One load, sampled fast for a moment: the ripple. */
+    BURST,
     /** The input taken away without load: how long the output holds up. */
     DECAY,
     /** Nothing: a person reads it elsewhere, or it stands as not measured. */

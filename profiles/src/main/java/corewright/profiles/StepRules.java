@@ -11,7 +11,7 @@ import java.util.function.Consumer;
 /** What the steps of a profile must keep: order, levels, times. */
 final class StepRules {
   /** A converter below this efficiency is not what a source limit is laid out for. */
-  private static final double WORST_EFFICIENCY = 0.72;
+  static final double WORST_EFFICIENCY = 0.72;
 
   private static final List<String> UNPOWERED = List.of("deadCheck", "byHand", "discharge", "");
 

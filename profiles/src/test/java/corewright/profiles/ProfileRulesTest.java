@@ -114,6 +114,16 @@ class ProfileRulesTest {
           "kind": "byHand" | /steps/2 | 'quantity' is missing | Add "quantity"
           "kind": "byHand", "quantity": "tapStop" | /steps/2/quantity | 'tapStop' is not read by hand | Did you mean 'tapStep'?
           "kind": "highLine", "input_V": 15, "inputLimit_A": 16, "hold_s": 1, "needed": false | /steps/2/needed | a step of kind highLine takes no needed | Leave it out, or choose the kind that takes it
+          "kind": "pulses", "input_V": 12.5, "inputLimit_A": 16, "pulse_A": 1, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000, "load_A": 1 | /steps/2/pulse_A | a pulse of 1 A is none above 1 A | Write more than load_A
+          "kind": "pulses", "input_V": 12.5, "inputLimit_A": 16, "pulse_A": 3, "width_s": 0.0012, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000 | /steps/2/width_s | pulses of 0.0012 s, 440 a second, leave no rest | Write less than 0.001136
+          "kind": "pulses", "input_V": 12.5, "inputLimit_A": 16, "pulse_A": 12, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000 | /steps/2/pulse_A | the pulses take 2.112 A on the whole, above the rated load of sd48, 2 A | Write less, or fewer or shorter pulses
+          "kind": "pulses", "input_V": 12.5, "inputLimit_A": 16, "pulse_A": 10, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 50000 | /steps/2/sampleRate_Hz | with 50000 samples a second neither capacitance nor series resistance is told | Write at least 100000
+          "kind": "pulses", "input_V": 12.5, "inputLimit_A": 16, "pulse_A": 10, "width_s": 0.0001, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000 | /steps/2/sampleRate_Hz | with 100000 samples a second neither capacitance nor series resistance is told | Write at least 160000
+          "kind": "pulses", "input_V": 12.5, "inputLimit_A": 16, "pulse_A": 10, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 0.14, "sampleRate_Hz": 100000 | /steps/2/hold_s | fewer than 20 pulses follow on settle_s | Hold for longer
+          "kind": "pulses", "input_V": 9.5, "inputLimit_A": 16, "pulse_A": 10, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000 | /steps/2/input_V | with 9.5 V the input is no good one | Write at least 10
+          "kind": "pulses", "input_V": 12.5, "inputLimit_A": 8, "pulse_A": 10, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000 | /steps/2/inputLimit_A | 8 A cuts the supply off: a good unit may need 9.4 A here | Write more than that
+          "kind": "burst", "input_V": 12.5, "inputLimit_A": 16, "load_A": 1, "hold_s": 0.2, "sampleRate_Hz": 1000000 | /steps/2/sampleRate_Hz | ripple below 300 kHz is not told with 1000000 samples a second | Write at least 1500000
+          "kind": "burst", "input_V": 12.5, "inputLimit_A": 16, "load_A": 1, "hold_s": 0.2, "sampleRate_Hz": 1500000, "pulse_A": 2 | /steps/2/pulse_A | a step of kind burst takes no pulse_A | Leave it out, or choose the kind that takes it
           "kind": "highLine", "input_V": 17, "inputLimit_A": 16, "hold_s": 1 | /steps/2/input_V | 17 V is above what sd48 may be given, 16 V | Write at most 16
           """)
   void aStepThatIsNoHoldIsHeldToItsOwnRules(

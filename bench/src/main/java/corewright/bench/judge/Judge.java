@@ -9,10 +9,12 @@ import corewright.measures.Quantity;
 import corewright.profiles.Family;
 import corewright.profiles.Limit;
 import corewright.profiles.Profile;
+import corewright.profiles.Step;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a run says about the unit: input qualifier first, then limits, then the verdict. Pure. */
 public final class Judge {
@@ -59,15 +61,21 @@ public final class Judge {
         row.reasons().apply(saw));
   }
 
-  /** Every limit, but those on what need not be entered and was not. */
+  /** Every limit, but those of a step that need not be there and of which nothing was read. */
   private static List<Limit> asked(MeasuredRun run, Profile profile) {
     Set<Quantity> open =
         profile.steps().stream()
             .filter(s -> !s.detail().needed())
-            .flatMap(s -> s.detail().quantity().stream())
-            .filter(q -> run.reading(q).measurement().isEmpty())
+            .map(Judge::ofStep)
+            .filter(all -> all.stream().allMatch(q -> run.reading(q).measurement().isEmpty()))
+            .flatMap(Set::stream)
             .collect(Collectors.toSet());
     return profile.limits().stream().filter(l -> !open.contains(l.quantity())).toList();
+  }
+
+  private static Set<Quantity> ofStep(Step step) {
+    return Stream.concat(step.kind().yields().stream(), step.byHand().stream())
+        .collect(Collectors.toSet());
   }
 
   /** The first row that applies. */

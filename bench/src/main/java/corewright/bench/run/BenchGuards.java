@@ -7,6 +7,7 @@ import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.BenchDescription.FixtureDescription;
 import corewright.measures.Figures;
 import corewright.measures.Measurement;
+import corewright.profiles.Step;
 import corewright.profiles.SupplyFeed;
 import java.util.ArrayList;
 import java.util.List;
@@ -115,7 +116,8 @@ final class BenchGuards {
     List<Channel> sampled = bench.digitizer().channels();
     List<String> wrong = new ArrayList<>();
     reaches(sampled, "output", "V", plan.family().abort().outputOver_V(), wrong);
-    reaches(sampled, "load", "A", plan.family().ratedLoad_A(), wrong);
+    double most_A = plan.profile().steps().stream().mapToDouble(Step::highest_A).max().orElse(0);
+    reaches(sampled, "load", "A", Math.max(most_A, plan.family().ratedLoad_A()), wrong);
     for (SupplyFeed feed : plan.profile().feeds()) {
       reaches(sampled, feed.name(), "V", plan.family().inputCeiling_V(), wrong);
     }

@@ -1,5 +1,6 @@
 package corewright.bench.run;
 
+import corewright.bench.port.Load;
 import corewright.profiles.Step;
 
 /**
@@ -61,6 +62,23 @@ final class Levels {
       load(current);
       source(input, limit);
     }
+  }
+
+  /** The load pulses from a level to a higher one; for whoever asks it now draws the higher. */
+  void pulse(Load.Pulses pulses) {
+    bench.load().pulse(pulses);
+    load_A = pulses.high_A();
+    if (!loadOn) {
+      bench.load().input(true);
+      loadOn = true;
+    }
+  }
+
+  /** No load, and a constant one from here on. */
+  void steady() {
+    load(0);
+    bench.load().steady();
+    load_A = 0;
   }
 
   /** Load and source off, discharge on, the relay as it is: the output runs down. */

@@ -24,6 +24,7 @@ final class OneRun {
   private final Clock clock;
   private final Recording recording;
   private final RunContext context;
+  private LeftOpen open;
 
   private final List<EquipmentUsed> equipment = new ArrayList<>();
   private final List<String> troubles = new ArrayList<>();
@@ -45,6 +46,7 @@ final class OneRun {
     this.recording = recording;
     Framing framing = Framing.of(plan.profile(), bench.digitizer().channels().size());
     this.context = new RunContext(plan, bench, framing, listener, stop, clock);
+    this.open = new LeftOpen(Map.of(), plan);
   }
 
   RunResult from(Instant started) {
@@ -138,9 +140,8 @@ final class OneRun {
       aids.close();
     }
     beside = aids.readings();
-    attempt("Sealing the capture", () -> sealed = Optional.of(recording.seal()));
-    beside =
-        beside.and(sealed.map(Recording.Sealed::steps).orElse(Map.of()), ByHandStep.open(plan));
+    attempt("Sealing the capture", () -> sealed = Optional.of(recording.seal(open)));
+    beside = beside.and(sealed.map(Recording.Sealed::steps).orElse(Map.of()), open.sentences());
     return end;
   }
 
@@ -148,6 +149,7 @@ final class OneRun {
   private RunEnd steps(Sampler sampler, Levels levels, Aids aids) {
     String step = "";
     try {
+      open = LeftOpen.by(context);
       protect();
       bench.digitizer().start(context.framing().rate_Hz(), context.framing().samples());
       listener.sampling(bench.digitizer().channels(), context.framing().rate_Hz());
@@ -155,7 +157,10 @@ final class OneRun {
       for (int i = 0; i < steps.size(); i++) {
         step = steps.get(i).id();
         listener.step(steps.get(i), i, steps.size());
-        StepKind kind = StepKind.of(steps.get(i).kind());
+        if (open.has(steps.get(i))) {
+          continue;
+        }
+        StepKind kind = StepKinds.of(steps.get(i).kind());
         sampler.pace(framing(steps.get(i)));
         sampler.step(step, steps.get(i).kind().name(), kind.most_s(steps.get(i), plan));
         kind.run(steps.get(i), new StepKind.Station(context, sampler, levels, aids, step));
@@ -174,8 +179,8 @@ final class OneRun {
   }
 
   private Framing framing(Step step) {
-    return step.detail()
-        .sampleRate_Hz()
+    return StepKinds.of(step.kind())
+        .rate_Hz(step)
         .map(rate_Hz -> Framing.of(rate_Hz.intValue(), bench.digitizer().channels().size()))
         .orElse(context.framing());
   }

@@ -155,7 +155,7 @@ final class PlanGuards {
   private static Answer levels(RunPlan plan) {
     Family family = plan.family();
     double most_V = plan.profile().steps().stream().mapToDouble(Step::highest_V).max().orElse(0);
-    double most_A = plan.profile().steps().stream().mapToDouble(Step::load_A).max().orElse(0);
+    double most_A = plan.profile().steps().stream().mapToDouble(Step::mean_A).max().orElse(0);
     return Answer.of(
         most_V <= family.inputCeiling_V() && most_A <= family.ratedLoad_A(),
         "The profile asks for up to "

@@ -67,11 +67,16 @@ final class Recording implements AutoCloseable {
    */
   record Sealed(Path file, String sha256, Optional<Capture> holds, Map<Quantity, Reading> steps) {}
 
-  /** Seals the raw file. */
-  Sealed seal() {
+  /**
+   * Seals the raw file.
+   *
+   * @param open what this bench could not do
+   */
+  Sealed seal(LeftOpen open) {
     StoredCapture capture = CaptureFile.read(run().raw());
     String sha256 = CaptureFile.seal(capture, run().sealed());
-    return new Sealed(run().sealed(), sha256, capture.holds(), StepReadings.of(capture, plan));
+    return new Sealed(
+        run().sealed(), sha256, capture.holds(), StepReadings.of(capture, plan, open));
   }
 
   @Override

@@ -54,7 +54,7 @@ final class Sampler {
     this.load_A = load_A;
     this.total_s =
         context.plan().profile().steps().stream()
-            .mapToDouble(s -> StepKind.of(s.kind()).usual_s(s, context.plan()))
+            .mapToDouble(s -> StepKinds.of(s.kind()).usual_s(s, context.plan()))
             .sum();
     this.heard = clock.nanos();
   }

@@ -1,28 +1,12 @@
 package corewright.bench.run;
 
 import corewright.profiles.Step;
-import java.util.Map;
 import java.util.Optional;
 
-/** What the engine does in one kind of step. To add one: its class, its line here. */
+/**
+ * What the engine does in one kind of step. To add one: its class, its line in {@link StepKinds}.
+ */
 interface StepKind {
-
-  /** Which class carries out which kind. */
-  Map<Step.Kind, StepKind> ALL =
-      Map.ofEntries(
-          Map.entry(Step.Kind.DEAD_CHECK, new DeadCheck()),
-          Map.entry(Step.Kind.FIRST_POWER, new FirstPower()),
-          Map.entry(Step.Kind.START, new StartStep()),
-          Map.entry(Step.Kind.QUIESCENT, new Level()),
-          Map.entry(Step.Kind.LINES, new LinesStep()),
-          Map.entry(Step.Kind.LOCK_OUT, new LockOutStep()),
-          Map.entry(Step.Kind.HOLD, new Hold()),
-          Map.entry(Step.Kind.HIGH_LINE, new Level()),
-          Map.entry(Step.Kind.CRANK, new CrankStep()),
-          Map.entry(Step.Kind.THERMAL, new ThermalStep()),
-          Map.entry(Step.Kind.DECAY, new DecayStep()),
-          Map.entry(Step.Kind.BY_HAND, new ByHandStep()),
-          Map.entry(Step.Kind.DISCHARGE, new DischargeStep()));
 
   /** A source needs no longer from one level to another (common practice, no source). */
   double BACK_S = 0.2;
@@ -30,13 +14,14 @@ interface StepKind {
   /** What a segment is called that is read by itself; what it is not read from has its kind. */
   String READ = "READ";
 
-  /** The class that carries out a kind. */
-  static StepKind of(Step.Kind kind) {
-    StepKind known = ALL.get(kind);
-    if (known == null) {
-      throw new IllegalStateException("no class carries out a step of kind " + kind);
-    }
-    return known;
+  /** Why this bench cannot do it, as the end of a sentence; empty where it can. */
+  default Optional<String> cannot(Step step, RunContext context) {
+    return Optional.empty();
+  }
+
+  /** At how many samples a second it begins; empty: at the profile's. */
+  default Optional<Double> rate_Hz(Step step) {
+    return step.detail().sampleRate_Hz();
   }
 
   /** Time that the step usually takes, s of samples: for a progress display. */
@@ -68,9 +53,18 @@ interface StepKind {
       sampler.step(of.id(), READ, most_s);
     }
 
+    /** Reads at the step's own rate while it holds; the way there and back is the profile's. */
+    void fast(Step of) {
+      double rate_Hz = of.detail().sampleRate_Hz().orElseThrow();
+      sampler.pace(Framing.of((int) rate_Hz, context.bench().digitizer().channels().size()));
+      segment(of, StepKinds.of(of.kind()).most_s(of, context.plan()));
+      sampler.watch(of.hold_s());
+      sampler.pace(context.framing());
+    }
+
     /** What follows is not read. */
     void way(Step of) {
-      sampler.step(of.id(), of.kind().name(), StepKind.of(of.kind()).most_s(of, context.plan()));
+      sampler.step(of.id(), of.kind().name(), StepKinds.of(of.kind()).most_s(of, context.plan()));
     }
 
     /** Input nominal and load off again: the next hold must not begin at this step's level. */

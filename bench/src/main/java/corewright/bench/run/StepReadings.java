@@ -8,6 +8,7 @@ import corewright.measures.ChannelDoubt;
 import corewright.measures.MeterSettings;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
+import corewright.measures.meter.PulsesAsked;
 import corewright.measures.meter.StepMeter;
 import corewright.profiles.Step;
 import java.util.EnumMap;
@@ -27,7 +28,7 @@ final class StepReadings {
   }
 
   /** Every reading of every such step; where the run ended before, why there is none. */
-  static Map<Quantity, Reading> of(StoredCapture capture, RunPlan plan) {
+  static Map<Quantity, Reading> of(StoredCapture capture, RunPlan plan, LeftOpen open) {
     Map<String, ChannelDoubt> doubts =
         plan.bench().channels().stream()
             .collect(
@@ -35,10 +36,11 @@ final class StepReadings {
                     ChannelCalibration::channel, c -> new ChannelDoubt(c.gain_rel(), c.offset())));
     MeterSettings settings =
         new MeterSettings(
-            plan.profile().settle_s(),
-            Optional.empty(),
-            Optional.of(plan.family().output_V()),
-            doubts);
+                plan.profile().settle_s(),
+                Optional.empty(),
+                Optional.of(plan.family().output_V()),
+                doubts)
+            .withCircuit(Optional.of(plan.family().switching_Hz()), Optional.empty());
     StepReadings of = new StepReadings(capture, new StepMeter(settings));
     Map<Quantity, Reading> readings = new EnumMap<>(Quantity.class);
     for (Step step : plan.profile().steps()) {
@@ -50,7 +52,7 @@ final class StepReadings {
         readings.putAll(of.read(step));
       }
     }
-    readings.putAll(ByHandStep.readings(plan));
+    readings.putAll(open.readings());
     return readings;
   }
 
@@ -72,10 +74,17 @@ final class StepReadings {
       case LOCK_OUT -> meter.lockOut(last);
       case HIGH_LINE -> meter.highLine(last);
       case CRANK -> meter.crank(all);
+      case PULSES -> meter.pulses(last, asked(step));
+      case BURST -> meter.burst(last);
       case THERMAL -> meter.thermal(last);
       case DECAY -> meter.decay(last);
       case BY_HAND, DEAD_CHECK, FIRST_POWER, HOLD, DISCHARGE -> Map.of();
     };
+  }
+
+  private static PulsesAsked asked(Step step) {
+    Step.Pulses pulses = step.detail().pulses().orElseThrow();
+    return new PulsesAsked(step.load_A(), pulses.high_A(), pulses.width_s(), pulses.rate_Hz());
   }
 
   private List<Capture> captures(Step step) {

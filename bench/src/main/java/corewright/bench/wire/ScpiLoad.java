@@ -7,6 +7,7 @@ import java.util.Map;
 
 /** An electronic load that speaks a dialect. */
 final class ScpiLoad extends ScpiInstrument implements Load {
+  private static final double PERCENT = 100;
 
   ScpiLoad(String role, ScpiSession session) {
     super(role, session);
@@ -20,6 +21,30 @@ final class ScpiLoad extends ScpiInstrument implements Load {
   @Override
   public void input(boolean on) {
     session.act("input", Map.of("on", on));
+  }
+
+  @Override
+  public boolean canPulse() {
+    return session.dialect().can("pulse");
+  }
+
+  @Override
+  public void pulse(Pulses p) {
+    session.act(
+        "pulse",
+        Map.of(
+            "low_A", p.low_A(),
+            "high_A", p.high_A(),
+            "width_s", p.width_s(),
+            "duty_percent", PERCENT * p.width_s() / p.period_s(),
+            "period_s", p.period_s(),
+            "rate_Hz", 1 / p.period_s(),
+            "count", (double) p.count()));
+  }
+
+  @Override
+  public void steady() {
+    session.act("steady", Map.of());
   }
 
   @Override

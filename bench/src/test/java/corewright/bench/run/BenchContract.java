@@ -11,6 +11,7 @@ import corewright.bench.port.Digitizer;
 import corewright.bench.port.Digitizer.Frame;
 import corewright.bench.port.Instrument;
 import corewright.bench.port.InstrumentFault;
+import corewright.bench.port.Load;
 import corewright.bench.port.Meter;
 import corewright.bench.port.Relay;
 import corewright.measures.Measurement;
@@ -109,6 +110,29 @@ abstract class BenchContract {
     assertTrue(current.u() > 0, "a real instrument is never exact");
     assertTrue(Math.abs(current.value()) < 0.6, "it takes no more than it was told");
     bench.load().off();
+  }
+
+  /** Also with the input off nothing may be left that pulses the next time it is on. */
+  @Test
+  final void aLoadThatPulsesTakesItAndGivesItBack() {
+    if (!bench.load().canPulse()) {
+      assertThrows(InstrumentFault.class, () -> bench.load().pulse(pulses(0.5)));
+      return;
+    }
+    assertThrows(InstrumentFault.class, () -> bench.load().pulse(pulses(5000)));
+    bench.load().pulse(pulses(0.5));
+    bench.load().input(true);
+    assertTrue(bench.load().current().value() < 0.6, "it takes no more than it was told");
+    bench.load().off();
+    bench.load().steady();
+    bench.load().set(0.2);
+    bench.load().input(true);
+    assertTrue(bench.load().current().value() < 0.3, "it is steady again");
+    bench.load().off();
+  }
+
+  private static Load.Pulses pulses(double high_A) {
+    return new Load.Pulses(0, high_A, 0.0004, 0.005, 100);
   }
 
   @Test

@@ -42,7 +42,14 @@ class ByHandStepTest {
         0,
         false,
         new Step.Detail(
-            Optional.empty(), 0, 0, List.of(), 1, Optional.of(Quantity.KEY_OFF_CURRENT), needed));
+            Optional.empty(),
+            0,
+            0,
+            List.of(),
+            1,
+            Optional.of(Quantity.KEY_OFF_CURRENT),
+            needed,
+            Optional.empty()));
   }
 
   private static Profile profile(boolean needed) {
@@ -145,6 +152,52 @@ class ByHandStepTest {
                 "Not measured: Input current, not enabled. This bench cannot do it, and nobody"
                     + " entered it."),
         "never left out in silence: " + result.beside().notes());
+  }
+
+  /** A load without pulses and a digitizer that is too slow: each says so, and a person may. */
+  @ParameterizedTest
+  @CsvSource({
+    "true, 2147483647, true, '', ''",
+    "false, 2147483647, false, the load of this bench does not pulse by itself, ''",
+    "false, 2147483647, true, '', ''",
+    "true, 250000, false, '', the digitizer of this bench or its line does not take 1500000 samples"
+        + " a second"
+  })
+  void aBenchThatCannotDoAStepSaysWhy(
+      boolean load, int most_Hz, boolean entered, String pulses, String burst) {
+    bench.pulses = load;
+    bench.most_Hz = most_Hz;
+    HandReading hand = new HandReading(new Measurement(1.9, 0.05, Unit.VOLT), "Grace", "scope 2");
+    RunResult result =
+        run(
+            StepsOfTheTradeTest.profile(StepsOfTheTradeTest.FAST, 1000),
+            entered ? Map.of("pulses", hand) : Map.of());
+    said(pulses, "PULSES", Quantity.PULSED_DIP, result);
+    said(burst, "BURST", Quantity.BURST_PEAK_TO_PEAK, result);
+    assertEquals(
+        entered && !load,
+        result
+            .beside()
+            .readings()
+            .get(Quantity.PULSED_DIP)
+            .equals(new Reading.Measured(hand.value(), List.of(hand.sentence()))),
+        "the bench's own reading goes first");
+    assertEquals(
+        entered && load,
+        result
+            .beside()
+            .notes()
+            .contains("Entered by hand and not used, because the bench did it: PULSES."));
+  }
+
+  private static void said(String why, String title, Quantity quantity, RunResult result) {
+    boolean open =
+        result.beside().notes().stream().anyMatch(n -> n.startsWith("Not measured: " + title));
+    assertEquals(!why.isEmpty(), open, result.beside().notes().toString());
+    if (open) {
+      assertEquals(
+          Reading.none(why + ", and nobody entered it."), result.beside().readings().get(quantity));
+    }
   }
 
   @Test

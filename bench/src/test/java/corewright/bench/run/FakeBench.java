@@ -89,6 +89,7 @@ final class FakeBench {
   }
 
   int most_Hz = Integer.MAX_VALUE;
+  boolean pulses = true;
 
   private Digitizer.Status status() {
     unit.relayClosed &= unit.chainWhole;
@@ -118,6 +119,23 @@ final class FakeBench {
     public void input(boolean on) {
       tell("load input " + on);
       unit.loadOn = on;
+    }
+
+    @Override
+    public boolean canPulse() {
+      return pulses;
+    }
+
+    @Override
+    public void pulse(Pulses p) {
+      tell("load pulse " + p.high_A());
+      reaches("load", p.high_A(), 40);
+      unit.load_A = p.low_A() + (p.high_A() - p.low_A()) * p.width_s() / p.period_s();
+    }
+
+    @Override
+    public void steady() {
+      tell("load steady");
     }
 
     @Override

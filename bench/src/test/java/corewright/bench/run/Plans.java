@@ -68,7 +68,7 @@ final class Plans {
   static BenchDescription bench() {
     List<Connection> connections =
         Stream.of("load", "source", "digitizer", "switch", "interlock")
-            .map(role -> new Connection(role, role, 115200, 1e6, "", "cal " + role))
+            .map(role -> new Connection(role, role, 115200, 4e7, "", "cal " + role))
             .toList();
     return new BenchDescription(
         "bench-1",

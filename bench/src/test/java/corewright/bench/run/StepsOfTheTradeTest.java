@@ -1,6 +1,7 @@
 package corewright.bench.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.record.RunEnd;
 import corewright.fixtures.emulate.EmulatedBench.Setup;
@@ -72,10 +73,31 @@ class StepsOfTheTradeTest {
         3);
   }
 
+  /** 4 mC in 0.4 ms, 440 a second: the events of a solenoid driver at its rated rate. */
+  private static final Step PULSES =
+      step(
+          Step.Kind.PULSES,
+          12.5,
+          0.25,
+          new Step.Detail(
+              Optional.of(500e3),
+              0,
+              0,
+              List.of(),
+              1,
+              Optional.empty(),
+              true,
+              Optional.of(new Step.Pulses(10, 0.4e-3, 440))));
+
   static Step loaded(Step.Kind kind, double hold_s, Step.Detail detail) {
     Step s = step(kind, 12.5, hold_s, detail);
     return new Step(s.id(), kind, s.title(), 12.5, 16, 1, hold_s, false, detail);
   }
+
+  private static final Step BURST = loaded(Step.Kind.BURST, 0.02, at(1.5e6));
+
+  /** Steps that not every bench can do. */
+  static final List<Step> FAST = List.of(Plans.REST, Plans.FULL, PULSES, BURST);
 
   static final List<Step> EVERY =
       List.of(
@@ -87,6 +109,8 @@ class StepsOfTheTradeTest {
           Plans.FULL,
           step(Step.Kind.HIGH_LINE, 15.8, 0.4, at(10e3)),
           loaded(Step.Kind.CRANK, 0, CRANK),
+          PULSES,
+          BURST,
           loaded(Step.Kind.THERMAL, 1.5, at(10e3)),
           step(Step.Kind.DECAY, 12.5, 15, at(1e3)));
 
@@ -135,6 +159,8 @@ class StepsOfTheTradeTest {
     within(truth(unit, 15.8).output_V(), read, Quantity.HIGH_LINE_LOWEST);
     within(truth(unit, 12.5).inputCurrent_A(), read, Quantity.NO_LOAD_CURRENT);
 
+    pulsed(unit, read);
+
     Oracle.Truth cranked = truth(unit, 10.35, 1);
     within(cranked.output_V(), read, Quantity.CRANK_OUTPUT);
     assertEquals(
@@ -158,16 +184,34 @@ class StepsOfTheTradeTest {
     within(started.peak_A, read, Quantity.INRUSH);
   }
 
-  /** A soft start of half the length and a lock-out elsewhere are read where they are. */
+  /** The parts of the unit; a pulse takes its charge, and the converter's limit gives some back. */
+  private static void pulsed(UnitParameters unit, Map<Quantity, Reading> read) {
+    double c_F = unit.get(Parameter.CAPACITANCE);
+    double r_ohm = unit.get(Parameter.ESR) + unit.get(Parameter.LEAD);
+    within(1 / 0.002273, read, Quantity.PULSED_RATE); // the load counts whole microseconds
+    within(c_F, read, Quantity.PULSED_CAPACITANCE);
+    within(r_ohm, read, Quantity.PULSED_ESR);
+    double all_V = 10 * 0.4e-3 / c_F + 10 * r_ohm;
+    double given_V = 2.8 * 0.4e-3 / c_F;
+    double dip_V = read.get(Quantity.PULSED_DIP).measurement().orElseThrow().value();
+    assertTrue(dip_V < all_V && dip_V > all_V - given_V - 0.1, dip_V + " V of " + all_V);
+    // One switching period, seen without folding.
+    within(1 / unit.get(Parameter.PERIOD), read, Quantity.BURST_FUNDAMENTAL);
+  }
+
+  /** Another soft start, another lock-out, other capacitors are read where they are. */
   @Test
   void aUnitThatDiffersReadsDifferently() throws IOException {
     UnitParameters unit =
         UnitParameters.healthy("sd48")
             .times(Parameter.SOFT_START, 0.5)
+            .times(Parameter.CAPACITANCE, 0.5)
+            .times(Parameter.ESR, 3)
             .with(Parameter.LOCK_OUT_OFF, 7.1)
             .with(Parameter.LOCK_OUT_ON, 8.9);
     Map<Quantity, Reading> read =
-        run(unit, List.of(EVERY.get(0), EVERY.get(3), Plans.REST, Plans.FULL));
+        run(unit, List.of(EVERY.get(0), EVERY.get(3), Plans.REST, Plans.FULL, PULSES, BURST));
+    pulsed(unit, read);
     within(7.1, read, Quantity.LOCK_OUT_OFF);
     within(8.9, read, Quantity.LOCK_OUT_ON);
     within(1.8, read, Quantity.LOCK_OUT_HYSTERESIS);

@@ -67,6 +67,7 @@ class FullSequenceTest {
     "sd48, LOCK_OUT_ON, 9.4, LOCK_OUT, hysteresis-most",
     "ie110, QUIESCENT, 0.25, QUIESCENT, no-load-most",
     "pv65, SOFT_START, 0.01, START, start-rise-fast",
+    "sd48, CAPACITANCE, 0.0011, PULSES, pulsed-capacitance",
   })
   void whatAStepIsThereForFails(
       String family, Parameter parameter, double value, Step.Kind kind, String limit) {

@@ -45,7 +45,7 @@ final class HandOption {
   }
 
   private static Step step(String id, Profile profile) {
-    List<Step> open = HandEntry.steps(profile);
+    List<Step> open = HandEntry.possible(profile);
     Optional<Step> named = open.stream().filter(s -> s.id().equals(id.strip())).findFirst();
     return named.orElseThrow(
         () ->

@@ -120,7 +120,7 @@ final class BenchFit {
     samples.ifPresentOrElse(s -> plain(s, found), () -> line(found));
     fixture(found);
     feeds(found);
-    range(dialectOf.apply("load"), "current_A", "load_A", Step::load_A, "A", found);
+    range(dialectOf.apply("load"), "current_A", "load_A", Step::highest_A, "A", found);
     range(dialectOf.apply("source"), "voltage_V", "input_V", Step::highest_V, "V", found);
     range(dialectOf.apply("source"), "limit_A", "inputLimit_A", Step::inputLimit_A, "A", found);
     return found;

@@ -28,14 +28,19 @@ public final class HandEntry {
    */
   public record Scale(String symbol, double factor) {}
 
-  /** The steps that the bench cannot do, in the order of the profile. */
+  /** The steps that no bench does, in the order of the profile. */
   public static List<Step> steps(Profile profile) {
     return profile.steps().stream().filter(s -> s.kind() == Step.Kind.BY_HAND).toList();
   }
 
-  /** What a step by hand reads. */
+  /** These and the steps that only some benches do. */
+  public static List<Step> possible(Profile profile) {
+    return profile.steps().stream().filter(s -> s.byHand().isPresent()).toList();
+  }
+
+  /** What a person reads of a step. */
   public static Quantity quantity(Step step) {
-    return step.detail().quantity().orElseThrow();
+    return step.byHand().orElseThrow();
   }
 
   /** The units in which instruments show such a quantity, the largest first. */

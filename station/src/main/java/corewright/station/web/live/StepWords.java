@@ -41,8 +41,16 @@ final class StepWords {
               + " times, "
               + Figures.number(step.load_A(), 2)
               + " A taken.";
+      case PULSES ->
+          "Takes pulses of "
+              + Figures.number(step.highest_A(), 2)
+              + " A, "
+              + Figures.number(step.detail().pulses().orElseThrow().rate_Hz(), 0)
+              + " a second, for "
+              + Figures.number(step.hold_s(), 1)
+              + " s.";
       case DECAY -> "The input is taken away: how long does the output hold up?";
-      case HOLD, HIGH_LINE, THERMAL ->
+      case HOLD, HIGH_LINE, BURST, THERMAL ->
           (step.load_A() > 0
                   ? "Takes " + Figures.number(step.load_A(), 2) + " A"
                   : "Takes nothing from it")

@@ -1,0 +1,51 @@
+package corewright.bench.run;
+
+import corewright.bench.port.Load;
+import corewright.profiles.Step;
+import java.util.Optional;
+
+/** The load pulses by itself for a while; nothing but the digitizer looks at it meanwhile. */
+final class PulsesStep implements StepKind {
+
+  @Override
+  public Optional<String> cannot(Step step, RunContext context) {
+    return context.bench().load().canPulse()
+        ? Optional.empty()
+        : Optional.of("the load of this bench does not pulse by itself");
+  }
+
+  /** The way there and back is as fast as the rest. */
+  @Override
+  public Optional<Double> rate_Hz(Step step) {
+    return Optional.empty();
+  }
+
+  @Override
+  public double usual_s(Step step, RunPlan plan) {
+    return 2 * BACK_S + step.hold_s();
+  }
+
+  @Override
+  public double most_s(Step step, RunPlan plan) {
+    return Hold.allowance_s(usual_s(step, plan));
+  }
+
+  @Override
+  public void run(Step step, Station station) {
+    station.levels().to(step.input_V(), step.inputLimit_A(), step.load_A());
+    station.sampler().watch(BACK_S);
+    Step.Pulses pulses = step.detail().pulses().orElseThrow();
+    station
+        .levels()
+        .pulse(
+            new Load.Pulses(
+                step.load_A(),
+                pulses.high_A(),
+                pulses.width_s(),
+                1 / pulses.rate_Hz(),
+                (int) Math.ceil(step.hold_s() * pulses.rate_Hz())));
+    station.fast(step);
+    station.levels().steady();
+    station.back(step);
+  }
+}

@@ -1,0 +1,141 @@
+package corewright.profiles;
+
+import static corewright.files.Section.shown;
+
+import corewright.files.Mistake;
+import corewright.files.Section;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/** What a profile must keep about a pulsed load and a burst. */
+final class PulseRules {
+  /** The rest of the time is the level that a dip is taken from. */
+  private static final double MOST_OF_THE_TIME = 0.5;
+
+  /** A dip is a median: of fewer it is none (common practice, no source). */
+  private static final int FEWEST_PULSES = 20;
+
+  /** The step of the series resistance is over within one sample of a slower digitizer. */
+  private static final double LEAST_RATE_HZ = 100_000;
+
+  /** Five times the bandwidth that a burst is stated in. */
+  private static final double LEAST_BURST_HZ = 1_500_000;
+
+  private static final int FEWEST_IN_A_PULSE = 16;
+
+  private PulseRules() {}
+
+  static void pulses(ProfileDraft draft, Consumer<Mistake> found) {
+    for (Section step : of(draft, "pulses").toList()) {
+      double low = step.number("load_A", 0);
+      double high = step.number("pulse_A");
+      double width_s = step.number("width_s");
+      double rate_Hz = step.number("rate_Hz");
+      if (high <= low) {
+        found.accept(
+            step.mistake(
+                "pulse_A",
+                "a pulse of " + shown(high) + " A is none above " + shown(low) + " A",
+                "Write more than load_A"));
+      }
+      if (width_s * rate_Hz >= MOST_OF_THE_TIME) {
+        found.accept(
+            step.mistake(
+                "width_s",
+                "pulses of "
+                    + shown(width_s)
+                    + " s, "
+                    + shown(rate_Hz)
+                    + " a second, leave no rest",
+                "Write less than " + shown(Math.floor(1e6 * MOST_OF_THE_TIME / rate_Hz) / 1e6)));
+      }
+      double mean = low + (high - low) * width_s * rate_Hz;
+      if (mean > draft.family().ratedLoad_A()) {
+        found.accept(
+            step.mistake(
+                "pulse_A",
+                String.format(
+                    Locale.ROOT,
+                    "the pulses take %.3f A on the whole, above the rated load of %s, %s A",
+                    mean,
+                    draft.family().id(),
+                    shown(draft.family().ratedLoad_A())),
+                "Write less, or fewer or shorter pulses"));
+      }
+      seen(draft, step, found);
+    }
+  }
+
+  /** Enough samples in a pulse and enough pulses in the step. */
+  private static void seen(ProfileDraft draft, Section step, Consumer<Mistake> found) {
+    double least_Hz = Math.max(LEAST_RATE_HZ, FEWEST_IN_A_PULSE / step.number("width_s"));
+    if (step.number("sampleRate_Hz") < least_Hz) {
+      found.accept(
+          step.mistake(
+              "sampleRate_Hz",
+              "with "
+                  + shown(step.number("sampleRate_Hz"))
+                  + " samples a second neither capacitance nor series resistance is told",
+              "Write at least " + shown(Math.ceil(least_Hz))));
+    }
+    double judged_s = step.number("hold_s") - draft.file().number("settle_s", 0);
+    if (judged_s * step.number("rate_Hz") < FEWEST_PULSES) {
+      found.accept(
+          step.mistake(
+              "hold_s",
+              "fewer than " + FEWEST_PULSES + " pulses follow on settle_s",
+              "Hold for longer"));
+    }
+  }
+
+  /** What a burst states is stated in a bandwidth, and its pole needs five samples. */
+  static void bursts(ProfileDraft draft, Consumer<Mistake> found) {
+    for (Section step : of(draft, "burst").toList()) {
+      if (step.number("sampleRate_Hz") < LEAST_BURST_HZ) {
+        found.accept(
+            step.mistake(
+                "sampleRate_Hz",
+                "ripple below 300 kHz is not told with "
+                    + shown(step.number("sampleRate_Hz"))
+                    + " samples a second",
+                "Write at least " + shown(LEAST_BURST_HZ)));
+      }
+    }
+  }
+
+  /** Below its zones nothing is said about a unit, and a source that is cut off sags as one. */
+  static void fed(ProfileDraft draft, Consumer<Mistake> found) {
+    List<Section> steps = Stream.of("pulses", "burst").flatMap(k -> of(draft, k)).toList();
+    for (Section step : steps) {
+      if (step.number("input_V") < draft.good_V()) {
+        found.accept(
+            step.mistake(
+                "input_V",
+                "with " + shown(step.number("input_V")) + " V the input is no good one",
+                "Write at least " + shown(draft.good_V())));
+      }
+      double low = step.number("load_A", 0);
+      double more = step.number("pulse_A", low) - low;
+      double mean = low + more * step.number("width_s", 0) * step.number("rate_Hz", 0);
+      double need_A =
+          mean * draft.family().output_V() / StepRules.WORST_EFFICIENCY / step.number("input_V");
+      if (step.number("inputLimit_A") < need_A) {
+        found.accept(
+            step.mistake(
+                "inputLimit_A",
+                String.format(
+                    Locale.ROOT,
+                    "%s A cuts the supply off: a good unit may need %.1f A here",
+                    shown(step.number("inputLimit_A")),
+                    need_A),
+                "Write more than that"));
+      }
+    }
+  }
+
+  private static Stream<Section> of(ProfileDraft draft, String kind) {
+    return draft.steps().stream().filter(s -> s.text("kind").equals(kind));
+  }
+}
