@@ -64,9 +64,9 @@ class ThroughputTest {
   void whatTheBoardLosesIsMissedAndNothingElse() throws IOException, InterruptedException {
     try (FastStation station = station(new FastBoard.Manner(true, 0.006, 1000, -1))) {
       Sampler sampler = station.start();
-      sampler.watch(0.05);
-      Clock.system().pause(Duration.ofMillis(40)); // a line of 4 kB holds less than that
       try {
+        sampler.watch(0.05);
+        Clock.system().pause(Duration.ofMillis(40)); // a line of 4 kB holds less than that
         sampler.watch(0.1);
       } catch (EndOfRun blind) {
         assertTrue(blind.end().saw().contains("blind"), blind.end().saw());
