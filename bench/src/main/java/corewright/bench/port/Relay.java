@@ -17,4 +17,12 @@ public interface Relay extends Instrument {
 
   /** Says that the station is alive, and tells how the fixture stands. */
   Status heartbeat();
+
+  /**
+   * Says that the station is alive while samples stream in. Where their line would be held up by
+   * waiting for the answer, the answer is looked for the next time.
+   */
+  default void alive() {
+    heartbeat();
+  }
 }

@@ -140,7 +140,7 @@ final class Sampler {
           "Check the digitizer's sample rate, and that the computer is not overloaded.");
     }
     if (now - heard > ALIVE_NANOS) {
-      relay.heartbeat();
+      relay.alive();
       heard = now;
     }
     Digitizer.Frame frame = digitizer.next(SILENCE);

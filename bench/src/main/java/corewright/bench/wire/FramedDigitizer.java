@@ -26,6 +26,10 @@ public final class FramedDigitizer implements Digitizer, Relay {
   private final FrameEncoder encoder = new FrameEncoder();
   private final boolean acknowledged;
   private BoardFormat.Identity board;
+  private boolean streaming;
+
+  /** A HEARTBEAT was sent whose answer comes with the frames. */
+  private boolean beating;
 
   private FramedDigitizer(String role, Link link, Clock clock) {
     this.role = role;
@@ -75,6 +79,7 @@ public final class FramedDigitizer implements Digitizer, Relay {
     stop(); // a board may still be streaming to a station that is no more
     String doing = "starting at " + rate_Hz + " samples a second";
     carriedOut(doing, encoder.start(rate_Hz, samplesPerFrame, acknowledged), 0);
+    streaming = true;
   }
 
   @Override
@@ -97,6 +102,7 @@ public final class FramedDigitizer implements Digitizer, Relay {
   @Override
   public void stop() {
     carriedOut("stopping", encoder.stop(), NOT_STREAMING);
+    streaming = false;
     line.forgetFrames();
   }
 
@@ -107,10 +113,36 @@ public final class FramedDigitizer implements Digitizer, Relay {
 
   @Override
   public Status heartbeat() {
+    heard();
     line.send(encoder.heartbeat(HOLD_OFF_MS));
+    beating = true;
+    return heard().orElseThrow();
+  }
+
+  /**
+   * While a board waits for its answer to be read, samples that may show a fault wait behind it:
+   * two frames of the fastest stream. So nobody waits.
+   */
+  @Override
+  public void alive() {
+    if (acknowledged || !streaming) {
+      heartbeat();
+      return;
+    }
+    heard();
+    line.send(encoder.heartbeat(HOLD_OFF_MS));
+    beating = true;
+  }
+
+  /** What the last HEARTBEAT was answered with, if one was sent and its answer not taken yet. */
+  private Optional<Status> heard() {
+    if (!beating) {
+      return Optional.empty();
+    }
     String doing = "asking whether it is alive";
-    return line.status(
-        line.answer(doing, answer -> answer.type() == FrameFormat.ALIVE, ANSWER), doing);
+    FrameEvent.Good answer = line.answer(doing, good -> good.type() == FrameFormat.ALIVE, ANSWER);
+    beating = false;
+    return Optional.of(line.status(answer, doing));
   }
 
   @Override
@@ -130,6 +162,7 @@ public final class FramedDigitizer implements Digitizer, Relay {
   }
 
   private BoardFormat.Identity ask() {
+    beating = false; // the answers of a line come in order: what is waited for is behind it
     String doing = "asking who it is";
     line.send(encoder.identify());
     FrameEvent.Good answer =
@@ -144,6 +177,7 @@ public final class FramedDigitizer implements Digitizer, Relay {
    */
   private void carriedOut(String doing, byte[] frame, int tolerated) {
     int sequence = encoder.sequence() - 1 & 0xFFFF;
+    beating = false;
     line.send(frame);
     FrameEvent.Good answer =
         line.answer(
