@@ -8,7 +8,6 @@ import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
-import corewright.bench.run.Clock;
 import corewright.bench.run.Stop;
 import corewright.fixtures.emulate.unit.Parameter;
 import corewright.profiles.Catalogue;
@@ -29,7 +28,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Eight cores through real pseudo-terminals: each verdict is the one that the noise-free physics of
- * the same units asks for. The seeds come from {@code -Ddemo.seeds=1-20}; a plain build tries one.
+ * the same units asks for, and the station holds nothing that it did not hold before; see {@link
+ * BurnIn}. The seeds come from {@code -Ddemo.seeds=1-20}; a plain build tries one.
  */
 class DemoTest {
   private static final Shop SHOP = new Shop("Test shop", "Nowhere 1", "", "Write to us.");
@@ -47,9 +47,10 @@ class DemoTest {
     assumeTrue(Files.isDirectory(Path.of("/dev/pts")), "no pseudo-terminals on this system");
     Catalogue catalogue = Catalogue.ofHome();
     List<DemoCore.OnTheBench> units = new ArrayList<>();
-    try (Workshop workshop = Workshop.open(catalogue, folder, SHOP, "bench-1", Clock.system())) {
-      Demo.Result result =
-          new Demo(workshop, Clock.system(), seed, remembering(units)).run(new Stop());
+    DayClock clock = new DayClock();
+    try (Workshop workshop = Workshop.open(catalogue, folder, SHOP, "bench-1", clock)) {
+      BurnIn burnIn = new BurnIn(clock, workshop.folders().captures(), remembering(units));
+      Demo.Result result = new Demo(workshop, clock, seed, burnIn).run(new Stop());
       List<Outcome> outcomes = result.outcomes();
       assertEquals(8, outcomes.size());
       for (int i = 0; i < 8; i++) {
@@ -66,6 +67,8 @@ class DemoTest {
       }
       assertEquals(1, outcomes.stream().filter(DemoTest::labelAgainstHousing).count());
       assertTrue(workshop.ledger().verify().whole());
+      BurnIn.Figures held = burnIn.figures();
+      assertTrue(held.good() && held.hours() > 1, held.toString());
     }
   }
 
