@@ -57,4 +57,18 @@ public record Facts(
   String headline() {
     return evidence.isEmpty() ? "" : evidence.get(0) + " ";
   }
+
+  /** What in the checklist forbids power, a sentence. */
+  String whyNoPower() {
+    return obstacle.isEmpty()
+        ? "The checklist has an answer that forbids power. "
+        : "The checklist says " + obstacle + ". ";
+  }
+
+  /** Why the build cannot be rebuilt, a sentence. */
+  String whyNoRebuild() {
+    return build.isEmpty()
+        ? "This build cannot be rebuilt. "
+        : "This build cannot be rebuilt: " + build + ". ";
+  }
 }
