@@ -6,11 +6,16 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import corewright.bench.run.Clock;
+import corewright.bench.wire.Said;
 import corewright.files.BadFile;
 import corewright.files.Mistake;
+import corewright.station.training.DialectTrial;
+import corewright.station.training.DialectTrial.Trial;
 import corewright.station.work.Checking;
 import corewright.station.work.Checking.Good;
 import corewright.station.work.Home;
+import corewright.station.work.Refused;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -33,6 +38,9 @@ import picocli.CommandLine.Spec;
           + " what stands in it.",
       "With --bench it also says whether that bench can run the profile: whether the digitizer's"
           + " line carries its samples, the fixture fits, and the instruments reach its levels.",
+      "With --play a dialect is played to the emulated instrument of its role: everything it can"
+          + " say, each argument at both ends of its range, an error on purpose, the way back to"
+          + " the front panel. What was answered is printed line by line.",
       "Leaves with 0 if the file is good, with 1 if it has mistakes.",
     },
     footerHeading = "%nExamples:%n",
@@ -40,6 +48,7 @@ import picocli.CommandLine.Spec;
       "  corewright check profiles/families/sd48/sd48-arrival.json",
       "  corewright check my-profile.json --bench fixtures/benches/emulated-sd48.json",
       "  corewright check my-bench.json --json",
+      "  corewright check my-load.json --play",
     })
 final class CheckCommand implements Callable<Integer> {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
@@ -55,6 +64,11 @@ final class CheckCommand implements Callable<Integer> {
       description = "The bench that shall run the profile.")
   private @Nullable Path bench;
 
+  @Option(
+      names = "--play",
+      description = "Play the dialect to the emulated instrument of its role.")
+  private boolean play;
+
   @Option(names = "--json", description = "JSON on stdout, and nothing else there.")
   private boolean json;
 
@@ -63,20 +77,43 @@ final class CheckCommand implements Callable<Integer> {
     Checking checking = new Checking(Home.fromSystem());
     try {
       Good good = bench == null ? checking.check(file) : checking.check(file, bench);
-      print(json ? text(good) : words(good));
-      return ExitCodes.DONE;
+      return play ? played(good) : good(good, List.of());
     } catch (BadFile bad) {
-      if (json) {
-        print(text(bad));
-      } else {
-        PrintWriter err = spec.commandLine().getErr();
-        bad.mistakes().forEach(err::println);
-        int count = bad.mistakes().size();
-        err.println(
-            count == 1 ? "1 mistake; nothing was run." : count + " mistakes; nothing was run.");
-      }
-      return ExitCodes.REFUSED;
+      return bad(bad, List.of());
     }
+  }
+
+  private int played(Good good) {
+    if (!good.kind().equals(Checking.DIALECT)) {
+      throw new Refused(
+          file + " is a " + good.kind() + ", and only a dialect is played",
+          "Leave --play out, or name a dialect.");
+    }
+    Trial trial = DialectTrial.of(file, Clock.system());
+    if (!json) {
+      trial.said().forEach(said -> print(PlayedWords.line(said)));
+    }
+    return trial.mistakes().isEmpty()
+        ? good(good, trial.said())
+        : bad(new BadFile(trial.mistakes()), trial.said());
+  }
+
+  private int good(Good good, List<Said> said) {
+    print(json ? text(good, said) : words(good));
+    return ExitCodes.DONE;
+  }
+
+  private int bad(BadFile bad, List<Said> said) {
+    if (json) {
+      print(text(bad, said));
+    } else {
+      PrintWriter err = spec.commandLine().getErr();
+      bad.mistakes().forEach(err::println);
+      int count = bad.mistakes().size();
+      err.println(
+          count == 1 ? "1 mistake; nothing was run." : count + " mistakes; nothing was run.");
+    }
+    return ExitCodes.REFUSED;
   }
 
   private void print(String text) {
@@ -104,7 +141,7 @@ final class CheckCommand implements Callable<Integer> {
     return words.toString();
   }
 
-  private static String text(Good good) {
+  private static String text(Good good, List<Said> said) {
     ObjectNode json = NODES.objectNode();
     json.put("good", true);
     json.put("file", good.file().toString());
@@ -115,13 +152,15 @@ final class CheckCommand implements Callable<Integer> {
     ArrayNode facts = json.putArray("facts");
     good.facts().forEach(facts::add);
     json.set("cautions", list(good.cautions()));
+    PlayedWords.put(json, said);
     return text(json);
   }
 
-  private static String text(BadFile bad) {
+  private static String text(BadFile bad, List<Said> said) {
     ObjectNode json = NODES.objectNode();
     json.put("good", false);
     json.set("mistakes", list(bad.mistakes()));
+    PlayedWords.put(json, said);
     return text(json);
   }
 

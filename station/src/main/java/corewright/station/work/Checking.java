@@ -24,6 +24,9 @@ import java.util.function.Function;
 
 /** Whether a file that a person edited may be used, before anything is powered. */
 public final class Checking {
+  /** The kind of file that can be played. */
+  public static final String DIALECT = "instrument dialect";
+
   /** What has less than half of what a kind demands at the top is not of that kind. */
   private static final double LIKE = 0.5;
 
@@ -209,7 +212,7 @@ public final class Checking {
     Dialect dialect = Descriptions.dialect(path);
     return new Good(
         path,
-        "instrument dialect",
+        DIALECT,
         dialect.id(),
         dialect.revision(),
         dialect.title(),

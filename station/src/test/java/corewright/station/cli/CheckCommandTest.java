@@ -265,6 +265,25 @@ class CheckCommandTest {
   }
 
   @Test
+  void aDialectIsPlayedLineByLine() throws IOException {
+    String load = "fixtures/dialects/emulated-load.json";
+    Ran good = check(home(load), "--play");
+    assertEquals(0, good.code(), good.err());
+    assertTrue(good.out().matches("(?s).*  ok  \\*IDN\\? +COREWRIGHT,EMULATED-LOAD,1,1.0\\R.*"));
+    assertTrue(good.out().contains("is good: instrument dialect"), good.out());
+    Path broken = edited(load, "INPut {on}", "INPUTT {on}");
+    Ran bad = check(broken, "--play");
+    assertEquals(1, bad.code());
+    assertTrue(
+        bad.out().matches("(?s).*  NO  INPUTT ON +refused with -113,\"Undefined header\"\\R.*"));
+    assertTrue(bad.err().contains(broken + ":20: /actions/input/0: INPUTT ON: refused"), bad.err());
+    JsonNode json = new ObjectMapper().readTree(check(broken, "--play", "--json").out());
+    assertEquals("*IDN?", json.path("played").path(0).path("sent").asText());
+    assertEquals(2, json.path("mistakes").size());
+    assertEquals(1, check(home(BENCH), "--play").code(), "a bench is not played");
+  }
+
+  @Test
   void theHelpNamesTheExitCodes() {
     Ran ran = check("--help");
     assertEquals(0, ran.code());

@@ -1,0 +1,2 @@
+/** What is tried out on emulated instruments. */
+package corewright.station.training;
