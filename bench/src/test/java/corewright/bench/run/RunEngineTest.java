@@ -8,42 +8,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import corewright.bench.capture.CaptureFile;
 import corewright.bench.capture.OpenRuns;
 import corewright.bench.capture.Segment;
-import corewright.bench.port.InstrumentFault;
 import corewright.bench.record.EquipmentUsed;
 import corewright.bench.record.RunEnd;
 import corewright.bench.record.Source;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.measures.Capture;
-import corewright.measures.Measurement;
-import corewright.measures.Quantity;
-import corewright.profiles.Profile;
-import corewright.profiles.Step;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class RunEngineTest {
-  @TempDir Path folder;
-  private final FakeBench bench = new FakeBench();
-
-  private RunResult run(RunPlan plan) {
-    return run(plan, RunListener.NONE, new Stop());
-  }
-
-  private RunResult run(RunPlan plan, RunListener listener, Stop stop) {
-    return new RunEngine(bench.clock).run(plan, bench.instruments(), listener, stop);
-  }
-
-  private void isSafe() {
-    assertFalse(bench.unit.relayClosed, "relay");
-    assertFalse(bench.unit.loadOn, "load");
-    assertTrue(bench.unit.discharging, "discharge");
-    assertTrue(bench.unit.capacitor_V < 5, bench.unit.capacitor_V + " V");
-  }
+/** A run from its beginning to its end on a bench that is sound. */
+class RunEngineTest extends FakeRuns {
 
   /** Its day is what a certificate is held against; see the tests of certificates. */
   @Test
@@ -172,148 +150,6 @@ class RunEngineTest {
   }
 
   @Test
-  void aDeadShortIsNeverEnergisedPastTheLimitedStep() {
-    bench.unit.shorted = true;
-    RunResult result = run(Plans.plan(folder));
-    assertEquals(RunEnd.Kind.REFUSED_TO_POWER, result.end().kind());
-    assertEquals("first", result.end().step());
-    assertTrue(result.end().saw().startsWith("The unit took the whole 0.50 A"), result.end().saw());
-    assertTrue(bench.unit.limit_A <= 0.5, "the limit was never raised");
-    assertFalse(bench.told.contains("load input true"));
-    assertTrue(result.capture().isEmpty());
-    isSafe();
-  }
-
-  @Test
-  void aUnitThatIsChargedAndCannotBeDischargedIsNotPowered() {
-    bench.unit.capacitor_V = 37;
-    bench.unit.dischargeBroken = true;
-    RunResult result = run(Plans.plan(folder));
-    assertEquals(RunEnd.Kind.REFUSED_TO_POWER, result.end().kind());
-    assertTrue(result.end().saw().startsWith("The output still holds 37.00 V after 4.2 s"));
-    assertFalse(bench.told.contains("source output true"));
-    assertEquals(1, result.troubles().size(), "and it still is: " + result.troubles());
-  }
-
-  @Test
-  void chargeThatComesBackWithTheResistorLiftedIsSeen() {
-    bench.unit.hidden_A = 0.002; // 1 V/s into 2000 µF
-    RunResult result = run(Plans.plan(folder));
-    assertEquals(RunEnd.Kind.REFUSED_TO_POWER, result.end().kind());
-    assertTrue(result.end().saw().contains("charge is left inside"), result.end().saw());
-  }
-
-  @Test
-  void aChargedUnitIsDischargedFirstAndThenRun() {
-    bench.unit.capacitor_V = 48;
-    assertEquals(RunEnd.Kind.COMPLETED, run(Plans.plan(folder)).end().kind());
-    isSafe();
-  }
-
-  @Test
-  void aSourceThatWillNotSwitchOffIsNoticedAndTheRelayParts() {
-    bench.unit.sourceSticks = true;
-    RunResult result = run(Plans.plan(folder));
-    assertEquals(RunEnd.Kind.BENCH_FAULT, result.end().kind());
-    assertTrue(result.end().saw().startsWith("The source is still on"), result.end().saw());
-    isSafe();
-  }
-
-  @Test
-  void aSourceThatCannotSayIsJudgedByItsVoltage() {
-    bench.sourceSays = false;
-    assertEquals(RunEnd.Kind.COMPLETED, run(Plans.plan(folder.resolve("good"))).end().kind());
-    bench.unit.sourceSticks = true;
-    assertTrue(run(Plans.plan(folder.resolve("stuck"))).end().saw().contains("at 12.50 ± 0.02 V"));
-  }
-
-  @Test
-  void aDischargeThatDoesNotHappenIsAFaultOfTheBench() {
-    RunListener breaks =
-        new RunListener() {
-          @Override
-          public void step(Step step, int index, int count) {
-            bench.unit.dischargeBroken = step.kind() == Step.Kind.DISCHARGE;
-          }
-        };
-    RunResult result = run(Plans.plan(folder), breaks, new Stop());
-    assertEquals(RunEnd.Kind.BENCH_FAULT, result.end().kind());
-    assertTrue(result.end().remedy().startsWith("Treat the unit as charged"));
-    assertFalse(result.troubles().isEmpty());
-  }
-
-  @Test
-  void aPersonCanStopItAtAnyTime() {
-    Stop stop = new Stop();
-    RunListener presses =
-        new RunListener() {
-          @Override
-          public void progress(double done_s, double total_s) {
-            if (done_s > 4.6) {
-              stop.request("The operator pressed Ctrl-C.");
-            }
-          }
-        };
-    RunResult result = run(Plans.plan(folder), presses, stop);
-    assertEquals(RunEnd.Kind.STOPPED, result.end().kind());
-    assertEquals("full", result.end().step());
-    assertEquals("The operator pressed Ctrl-C.", result.end().saw());
-    assertEquals(List.of(), result.troubles());
-    assertTrue(result.capture().orElseThrow().size() < 1000);
-    isSafe();
-  }
-
-  @Test
-  void aMistakeOfTheStationItselfEndsSafeToo() {
-    RunListener throwsUp =
-        new RunListener() {
-          @Override
-          public void step(Step step, int index, int count) {
-            if (step.id().equals("full")) {
-              throw new IllegalStateException("a bug");
-            }
-          }
-        };
-    RunResult result = run(Plans.plan(folder), throwsUp, new Stop());
-    assertEquals(RunEnd.Kind.BENCH_FAULT, result.end().kind());
-    assertTrue(result.end().saw().contains("a bug"), result.end().saw());
-    isSafe();
-  }
-
-  @Test
-  void evenWhenTheVirtualMachineGivesUpTheBenchIsSafe() {
-    bench.before =
-        command -> {
-          if (command.equals("load input true")) {
-            throw new OutOfMemoryError("made up");
-          }
-        };
-    try {
-      run(Plans.plan(folder));
-    } catch (OutOfMemoryError expected) {
-      assertEquals("made up", expected.getMessage());
-    }
-    assertFalse(bench.unit.sourceOn || bench.unit.relayClosed || !bench.unit.discharging);
-  }
-
-  @Test
-  void aSilentDigitizerEndsTheRunAndSaysThatTheDischargeWasNotVerified() {
-    bench.before =
-        command -> {
-          if (command.equals("digitizer next") && bench.told.contains("load input true")) {
-            throw new InstrumentFault("digitizer", "sampling", "no frame within 400 ms", "Look.");
-          }
-        };
-    RunResult result = run(Plans.plan(folder));
-    assertEquals(RunEnd.Kind.BENCH_FAULT, result.end().kind());
-    assertEquals("digitizer: sampling: no frame within 400 ms.", result.end().saw());
-    assertEquals("Look.", result.end().remedy());
-    assertEquals("full", result.end().step());
-    assertTrue(result.troubles().get(0).startsWith("Verifying the discharge failed"));
-    assertFalse(bench.unit.sourceOn || bench.unit.relayClosed || !bench.unit.discharging);
-  }
-
-  @Test
   void theStationTellsTheFixtureThatItIsAlive() {
     bench.slowness = 1;
     List<Long> heard = new ArrayList<>();
@@ -340,68 +176,5 @@ class RunEngineTest {
       return;
     }
     throw new AssertionError("a run was begun that nobody could find again");
-  }
-
-  @Test
-  void aFixtureThatHoldsItsResistorOnIsMadeToLetGoBeforeTheUnitIsLookedAt() {
-    bench.unit.heldOn = true;
-    bench.unit.hidden_A = 0.004; // a capacitor behind a diode: seen only with the resistor lifted
-    assertEquals(RunEnd.Kind.REFUSED_TO_POWER, run(Plans.plan(folder)).end().kind());
-    int closed = bench.told.indexOf("digitizer relay true");
-    assertEquals("digitizer relay false", bench.told.get(closed + 1));
-    assertFalse(bench.told.contains("source output true"));
-  }
-
-  @Test
-  void aMeterThatFindsVoltageWhereTheDigitizerFindsNoneIsBelieved() {
-    bench.unit.capacitor_V = 30;
-    bench.unit.dischargeBroken = true;
-    bench.frames =
-        f -> {
-          java.util.Arrays.fill(f.codes()[1], (short) 0); // its lead is off
-          return f;
-        };
-    RunResult result = run(Plans.plan(folder));
-    assertEquals(RunEnd.Kind.REFUSED_TO_POWER, result.end().kind());
-    assertTrue(result.end().saw().startsWith("The meter finds 30.0"), result.end().saw());
-    assertFalse(bench.told.contains("source output true"));
-  }
-
-  @Test
-  void withoutAMeterAnOutputThatWasNeverSeenLiveProvesNothing() {
-    bench.hasMeter = false;
-    bench.unit.regulates_V = 3;
-    Profile rest = Plans.profile(Plans.DEAD, Plans.FIRST, Plans.REST, Plans.AWAY);
-    RunResult result = run(Plans.plan(folder, rest));
-    assertEquals(RunEnd.Kind.BENCH_FAULT, result.end().kind());
-    assertTrue(result.end().saw().contains("is not proved"), result.end().saw());
-  }
-
-  @Test
-  void aFallThatIsMuchSlowerThanTheResistorMakesItIsNoDischarge() {
-    bench.unit.regulates_V = 20; // from here within_s alone would allow three times as long
-    RunListener weak =
-        new RunListener() {
-          @Override
-          public void step(Step step, int index, int count) {
-            // 2.7 times the resistance: what the resistor takes, less what comes back
-            bench.unit.resistance_factor = step.kind() == Step.Kind.DISCHARGE ? 2.7 : 1;
-          }
-        };
-    Profile rest = Plans.profile(Plans.DEAD, Plans.FIRST, Plans.REST, Plans.AWAY);
-    RunResult result = run(Plans.plan(folder, rest), weak, new Stop());
-    assertEquals(RunEnd.Kind.BENCH_FAULT, result.end().kind(), result.end().saw());
-    assertTrue(
-        result.end().saw().startsWith("The output fell with a time constant of 2.53"),
-        result.end().saw());
-  }
-
-  @Test
-  void theFallTellsTheCapacitance() {
-    RunResult result = run(Plans.plan(folder));
-    Measurement found =
-        result.beside().readings().get(Quantity.CAPACITANCE_FROM_DECAY).measurement().orElseThrow();
-    assertEquals(FakeUnit.CAPACITANCE_F, found.value(), 0.01 * FakeUnit.CAPACITANCE_F, "τ / 470 Ω");
-    assertEquals(0.07, found.u() / found.value(), 0.005);
   }
 }
