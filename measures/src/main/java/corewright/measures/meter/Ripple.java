@@ -4,6 +4,7 @@ import corewright.measures.Measurement;
 import corewright.measures.MeterSettings;
 import corewright.measures.Quantity;
 import corewright.measures.Unit;
+import corewright.measures.wave.CleanLine;
 import corewright.measures.wave.Corners;
 import corewright.measures.wave.CorrelatedScatter;
 import corewright.measures.wave.StrongestLine;
@@ -18,6 +19,10 @@ final class Ripple {
 
   /** From this sample rate on switching ripple is looked for, and below it slow oscillation. */
   private static final double FAST_Hz = 100e3;
+
+  private static final String BY_FIT = "a clean line: by a sine fit of four parameters, IEEE 1057";
+
+  private static final String BY_SPECTRUM = "from the spectrum: more than noise is beside the line";
 
   private Ripple() {}
 
@@ -101,13 +106,24 @@ final class Ripple {
       return;
     }
     StrongestLine line = found.get();
+    Optional<CleanLine> clean = CleanLine.of(output.wave(), rate, window.from(), window.to(), line);
+    String way = clean.isPresent() ? BY_FIT : BY_SPECTRUM;
     into.put(
         Quantity.RIPPLE_FUNDAMENTAL,
-        new Measurement(line.frequency_Hz(), line.frequencyU_Hz(), Unit.HERTZ),
-        switching_Hz.filter(f -> f > rate / 2).map(f -> List.of(folded(f))).orElse(List.of()));
+        new Measurement(
+            clean.map(CleanLine::frequency_Hz).orElse(line.frequency_Hz()),
+            clean.map(CleanLine::frequencyU_Hz).orElse(line.frequencyU_Hz()),
+            Unit.HERTZ),
+        switching_Hz
+            .filter(f -> f > rate / 2)
+            .map(f -> List.of(folded(f), way))
+            .orElse(List.of(way)));
     into.put(
         Quantity.RIPPLE_FUNDAMENTAL_AMPLITUDE,
-        output.difference(line.amplitude(), line.amplitudeU()));
+        output.difference(
+            clean.map(CleanLine::amplitude).orElse(line.amplitude()),
+            clean.map(CleanLine::amplitudeU).orElse(line.amplitudeU())),
+        List.of(way));
   }
 
   private static String folded(double switching_Hz) {

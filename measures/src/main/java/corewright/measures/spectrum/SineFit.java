@@ -1,5 +1,6 @@
 package corewright.measures.spectrum;
 
+import java.util.Optional;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 
@@ -30,7 +31,9 @@ public record SineFit(
 
   /** At a known frequency. */
   public static SineFit atFrequency(double[] x, double sampleRate_Hz, double frequency_Hz) {
-    return of(x, sampleRate_Hz, frequency_Hz, true);
+    require(x, 3, frequency_Hz);
+    double omega = 2 * Math.PI * frequency_Hz / sampleRate_Hz;
+    return result(x, sampleRate_Hz, omega, SineModel.three(x, omega), true);
   }
 
   /**
@@ -41,11 +44,34 @@ public record SineFit(
    * @throws IllegalArgumentException if the fit runs away from there: no clean sine
    */
   public static SineFit near(double[] x, double sampleRate_Hz, double nearby_Hz) {
-    return of(x, sampleRate_Hz, nearby_Hz, false);
+    return seek(x, sampleRate_Hz, nearby_Hz)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "the record holds no clean sine near " + nearby_Hz + " Hz"));
   }
 
-  private static SineFit of(double[] x, double rate, double frequency_Hz, boolean fixed) {
-    int parameters = fixed ? 3 : 4;
+  /** The same; empty if the fit runs away. */
+  public static Optional<SineFit> seek(double[] x, double sampleRate_Hz, double nearby_Hz) {
+    require(x, 4, nearby_Hz);
+    double start = 2 * Math.PI * nearby_Hz / sampleRate_Hz; // radians per sample
+    double omega = start;
+    SineModel model = SineModel.three(x, omega);
+    for (int i = 0; i < MOST_ITERATIONS; i++) {
+      double step = SineModel.four(x, omega, model.p()).p()[3];
+      omega += step;
+      if (!(Math.abs(omega - start) * x.length < 2 * Math.PI) || !(omega > 0)) {
+        return Optional.empty();
+      }
+      model = SineModel.three(x, omega);
+      if (Math.abs(step) < 1e-14 * omega) {
+        break;
+      }
+    }
+    return Optional.of(result(x, sampleRate_Hz, omega, model, false));
+  }
+
+  private static void require(double[] x, int parameters, double frequency_Hz) {
     if (x.length <= parameters || !(frequency_Hz > 0)) {
       throw new IllegalArgumentException(
           "a sine fit needs more than "
@@ -56,22 +82,6 @@ public record SineFit(
               + frequency_Hz
               + " Hz");
     }
-    double start = 2 * Math.PI * frequency_Hz / rate; // radians per sample
-    double omega = start;
-    SineModel model = SineModel.three(x, omega);
-    for (int i = 0; !fixed && i < MOST_ITERATIONS; i++) {
-      double step = SineModel.four(x, omega, model.p()).p()[3];
-      omega += step;
-      if (!(Math.abs(omega - start) * x.length < 2 * Math.PI) || !(omega > 0)) {
-        throw new IllegalArgumentException(
-            "the record holds no clean sine near " + frequency_Hz + " Hz");
-      }
-      model = SineModel.three(x, omega);
-      if (Math.abs(step) < 1e-14 * omega) {
-        break;
-      }
-    }
-    return result(x, rate, omega, model, fixed);
   }
 
   private static SineFit result(
@@ -99,6 +109,17 @@ public record SineFit(
         x.length,
         Math.sqrt(ofOmega * variance) * rate / (2 * Math.PI),
         Math.sqrt(ofAmplitude * variance));
+  }
+
+  /** What the sine leaves of the record that it was fitted to. */
+  public double[] leaves(double[] x, double sampleRate_Hz) {
+    Turning turning = new Turning(2 * Math.PI * frequency_Hz / sampleRate_Hz, 0);
+    double[] left = new double[x.length];
+    for (int i = 0; i < left.length; i++) {
+      turning.to(i);
+      left[i] = x[i] - a * turning.cos() - b * turning.sin() - offset;
+    }
+    return left;
   }
 
   /** Peak value of the sine. */

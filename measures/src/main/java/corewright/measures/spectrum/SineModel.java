@@ -37,10 +37,12 @@ final class SineModel {
     double[][] normal = new double[size][size];
     double[] right = new double[size];
     double[] row = new double[size];
+    Turning turning = new Turning(omega, centre);
     for (int i = 0; i < x.length; i++) {
       double t = i - centre;
-      row[0] = Math.cos(omega * t);
-      row[1] = Math.sin(omega * t);
+      turning.to(i);
+      row[0] = turning.cos();
+      row[1] = turning.sin();
       row[2] = 1;
       if (size == 4) {
         row[3] = t * (last[1] * row[0] - last[0] * row[1]);
@@ -78,9 +80,10 @@ final class SineModel {
 
   double squaresOfResiduals(double[] x) {
     double sum = 0;
+    Turning turning = new Turning(omega, centre);
     for (int i = 0; i < x.length; i++) {
-      double t = i - centre;
-      double r = x[i] - p[0] * Math.cos(omega * t) - p[1] * Math.sin(omega * t) - p[2];
+      turning.to(i);
+      double r = x[i] - p[0] * turning.cos() - p[1] * turning.sin() - p[2];
       sum += r * r;
     }
     return sum;

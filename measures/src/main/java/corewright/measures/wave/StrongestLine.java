@@ -57,7 +57,7 @@ public record StrongestLine(
     }
     double all = squares / n * 8 / 3;
     double rest = Math.sqrt(Math.max(0, all - amplitude * amplitude / 2));
-    double beside = 4 * bins.floorBeside(peak) / n * Math.sqrt(n / 3.0);
+    double beside = whiteRms(bins.floorBeside(peak), n);
     return Optional.of(
         new StrongestLine(frequency, amplitude, Math.max(rest, beside), n / sampleRate_Hz, n));
   }
@@ -67,10 +67,19 @@ public record StrongestLine(
     int n = to - from;
     double[] x = new double[n];
     for (int i = 0; i < n; i++) {
-      double window = 0.5 - 0.5 * Math.cos(2 * Math.PI * i / n);
-      x[i] = window * (wave.at(from + i) - trend.at(from + i));
+      x[i] = hann(i, n) * (wave.at(from + i) - trend.at(from + i));
     }
     return x;
+  }
+
+  /** Weight of sample {@code i} of {@code n}. */
+  static double hann(int i, int n) {
+    return 0.5 - 0.5 * Math.cos(2 * Math.PI * i / n);
+  }
+
+  /** Rms of the white noise whose Hann bins have that scale. */
+  static double whiteRms(double scale, int n) {
+    return 4 * scale / n * Math.sqrt(n / 3.0);
   }
 
   /** Hann's main lobe, 1 at its middle: sinc(d)/(1 − d²). */

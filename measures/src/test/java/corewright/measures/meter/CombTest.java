@@ -64,7 +64,28 @@ class CombTest {
             folded.holds().get(0).readings().get(Quantity.RIPPLE_FUNDAMENTAL));
     assertEquals(150e3 - LINE_Hz, line.value().value(), 1);
     assertTrue(line.flags().get(0).contains("folded"), line.toString());
+    assertTrue(line.flags().get(1).contains("from the spectrum"), line.toString());
     assertEquals(0, run(RATE, settings).notes().stream().filter(n -> n.contains("half")).count());
+  }
+
+  /** Cramér and Rao: √(6/n)·σ/(A·π·T) and σ·√(2/n), with σ the noise and its rounding. */
+  @Test
+  void aLineAloneIsReadByTheSineFit() {
+    Synthetic.Signal output =
+        new Synthetic.Signal(t -> 48 + 0.02 * Math.sin(2 * Math.PI * LINE_Hz * t), 0.0005, 1e-4);
+    MeasuredHold hold = run(RATE, MeterSettings.defaults(), output).holds().get(0);
+    double n = 0.048 * RATE;
+    double noise = Math.hypot(0.0005, 1e-4 / Math.sqrt(12));
+    Measurement line = hold.value(Quantity.RIPPLE_FUNDAMENTAL).orElseThrow();
+    assertEquals(LINE_Hz, line.value(), 3 * line.u());
+    double bound_Hz = Math.sqrt(6 / n) * noise / 0.02 / (Math.PI * 0.048);
+    assertEquals(1.1, line.u() / bound_Hz, 0.15);
+    Measurement amplitude = hold.value(Quantity.RIPPLE_FUNDAMENTAL_AMPLITUDE).orElseThrow();
+    assertEquals(0.02, amplitude.value(), 3 * amplitude.u());
+    assertEquals(1.1, amplitude.u() / (noise * Math.sqrt(2 / n)), 0.15);
+    Reading.Measured read =
+        assertInstanceOf(Reading.Measured.class, hold.readings().get(Quantity.RIPPLE_FUNDAMENTAL));
+    assertTrue(read.flags().get(0).contains("sine fit"), read.toString());
   }
 
   private static MeasuredRun run(double rate, MeterSettings settings) {
@@ -79,6 +100,10 @@ class CombTest {
                     + 0.003 * Math.sin(w * t / 2 + 3),
             0.0005,
             1e-4);
+    return run(rate, settings, output);
+  }
+
+  private static MeasuredRun run(double rate, MeterSettings settings, Synthetic.Signal output) {
     return RunMeter.read(
         Synthetic.capture(rate, 0.05, Synthetic.exactly(1), output, Synthetic.exactly(12), 11),
         new MeterSettings(
