@@ -1,13 +1,11 @@
 package corewright.measures.meter;
 
-import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import corewright.measures.Unit;
 import corewright.measures.spectrum.Harmonics;
 import corewright.measures.spectrum.Spectrum;
 import corewright.measures.spectrum.Window;
-import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /**
@@ -53,42 +51,27 @@ final class Comb {
       into.none("the fundamental cannot be told from the mean in this window", ALL);
       return;
     }
-    double floor = floor(spectrum);
-    double percent = 100 / one.getAsDouble();
     into.put(
-        Quantity.RIPPLE_SUBHARMONIC,
-        ofOne(lines.subharmonicRatio(), 100, percent * floor, Unit.PERCENT));
-    harmonic(output, lines, 2, floor, Quantity.RIPPLE_HARMONIC_2, into);
-    harmonic(output, lines, 3, floor, Quantity.RIPPLE_HARMONIC_3, into);
+        Quantity.RIPPLE_SUBHARMONIC, percent(lines.subharmonicRatio(), lines.uSubharmonicRatio()));
+    harmonic(output, lines, 2, Quantity.RIPPLE_HARMONIC_2, into);
+    harmonic(output, lines, 3, Quantity.RIPPLE_HARMONIC_3, into);
     into.put(
-        Quantity.RIPPLE_DISTORTION,
-        ofOne(lines.distortion(HIGHEST), 100, 2 * percent * floor, Unit.PERCENT));
+        Quantity.RIPPLE_DISTORTION, percent(lines.distortion(HIGHEST), lines.uDistortion(HIGHEST)));
   }
 
   private static void harmonic(
-      Channel output, Harmonics lines, int order, double floor, Quantity quantity, Readings into) {
+      Channel output, Harmonics lines, int order, Quantity quantity, Readings into) {
     OptionalDouble amplitude = lines.amplitude(order);
     if (amplitude.isEmpty()) {
       into.none("that line falls on another one at this sample rate", quantity);
     } else {
-      Measurement read = output.difference(amplitude.getAsDouble(), floor);
-      into.put(quantity, read);
+      into.put(quantity, output.difference(amplitude.getAsDouble(), lines.u(order)));
     }
   }
 
-  private static Reading ofOne(OptionalDouble part, double scale, double u, Unit unit) {
+  private static Reading percent(OptionalDouble part, double u) {
     return part.isPresent()
-        ? Reading.of(scale * part.getAsDouble(), u, unit)
+        ? Reading.of(100 * part.getAsDouble(), 100 * u, Unit.PERCENT)
         : Reading.none("that line falls on another one at this sample rate");
-  }
-
-  /** What most bins hold: the amplitude that noise alone gives a line. */
-  private static double floor(Spectrum spectrum) {
-    double[] amplitudes = new double[spectrum.size()];
-    for (int k = 0; k < amplitudes.length; k++) {
-      amplitudes[k] = spectrum.amplitude(k);
-    }
-    Arrays.sort(amplitudes);
-    return amplitudes[amplitudes.length / 2];
   }
 }

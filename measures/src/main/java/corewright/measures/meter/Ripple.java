@@ -7,8 +7,8 @@ import corewright.measures.Unit;
 import corewright.measures.wave.CleanLine;
 import corewright.measures.wave.Corners;
 import corewright.measures.wave.CorrelatedScatter;
+import corewright.measures.wave.PeakScatter;
 import corewright.measures.wave.StrongestLine;
-import corewright.measures.wave.Tail;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,17 +52,28 @@ final class Ripple {
   }
 
   private static Measurement peakToPeak(Channel output, Window window, Level level) {
-    Tail tail = Tail.of(output.wave(), window.from(), window.to());
+    int from = window.from();
+    PeakScatter peaks =
+        PeakScatter.of(
+            i -> output.wave().at(from + i) - level.trend().at(from + i), window.count());
     double rounding = output.resolution().ofOne();
     return output.difference(
         level.statistics().peakToPeak(),
         Root.of(
             rounding,
             rounding,
-            tail.ofHighest(),
-            tail.ofLowest(),
-            Corners.ramp(output.wave(), level.statistics().highestAt(), -1),
-            Corners.ramp(output.wave(), level.statistics().lowestAt(), 1)));
+            peaks.highest(),
+            peaks.lowest(),
+            corner(output, from, peaks.highs(), -1),
+            corner(output, from, peaks.lows(), 1)));
+  }
+
+  /** Corners of ripple are at all of the peaks; at many, noise looks like one. */
+  private static double corner(Channel output, int from, List<Integer> peaks, int sign) {
+    return peaks.stream()
+        .mapToDouble(i -> Corners.ramp(output.wave(), from + i, sign))
+        .min()
+        .orElse(0);
   }
 
   /**

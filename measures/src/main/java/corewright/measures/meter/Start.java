@@ -20,10 +20,16 @@ record Start(Channel output, Optional<Channel> inputCurrent, double nominal_V) {
   /** Down: below this part of nominal. A boost converter that rests lets the input through. */
   private static final double DOWN_PART = 0.5;
 
-  private static final double UP_PART = 0.95;
+  static final double UP_PART = 0.95;
 
   /** The start is over this many rise times after the output is up. */
-  private static final double AFTERWARDS = 3;
+  static final double AFTERWARDS = 3;
+
+  /** Samples: short beside a start, long beside what correlates noise. */
+  private static final int BLOCK = 16;
+
+  /** Second differences know a variance by half as many as there are, about. */
+  private static final double BENDS_COST = Math.sqrt(2);
 
   /** Coverage factor that turns the half-width of a 95 % interval into what stands for u. */
   private static final double K = 2;
@@ -53,26 +59,19 @@ record Start(Channel output, Optional<Channel> inputCurrent, double nominal_V) {
       return;
     }
     double noise = BlockNoise.of(output, 0, x.length, 1);
-    double uRise =
-        Root.of(
-            1 / rate / Math.sqrt(6),
-            near(x, up, x[0] + 0.1 * (nominal_V - x[0]), noise) / rate / Math.sqrt(12),
-            near(x, up, x[0] + 0.9 * (nominal_V - x[0]), noise) / rate / Math.sqrt(12));
+    double way = nominal_V - x[0];
+    double u10 = Crossing.of(x, up, x[0] + 0.1 * way, noise).u();
+    double u90 = Crossing.of(x, up, x[0] + 0.9 * way, noise).u();
+    double uRise = Root.of(u10, u90) / rate;
     into.put(Quantity.START_RISE, Reading.of(rise.duration_s(), uRise, Unit.SECOND));
     into.put(
         Quantity.START_OVERSHOOT,
         measured(output.difference(highest - nominal_V, ofHighest(output, x, noise))));
     int end = (int) Math.min(n, up + AFTERWARDS * rise.duration_s() * rate);
-    inrush(end, into);
-  }
-
-  /** Samples on the way up that noise alone could move across a level. */
-  private static int near(double[] x, int up, double level, double noise) {
-    int near = 0;
-    for (int i = 0; i < up; i++) {
-      near += Math.abs(x[i] - level) <= noise ? 1 : 0;
-    }
-    return near;
+    // The sample that is up comes up to one late, the last one counted up to one early.
+    double uUp = Crossing.of(x, x.length, UP_PART * nominal_V, noise).u();
+    double uUp_s = Root.of(1 / Math.sqrt(6), uUp) / rate;
+    inrush(end, Root.of(uUp_s, AFTERWARDS * uRise), into);
   }
 
   /** What noise and rounding leave in the highest of all samples. */
@@ -81,7 +80,7 @@ record Start(Channel output, Optional<Channel> inputCurrent, double nominal_V) {
     return Root.of(NoisyExtreme.halfWidth(noise, sharing, 1) / K, channel.resolution().ofOne());
   }
 
-  private void inrush(int end, Map<Quantity, Reading> into) {
+  private void inrush(int end, double uEnd_s, Map<Quantity, Reading> into) {
     if (inputCurrent.isEmpty()) {
       Reading none = Reading.none("the input current was not recorded");
       into.put(Quantity.INRUSH, none);
@@ -93,9 +92,13 @@ record Start(Channel output, Optional<Channel> inputCurrent, double nominal_V) {
     double highest = 0;
     double squares = 0;
     double sum = 0;
+    double jump = 0;
     for (int i = 0; i < end; i++) {
       double now = current.wave().at(i);
       highest = Math.max(highest, now);
+      double last = current.wave().at(Math.max(0, i - 1));
+      double next = current.wave().at(Math.min(end - 1, i + 1));
+      jump = Math.max(jump, Math.abs(last * last - 2 * now * now + next * next));
       squares += now * now / rate;
       sum += now / rate;
     }
@@ -103,10 +106,34 @@ record Start(Channel output, Optional<Channel> inputCurrent, double nominal_V) {
     Arrays.setAll(x, current.wave()::at);
     double u = ofHighest(current, x, BlockNoise.of(current, 0, end, 1));
     into.put(Quantity.INRUSH, measured(current.absolute(highest, u)));
-    // ∂(∫i²)/∂gain = 2∫i², ∂/∂offset = 2∫i.
-    double uSquares =
-        Root.of(2 * squares * current.doubt().gain_rel(), 2 * sum * current.doubt().offset());
-    into.put(Quantity.INRUSH_I2T, Reading.of(squares, uSquares, Unit.AMPERE_SQUARED_SECOND));
+    into.put(Quantity.INRUSH_I2T, i2t(current, end, squares, sum, jump / rate, uEnd_s));
+  }
+
+  /**
+   * ∫i² dt of the record as it stands, less what the squares of its own noise add: σ² for as long.
+   * In U: where a jump lies between two samples; ∂/∂gain = 2∫i², ∂/∂offset = 2∫i, ∂/∂noise = 2i for
+   * each sample, ∂/∂end = i² there (JCGM 100, 5.1.2); noise with a spectrum that rises to low
+   * frequencies by what it does in blocks.
+   */
+  private static Reading i2t(
+      Channel current, int end, double squares, double sum, double jump, double uEnd_s) {
+    double rate = current.sampleRate_Hz();
+    double noise = BlockNoise.of(current, 0, end, 1);
+    double ofBlock = BlockNoise.of(current, end / 2, end, BLOCK) * Math.sqrt(BLOCK);
+    double length_s = end / rate;
+    // Noise that rounding hides has no square to be known of.
+    double own = noise > current.resolution().ofOne() ? noise * noise * length_s : 0;
+    double ofOwn = own * Math.sqrt(2.0 / Math.max(1, end - 2)) * BENDS_COST;
+    double last = Level.of(current, Math.max(0, end - BLOCK), end).mean();
+    double u =
+        Root.of(
+            2 * squares * current.doubt().gain_rel(),
+            2 * sum * current.doubt().offset(),
+            2 * Math.max(noise, ofBlock) * Math.sqrt(squares / rate),
+            ofOwn,
+            jump / Math.sqrt(12),
+            last * last * uEnd_s);
+    return Reading.of(squares - own, u, Unit.AMPERE_SQUARED_SECOND);
   }
 
   private static Reading measured(Measurement m) {

@@ -3,16 +3,24 @@ package corewright.measures.meter;
 import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Unit;
+import corewright.measures.wave.CorrelatedScatter;
+import corewright.measures.wave.OnePoleFilter;
+import corewright.measures.wave.PeakScatter;
 import java.util.Optional;
 
 /**
  * Ripple in a stated bandwidth: through a low-pass of one pole with its −3 dB point there, as a
- * bandwidth limit of an instrument is given. The filter is that of a waveform joined by straight
- * lines, exactly, and starts at the begin of the hold, so that it has settled in the window.
+ * bandwidth limit of an instrument is given. The filter starts at the begin of the hold, so that it
+ * has settled in the window.
  */
 final class StatedBand {
   /** The samples must hold what the filter is to take away. */
   private static final double MOST_OF_RATE = 0.2;
+
+  /**
+   * Standard uncertainty of the filter's gain: anywhere within 0.3 % for most of what ripple is.
+   */
+  private static final double GAIN_REL = 0.003 / Math.sqrt(3);
 
   private static final Quantity[] BOTH = {
     Quantity.RIPPLE_PEAK_TO_PEAK_IN_BAND, Quantity.RIPPLE_RMS_IN_BAND
@@ -32,51 +40,71 @@ final class StatedBand {
           "not measurable: the sample rate must be five times the stated bandwidth or more", BOTH);
       return;
     }
-    double[] x = filtered(output, window, 2 * Math.PI * perSample);
-    double mean = 0;
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (double value : x) {
-      mean += value / x.length;
-      low = Math.min(low, value);
-      high = Math.max(high, value);
-    }
-    double squares = 0;
-    for (double value : x) {
-      squares += (value - mean) * (value - mean);
-    }
-    double rms = Math.sqrt(squares / x.length);
-    // As many independent values as the filter's noise bandwidth lets through in this time.
-    double independent = Math.max(2, Math.PI * perSample * x.length);
-    double ofRms = rms / Math.sqrt(2 * Math.min(independent, level.scatter().effectiveCount()));
+    OnePoleFilter filter = new OnePoleFilter(perSample);
+    Band band = new Band(filter.of(output.wave(), window.holdFrom(), window.from(), window.to()));
+    double slope = level.trend().slope();
+    int n = window.count();
     double rounding = output.resolution().ofOne() * Math.sqrt(Math.PI * perSample);
-    into.put(Quantity.RIPPLE_RMS_IN_BAND, output.difference(rms, Root.of(ofRms, rounding)));
-    double ofPeaks = Root.of(ofRms, output.resolution().ofOne());
+    double hidden = rounding * output.resolution().left(level.scatter().sd(), slope * n, n);
+    double rms = band.rms;
+    into.put(
+        Quantity.RIPPLE_RMS_IN_BAND,
+        output.difference(rms, Root.of(band.uRms(), hidden, GAIN_REL * rms)));
+    PeakScatter peaks = band.peaks(slope);
+    double range = band.range;
     into.put(
         Quantity.RIPPLE_PEAK_TO_PEAK_IN_BAND,
         new Measurement(
-            high - low, Root.of(ofPeaks, output.doubt().gain_rel() * (high - low)), Unit.VOLT));
+            range,
+            Root.of(
+                peaks.highest(),
+                peaks.lowest(),
+                rounding,
+                rounding,
+                GAIN_REL * range,
+                output.doubt().gain_rel() * range),
+            Unit.VOLT));
   }
 
-  /**
-   * @param a time between samples over the filter's time constant
-   */
-  private static double[] filtered(Channel output, Window window, double a) {
-    double keep = Math.exp(-a);
-    double ramp = (1 - keep) / a;
-    double y = output.wave().at(window.holdFrom());
-    double[] x = new double[window.count()];
-    for (int i = window.holdFrom() + 1; i < window.to(); i++) {
-      double was = output.wave().at(i - 1);
-      double is = output.wave().at(i);
-      y = keep * y + (ramp - keep) * was + (1 - ramp) * is;
-      if (i >= window.from()) {
-        x[i - window.from()] = y;
+  /** What the filter lets through. */
+  private static final class Band {
+    private final double[] x;
+    private final double mean;
+    private final double range;
+    private final double rms;
+
+    Band(double[] x) {
+      this.x = x;
+      double sum = 0;
+      double low = Double.POSITIVE_INFINITY;
+      double high = Double.NEGATIVE_INFINITY;
+      for (double value : x) {
+        sum += value;
+        low = Math.min(low, value);
+        high = Math.max(high, value);
       }
+      mean = sum / x.length;
+      range = high - low;
+      double squares = 0;
+      for (double value : x) {
+        squares += (value - mean) * (value - mean);
+      }
+      rms = Math.sqrt(squares / x.length);
     }
-    if (window.from() == window.holdFrom()) {
-      x[0] = output.wave().at(window.from());
+
+    /** From the scatter of the squares, and from what the mean follows of few values. */
+    double uRms() {
+      if (rms == 0) {
+        return 0;
+      }
+      double squares =
+          CorrelatedScatter.ofSquares(i -> x[i] - mean, x.length, rms * rms).ofMean() / (2 * rms);
+      double values = CorrelatedScatter.of(i -> x[i] - mean, x.length, 1).effectiveCount();
+      return Root.of(squares, rms / values / 2);
     }
-    return x;
+
+    PeakScatter peaks(double slope) {
+      return PeakScatter.of(i -> x[i] - slope * i, x.length);
+    }
   }
 }

@@ -42,6 +42,15 @@ public final class Harmonics {
     return OptionalDouble.of(spectrum.amplitude((int) Math.round(at / spectrum.binWidth_Hz())));
   }
 
+  /**
+   * Standard uncertainty that noise leaves in {@link #amplitude}: from the noise beside that line.
+   */
+  public double u(double order) {
+    double noise = LineDoubt.noiseBeside(spectrum, apparent_Hz(order));
+    double read = amplitude(order).orElse(0);
+    return LineDoubt.of(read, 1, noise, spectrum.segments()).u();
+  }
+
   /** Where a line of that order appears: itself below half the rate, folded above. */
   public double apparent_Hz(double order) {
     double rate = spectrum.sampleRate_Hz();
@@ -64,6 +73,36 @@ public final class Harmonics {
       squares += a * a;
     }
     return OptionalDouble.of(Math.sqrt(squares) / one.getAsDouble());
+  }
+
+  /** Standard uncertainty that noise leaves in {@link #distortion}; 0 where that is empty. */
+  public double uDistortion(int highest) {
+    OptionalDouble one = amplitude(1);
+    if (one.isEmpty()) {
+      return 0;
+    }
+    double noise2 = 0;
+    int lines = 0;
+    for (int order = 2; order <= highest; order++) {
+      if (amplitude(order).isPresent()) {
+        double noise = LineDoubt.noiseBeside(spectrum, apparent_Hz(order));
+        noise2 += noise * noise;
+        lines++;
+      }
+    }
+    double part = distortion(highest).orElse(0);
+    double read = part * one.getAsDouble();
+    double mean = lines == 0 ? 0 : Math.sqrt(noise2 / lines);
+    double u = LineDoubt.of(read, lines, mean, spectrum.segments()).u();
+    return Math.hypot(u, part * u(1)) / one.getAsDouble();
+  }
+
+  /** Standard uncertainty that noise leaves in {@link #subharmonicRatio}; 0 where that is empty. */
+  public double uSubharmonicRatio() {
+    OptionalDouble ratio = subharmonicRatio();
+    return ratio.isEmpty()
+        ? 0
+        : Math.hypot(u(0.5), ratio.getAsDouble() * u(1)) / amplitude(1).orElseThrow();
   }
 
   /**

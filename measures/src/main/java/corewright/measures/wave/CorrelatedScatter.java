@@ -43,12 +43,18 @@ public record CorrelatedScatter(double sd, int count, double effectiveCount) {
   public static CorrelatedScatter ofSquares(
       Waveform wave, int from, int to, LinearTrend trend, double meanSquare) {
     Stretch.require(wave, from, to, 2);
+    return ofSquares(i -> wave.at(from + i) - trend.at(from + i), to - from, meanSquare);
+  }
+
+  /** The same of any series of mean zero. */
+  public static CorrelatedScatter ofSquares(
+      IntToDoubleFunction series, int count, double meanSquare) {
     return of(
         i -> {
-          double residual = wave.at(from + i) - trend.at(from + i);
+          double residual = series.applyAsDouble(i);
           return residual * residual - meanSquare;
         },
-        to - from,
+        count,
         1,
         true);
   }

@@ -4,29 +4,22 @@ import corewright.measures.Waveform;
 import java.util.Arrays;
 
 /**
- * How far apart the outermost samples of a stretch lie. The highest of many noisy samples scatters
- * from record to record; the mean distance of the ten outermost from the eleventh is the scale of
- * that scatter for every tail that falls like an exponential or faster, and next to nothing where a
- * signal has a firm top.
+ * How far apart the lowest samples of a stretch lie: the mean distance of the ten lowest from the
+ * eleventh is the scale of their scatter for every tail that falls like an exponential or faster,
+ * and next to nothing where a signal has a firm bottom.
  *
- * @param highest mean excess of the ten highest over the next
- * @param lowest the same of the ten lowest
- * @see "Gumbel, Statistics of Extremes (1958), 5.2.1: the standard deviation is π/√6 of the scale"
+ * @see "Gumbel, Statistics of Extremes (1958), 5.2.1"
  */
-public record Tail(double highest, double lowest) {
+public record Tail(double lowest) {
   private static final int OUTERMOST = 10;
 
   /** So few values know the scale to this part; one too small is not made good by one too large. */
   private static final double UNSURE = 1 / Math.sqrt(OUTERMOST);
 
-  private static final double GUMBEL = Math.PI / Math.sqrt(6);
-
   public static Tail of(Waveform wave, int from, int to) {
     int k = Math.min(OUTERMOST, Math.max(1, (to - from) / 4));
     int[] low = new int[k + 1];
-    int[] high = new int[k + 1];
     Arrays.fill(low, Integer.MAX_VALUE);
-    Arrays.fill(high, Integer.MIN_VALUE);
     for (int i = from; i < to; i++) {
       int code = wave.codeAt(i);
       if (code < low[k]) {
@@ -36,17 +29,8 @@ public record Tail(double highest, double lowest) {
         }
         low[j] = code;
       }
-      if (code > high[k]) {
-        int j = k;
-        for (; j > 0 && high[j - 1] < code; j--) {
-          high[j] = high[j - 1];
-        }
-        high[j] = code;
-      }
     }
-    return to - from <= k
-        ? new Tail(0, 0)
-        : new Tail(wave.lsb() * excess(high), wave.lsb() * excess(low));
+    return to - from <= k ? new Tail(0) : new Tail(wave.lsb() * excess(low));
   }
 
   private static double excess(int[] sorted) {
@@ -75,15 +59,5 @@ public record Tail(double highest, double lowest) {
         NoisyExtreme.sharing(
             i -> wave.codeAt(from + i), to - from, noise / wave.lsb(), correlated, 1);
     return NoisyExtreme.halfWidth(noise, sharing, correlated);
-  }
-
-  /** Standard uncertainty of the highest sample from its scatter. */
-  public double ofHighest() {
-    return GUMBEL * highest;
-  }
-
-  /** Standard uncertainty of the lowest sample from its scatter. */
-  public double ofLowest() {
-    return GUMBEL * lowest;
   }
 }

@@ -15,10 +15,10 @@ import org.junit.jupiter.api.Test;
  * .ci/soak/coverage} makes 10,000 records ({@code -Dcoverage.records}) and prints the table.
  */
 class CoverageTest {
-  private static final int RECORDS = Integer.getInteger("coverage.records", 150);
+  private static final int RECORDS = Integer.getInteger("coverage.records", 120);
 
   /** Of those that take longer. */
-  private static final int OTHERS = Integer.getInteger("coverage.records", 60);
+  private static final int OTHERS = Integer.getInteger("coverage.records", 50);
 
   /** Of the first record; the soak takes others than the test. */
   private static final long SEED = Long.getLong("coverage.seed", 20);
@@ -35,11 +35,15 @@ class CoverageTest {
           Quantity.OUTPUT_RESISTANCE,
           Quantity.DRIFT,
           Quantity.RIPPLE_RMS,
-          Quantity.RIPPLE_RMS_DETRENDED);
+          Quantity.RIPPLE_RMS_DETRENDED,
+          Quantity.RIPPLE_RMS_IN_BAND,
+          Quantity.LINE_REGULATION);
 
   /** Extremes and recovery: U is at most 1.3 times what would do. */
   private static final Set<Quantity> EXTREMES =
       EnumSet.of(
+          Quantity.RIPPLE_PEAK_TO_PEAK,
+          Quantity.RIPPLE_PEAK_TO_PEAK_IN_BAND,
           Quantity.UNDERSHOOT,
           Quantity.OVERSHOOT,
           Quantity.RECOVERY,
@@ -57,7 +61,8 @@ class CoverageTest {
         new Coverage()
             .of(RECORDS, SEED, CoverageStudy::record)
             .of(OTHERS, SEED, StoredCoverage::record)
-            .of(OTHERS, SEED, MovingCoverage::record);
+            .of(OTHERS, SEED, MovingCoverage::record)
+            .of(OTHERS, SEED, RippleCoverage::record);
     List<Coverage.Line> lines = coverage.lines();
     if (Integer.getInteger("coverage.records") != null) {
       print(lines);

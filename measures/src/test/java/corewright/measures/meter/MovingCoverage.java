@@ -117,11 +117,22 @@ final class MovingCoverage {
     into.add(run, Quantity.START_RISE, rise_s(tau_s, beyond_V));
     into.add(run, Quantity.START_OVERSHOOT, beyond_V);
     into.add(run, Quantity.INRUSH, 2 + peak_A);
+    double up_s = at_s(Start.UP_PART, tau_s, beyond_V);
+    double on = up_s + Start.AFTERWARDS * rise_s(tau_s, beyond_V);
+    into.add(run, Quantity.INRUSH_I2T, i2t(peak_A, fade_s, on));
   }
 
   /** Up in a first order way, then beyond by a hump that is highest six time constants later. */
   private static double rise(double t, double tau_s, double beyond_V) {
     return 48 * -Math.expm1(-t / tau_s) + beyond_V * hump(t / (10 * tau_s));
+  }
+
+  /** ∫(2 + p·x·exp(1−x))² dt over a time, x = t/f: each product has its own closed form. */
+  private static double i2t(double peak_A, double fade_s, double time_s) {
+    double x = time_s / fade_s;
+    double once = Math.E * (1 - Math.exp(-x) * (1 + x));
+    double twice = Math.E * Math.E * (1 - Math.exp(-2 * x) * (1 + 2 * x + 2 * x * x)) / 4;
+    return 4 * time_s + fade_s * (4 * peak_A * once + peak_A * peak_A * twice);
   }
 
   private static double hump(double x) {
