@@ -1,6 +1,5 @@
 package corewright.reports.ledger;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 
@@ -10,16 +9,6 @@ final class Columns {
 
   /** Names of a table's columns, in the order in which it holds them. */
   static List<String> of(Handle handle, String table) {
-    return handle
-        .createQuery("SELECT * FROM " + table + " WHERE 1 = 0")
-        .scanResultSet(
-            (results, context) -> {
-              List<String> names = new ArrayList<>();
-              var about = results.get().getMetaData();
-              for (int i = 1; i <= about.getColumnCount(); i++) {
-                names.add(about.getColumnName(i));
-              }
-              return names;
-            });
+    return Column.of(handle, table).stream().map(Column::name).toList();
   }
 }

@@ -17,8 +17,8 @@ public final class Custody {
   }
 
   /**
-   * Writes everything into an existing folder: each table as CSV that no spreadsheet runs, every
-   * event as a line of JSON.
+   * Writes everything into an existing folder: each table and every event as CSV that no
+   * spreadsheet runs, as JSON and as HDF5.
    *
    * @param customer name of a customer whose units alone are wanted; empty: everything
    * @param who does it; that it was done is an event

@@ -7,18 +7,16 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Everything that the ledger holds as files that any program reads: each table as CSV, every event
- * as a line of JSON with its hash and signature. For one customer: the units' visits for that
+ * Everything that the ledger holds as files that any program reads: each table, and every event
+ * with its hash and signature, as CSV, JSON and HDF5. For one customer: the units' visits for that
  * customer, and nothing of anybody else.
  */
 final class Export {
@@ -89,38 +87,41 @@ final class Export {
   }
 
   private void table(String name, String where) throws IOException {
-    try (BufferedWriter to = Files.newBufferedWriter(folder.resolve(name + ".csv"))) {
+    List<Column> columns = Column.of(handle, name);
+    try (TableForm to = TableForms.of(folder, name, columns)) {
       var query = handle.createQuery("SELECT t.* FROM " + name + " t" + where);
       if (!customer.isEmpty()) {
         query.bind(0, customer);
       }
-      List<String> header = Columns.of(handle, name);
-      Csv.row(to, header);
       query
-          .map((row, context) -> cells(row, header.size()))
-          .useStream(rows -> rows.forEach(row -> write(to, row)));
+          .map((row, context) -> Column.cells(columns, row))
+          .useStream(rows -> rows.forEach(cells -> write(to, cells)));
     }
   }
 
-  private static List<String> cells(ResultSet row, int columns) throws SQLException {
-    List<String> cells = new ArrayList<>();
-    for (int i = 1; i <= columns; i++) {
-      String cell = row.getString(i);
-      cells.add(cell == null ? "" : cell);
-    }
-    return cells;
-  }
-
-  /** One line of JSON for each event, in the order they were written. */
+  /** In the order they were written; as JSON one a line, by the words that a signature is over. */
   private void events() throws IOException {
     Map<String, Boolean> theirs = new HashMap<>();
-    try (BufferedWriter to = Files.newBufferedWriter(folder.resolve("events.jsonl"))) {
+    List<Column> columns = Column.of(handle, "event");
+    try (BufferedWriter lines = Files.newBufferedWriter(folder.resolve("events.jsonl"));
+        TableForm csv = new CsvForm(folder.resolve("events.csv"), columns);
+        TableForm hdf = new HdfForm(folder, "events", columns)) {
       handle
           .createQuery("SELECT * FROM event ORDER BY position")
-          .map((row, context) -> Events.event(row))
-          .useStream(all -> all.filter(e -> isTheirs(e, theirs)).forEach(e -> write(to, json(e))));
+          .map((row, context) -> new Taken(Events.event(row), Column.cells(columns, row)))
+          .useStream(
+              all ->
+                  all.filter(taken -> isTheirs(taken.event, theirs))
+                      .forEach(
+                          taken -> {
+                            write(lines, json(taken.event));
+                            write(csv, taken.cells);
+                            write(hdf, taken.cells);
+                          }));
     }
   }
+
+  private record Taken(Event event, List<@Nullable Object> cells) {}
 
   /** A unit's events belong to whoever brought it on the visit that they fall into. */
   private boolean isTheirs(Event event, Map<String, Boolean> theirs) {
@@ -152,9 +153,9 @@ final class Export {
     return json.toString();
   }
 
-  private static void write(BufferedWriter to, List<String> row) {
+  private static void write(TableForm to, List<@Nullable Object> cells) {
     try {
-      Csv.row(to, row);
+      to.row(cells);
     } catch (IOException refused) {
       throw new UncheckedIOException("cannot write", refused);
     }

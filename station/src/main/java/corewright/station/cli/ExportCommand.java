@@ -20,8 +20,9 @@ import picocli.CommandLine.Spec;
     name = "export",
     mixinStandardHelpOptions = true,
     description = {
-      "Writes everything into a new folder: each table as CSV that no spreadsheet runs, every event"
-          + " as a line of JSON with its signature, captures as HDF5, and the hash of each file.",
+      "Writes everything into a new folder: each table, and every event with its signature, as CSV"
+          + " that no spreadsheet runs, as JSON and as HDF5; captures as HDF5; and the hash of each"
+          + " file.",
       "With --customer, the visits for that customer and nothing of anybody else."
     },
     footer = {

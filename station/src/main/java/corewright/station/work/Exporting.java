@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Gets everything out: tables as CSV, events as JSON, captures as HDF5, all with their hashes. */
+/** Gets everything out: record as CSV, JSON and HDF5, captures as HDF5, all with their hashes. */
 public final class Exporting {
   /** What {@code sha256sum -c} reads. */
   public static final String HASHES = "SHA256SUMS";
