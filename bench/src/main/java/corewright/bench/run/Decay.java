@@ -24,6 +24,18 @@ final class Decay {
   private static final double FROM = 0.95;
 
   private static final double TO = 0.4;
+
+  /** One that does not fall towards 0 V within this is fed: part of where it began, and volts. */
+  private static final double FED = 0.02;
+
+  private static final double FED_V = 1;
+
+  /** Scatter about the curve from which it is none, part of where it began. */
+  private static final double BESIDE = 0.01;
+
+  /** A fall of less than this part shows no curve. */
+  private static final double CURVED = 0.1;
+
   private static final int LEAST_POINTS = 10;
   private static final double LEAST_V = 10;
 
@@ -68,6 +80,32 @@ final class Decay {
                     + " s: the discharge path is not what is described.");
   }
 
+  /**
+   * A sentence if it does not fall towards 0 V, or on no curve: something else feeds the output.
+   */
+  Optional<String> fed() {
+    List<double[]> used = used();
+    double least_V = used.stream().mapToDouble(p -> p[1]).min().orElse(first_V);
+    double most_V = used.stream().mapToDouble(p -> p[1]).max().orElse(first_V);
+    if (used.size() < LEAST_POINTS || most_V - least_V < CURVED * first_V) {
+      return Optional.empty();
+    }
+    Relaxation free = Relaxation.of(times(used), volts(used));
+    if (free.residualSd() > BESIDE * first_V) {
+      return Optional.of(
+          "The output does not fall as a capacitor does on a resistor: it lies about "
+              + Figures.number(free.residualSd(), 2)
+              + " V beside the curve.");
+    }
+    boolean towardsZero = free.end() - 2 * free.uEnd() <= Math.max(FED_V, FED * first_V);
+    return towardsZero
+        ? Optional.empty()
+        : Optional.of(
+            "The output falls towards "
+                + Figures.withU(new Measurement(free.end(), free.uEnd(), Unit.VOLT))
+                + " and not towards 0 V: something feeds it.");
+  }
+
   /** What the output holds, by its fall. */
   Reading capacitance() {
     return fit()
@@ -82,15 +120,22 @@ final class Decay {
   }
 
   private Optional<Relaxation> fit() {
-    List<double[]> used =
-        points.stream().filter(p -> p[1] < FROM * first_V && p[1] > TO * first_V).toList();
+    List<double[]> used = used();
     if (used.size() < LEAST_POINTS || first_V < LEAST_V) {
       return Optional.empty();
     }
-    return Optional.of(
-        Relaxation.towards(
-            0,
-            used.stream().mapToDouble(p -> p[0]).toArray(),
-            used.stream().mapToDouble(p -> p[1]).toArray()));
+    return Optional.of(Relaxation.towards(0, times(used), volts(used)));
+  }
+
+  private List<double[]> used() {
+    return points.stream().filter(p -> p[1] < FROM * first_V && p[1] > TO * first_V).toList();
+  }
+
+  private static double[] times(List<double[]> used) {
+    return used.stream().mapToDouble(p -> p[0]).toArray();
+  }
+
+  private static double[] volts(List<double[]> used) {
+    return used.stream().mapToDouble(p -> p[1]).toArray();
   }
 }

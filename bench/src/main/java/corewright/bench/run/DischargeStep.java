@@ -28,9 +28,11 @@ final class DischargeStep implements StepKind {
     station.levels().forget();
     DischargeProof proof = station.proof();
     Optional<String> charged = proof.falls().or(() -> proof.stays(OPEN_S));
+    Optional<String> fed = station.aids().decay().fed();
     troubles.stream()
         .findFirst()
-        .or(() -> charged)
+        .or(() -> charged.map(saw -> saw + fed.map(more -> " " + more).orElse("")))
+        .or(() -> fed)
         .or(() -> station.aids().decay().tooSlow())
         .or(() -> station.aids().witness().contradicts(station))
         .or(() -> station.aids().witness().lacks(station))

@@ -124,6 +124,22 @@ class ChargeTest extends FakeRuns {
         result.end().saw());
   }
 
+  /** 5 mA from somewhere hold 470 Ω at 2.35 V: under the safe level, and fed all the same. */
+  @Test
+  void anOutputThatSomethingElseFeedsIsNotDischarged() {
+    RunListener feeds =
+        new RunListener() {
+          @Override
+          public void step(Step step, int index, int count) {
+            bench.unit.hidden_A = step.kind() == Step.Kind.DISCHARGE ? 0.005 : 0;
+          }
+        };
+    RunResult result = run(Plans.plan(folder), feeds, new Stop());
+    assertEquals(RunEnd.Kind.BENCH_FAULT, result.end().kind(), result.end().saw());
+    assertTrue(result.end().saw().contains("The output falls towards 2.349"), result.end().saw());
+    assertTrue(result.end().remedy().startsWith("Treat the unit as charged"));
+  }
+
   @Test
   void theFallTellsTheCapacitance() {
     RunResult result = run(Plans.plan(folder));
