@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
       "  corewright measure record.csv --nominal 48 --settle 0.005 --guard 0.0001 --json",
       "  corewright measure record.csv --family sd48",
       "  corewright measure record.csv --calibration recorder.json --budget",
+      "  corewright measure record.csv --spectrum spectrum.csv",
       "  corewright measure export.csv --column output=3 --unit output=mV --rate 10000",
       "  corewright measure record.csv --answers core.json      keeps it as a run of that core",
     })
@@ -88,6 +89,14 @@ final class MeasureCommand implements Callable<Integer> {
   @Mixin private UnitOptions unit;
   @Mixin private ShopFolder shop;
 
+  @Option(
+      names = "--spectrum",
+      paramLabel = "CSV",
+      description =
+          "Writes what the output of each hold is made of by frequency: peak amplitude (flat-top"
+              + " window) and density (Hann) of every bin, with window and resolution.")
+  private @Nullable Path spectrum;
+
   @Option(names = "--json", description = "JSON on stdout, and nothing else there.")
   private boolean json;
 
@@ -106,12 +115,19 @@ final class MeasureCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--budget is for reading: leave out --json, or --budget.");
     }
+    if (spectrum != null && unit.isNamed()) {
+      throw new ParameterException(
+          spec.commandLine(), "--spectrum is for a file alone: leave out --tag and --answers.");
+    }
     if (unit.isNamed()) {
       return record(request);
     }
     Result result =
         new MeasureFile(Catalogue.in(Home.fromSystem().families()))
             .measure(request, new ProgressLine(spec.commandLine().getErr()));
+    if (spectrum != null) {
+      SpectrumFile.write(result, spectrum);
+    }
     PrintWriter out = spec.commandLine().getOut();
     result.recording().guesses().forEach(spec.commandLine().getErr()::println);
     if (json) {

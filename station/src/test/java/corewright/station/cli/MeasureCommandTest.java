@@ -12,6 +12,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.special.Erf;
 import org.junit.jupiter.api.Test;
@@ -64,6 +65,51 @@ class MeasureCommandTest extends Commands {
     assertEquals("the hold is shorter than 1 s", hold.at("/notMeasured/drift").asText());
     assertEquals("never_left", hold.get("recoveryState").asText());
     assertEquals("Ω", json.at("/outputResistance/unit").asText());
+  }
+
+  /**
+   * The rows are what the simulator's own figures say: the ripple's line at 101,368.47 Hz with the
+   * amplitude of truth.json; and the densities add up to the rms (Parseval).
+   */
+  @Test
+  void theSpectrumIsWrittenWithItsWindowsAndUnits() throws IOException {
+    Path csv = folder.resolve("spectrum.csv");
+    String[] words = {
+      "measure", recorded("high_esr_sw"), "--settle=0.005", "--guard=0.0001", "--spectrum=" + csv
+    };
+    assertEquals(0, run(words), err.toString());
+    List<String> lines = Files.readAllLines(csv);
+    JsonNode truth =
+        new ObjectMapper()
+            .readTree(Path.of(recorded("high_esr_sw")).resolveSibling("truth.json").toFile())
+            .at("/capture_reference/steps/4");
+    assertTrue(
+        lines.get(0).matches("# hold 1: .* segments of \\d+ samples.* Hz apart"), lines.get(0));
+    assertTrue(lines.get(1).matches("# amplitude: .*HFT90D; resolution [0-9.]+ Hz"), lines.get(1));
+    assertTrue(lines.get(2).matches("# density: .*HANN; resolution [0-9.]+ Hz; ± .*k = 2.*"));
+    int head = lines.indexOf("hold,frequency,amplitude,density");
+    assertEquals(",Hz,V,V/√Hz", lines.get(head + 1));
+    double highest = 0;
+    double at_Hz = 0;
+    double squares = 0;
+    double width_Hz = 0;
+    for (String row : lines.subList(head + 2, lines.size())) {
+      double[] cells = Arrays.stream(row.split(",")).mapToDouble(Double::parseDouble).toArray();
+      if (cells[0] == 5) {
+        width_Hz = width_Hz == 0 ? cells[1] : width_Hz;
+        squares += cells[3] * cells[3];
+        if (cells[1] > 5e3 && cells[2] > highest) {
+          highest = cells[2];
+          at_Hz = cells[1];
+        }
+      }
+    }
+    assertEquals(truth.at("/fundamental/freq_Hz").asDouble(), at_Hz, width_Hz);
+    double amplitude_V = truth.at("/fundamental/amplitude_V_peak").asDouble();
+    assertEquals(1, highest / amplitude_V, 0.002); // 0.004 dB, and the ripple settles a little
+    double rms_V = truth.get("ripple_rms_detrended_V").asDouble();
+    assertEquals(1, Math.sqrt(squares * width_Hz) / rms_V, 0.01);
+    assertEquals(1, run(words), "a file that is there is kept");
   }
 
   /** u² = scatter² + (gain · value)² + offset² (JCGM 100, 5.1.2); of a droop the offset cancels. */
