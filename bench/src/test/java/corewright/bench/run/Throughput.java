@@ -67,18 +67,29 @@ final class Throughput {
   private void ratio() throws IOException, InterruptedException {
     List<Double> bares = new ArrayList<>();
     List<Double> ratios = new ArrayList<>();
+    List<Double> works = new ArrayList<>();
     try (Board board = new Board(false, -1)) {
       for (int i = 0; i < WARM + TURNS; i++) {
+        long begun = worked();
         double bare = BareSerial.read(board.path, START, TURN_S);
-        double ours = ours(board);
+        double bare_ns = (worked() - begun) / (bare * TURN_S);
+        begun = worked();
+        Streamed ours = ours(board);
+        double ours_ns = (double) (worked() - begun) / ours.bytes();
         if (i >= WARM) {
           bares.add(bare);
-          ratios.add(ours / bare);
+          ratios.add(ours.bytesPerSecond() / bare);
+          works.add(bare_ns / ours_ns);
         }
       }
     }
     bares.sort(null);
     ratios.sort(null);
+    works.sort(null);
+    System.out.printf(
+        Locale.ROOT,
+        "of this thread's processor time %.2f is the serial library's%n",
+        works.get(TURNS / 2));
     System.out.printf(
         Locale.ROOT,
         "bare %.1f MB/s; ratio %.2f to %.2f in the middle half of %d turns%n",
@@ -89,8 +100,14 @@ final class Throughput {
     figure("ratio=%.2f", ratios.get(TURNS / 2));
   }
 
-  /** Bytes a second that are decoded, checked, recorded and then measured. */
-  private double ours(Board board) throws IOException {
+  private record Streamed(double bytes, double seconds) {
+    double bytesPerSecond() {
+      return bytes / seconds;
+    }
+  }
+
+  /** What is decoded, checked, recorded and then measured. */
+  private Streamed ours(Board board) throws IOException {
     try (FastStation station = board.station(own())) {
       long begun = System.nanoTime();
       Sampler sampler = station.start();
@@ -100,7 +117,8 @@ final class Throughput {
       station.stop();
       RawScan.Result measured = station.measured();
       double seconds = (System.nanoTime() - begun) * 1e-9;
-      return measured.samples() * (6 + 30.0 / station.samplesOfFrame()) / seconds;
+      double bytes = measured.samples() * (6 + 30.0 / station.samplesOfFrame());
+      return new Streamed(bytes, seconds);
     }
   }
 
@@ -176,6 +194,11 @@ final class Throughput {
 
   private static long used() {
     return Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
+  }
+
+  /** Processor time of this thread, ns. */
+  private static long worked() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
   }
 
   private static long busy() {
