@@ -107,6 +107,19 @@ class GuardsTest {
         new Case(
             "second-person", "nobody but the operator", (p, b) -> pv65(p, b, Optional.of(" ada "))),
         new Case(
+            "second-person",
+            "Grace has no account.",
+            (p, b) ->
+                cleared(
+                    pv65(p, b, Optional.of("Grace")),
+                    new Clearance(
+                        List.of(),
+                        false,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of("Grace has no account.")))),
+        new Case(
             "profile-fits-family",
             "one for ie110, the unit is a sd48",
             (p, b) -> with(p, Plans.profile("ie110", 1000, Plans.whole().steps()))),
@@ -307,7 +320,9 @@ class GuardsTest {
 
   private static RunPlan cleared(RunPlan plan, Clearance clearance) {
     return with(
-        plan, new Confirmations(true, Optional.empty(), Optional.empty(), List.of(), clearance));
+        plan,
+        new Confirmations(
+            true, plan.confirmations().secondPerson(), Optional.empty(), List.of(), clearance));
   }
 
   private static RunPlan with(RunPlan p, Confirmations c) {

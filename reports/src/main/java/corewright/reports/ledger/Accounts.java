@@ -1,7 +1,10 @@
 package corewright.reports.ledger;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import corewright.bench.life.Act;
 import corewright.bench.life.Role;
+import corewright.measures.Figures;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,6 +18,9 @@ import org.jdbi.v3.core.Handle;
 public final class Accounts {
   private static final String SUBJECT = "ACCOUNTS";
 
+  /** Without a grant; EN 50191 counts 60 V DC as harmless to touch. */
+  private static final double HARMLESS_V = 60;
+
   private final Database database;
   private final Appender appender;
 
@@ -23,18 +29,86 @@ public final class Accounts {
     this.appender = appender;
   }
 
-  public record Account(String name, Role role) {}
+  /**
+   * Somebody.
+   *
+   * @param upTo_V the highest voltage of a unit that they may energise, V DC
+   */
+  public record Account(String name, Role role, double upTo_V) {
+    /** Which units they may energise, as {@code any} or {@code up to 60 V}. */
+    public String energises() {
+      return Double.isInfinite(upTo_V) ? "any" : "up to " + Figures.number(upTo_V, 0) + " V";
+    }
+  }
 
   /** Everybody, by name; empty where the shop has no accounts. */
   public List<Account> all() {
     return database.read(
-        handle ->
-            handle
-                .createQuery("SELECT name, role FROM account ORDER BY name")
-                .map(
-                    (row, context) ->
-                        new Account(row.getString("name"), Role.valueOf(row.getString("role"))))
-                .list());
+        handle -> {
+          Map<String, Double> granted = granted(handle);
+          return handle
+              .createQuery("SELECT name, role FROM account ORDER BY name")
+              .map(
+                  (row, context) ->
+                      account(row.getString("name"), Role.valueOf(row.getString("role")), granted))
+              .list();
+        });
+  }
+
+  /** Somebody by name; empty where there is no such account. */
+  public Optional<Account> find(String name) {
+    return all().stream().filter(a -> a.name().equalsIgnoreCase(name.strip())).findFirst();
+  }
+
+  /** Who grants may do what is granted: an owner has every class. */
+  private static Account account(String name, Role role, Map<String, Double> granted) {
+    double upTo_V =
+        role.keepsTheShop() ? Double.POSITIVE_INFINITY : granted.getOrDefault(name, HARMLESS_V);
+    return new Account(name, role, upTo_V);
+  }
+
+  private static Map<String, Double> granted(Handle handle) {
+    Map<String, Double> granted = new HashMap<>();
+    handle
+        .select(
+            "SELECT body FROM event WHERE tag = ? AND kind = ? ORDER BY position",
+            SUBJECT,
+            EventKind.AUTHORITY_GRANTED.id())
+        .mapTo(String.class)
+        .list()
+        .forEach(
+            body -> {
+              JsonNode said = Json.read(body);
+              granted.put(said.path("name").asText(), said.path("upTo_V").asDouble());
+            });
+    return granted;
+  }
+
+  /**
+   * Says up to which voltage somebody may energise units. Owners only.
+   *
+   * @param upTo_V V DC; 60 takes a wider authority back
+   * @throws LedgerFault if there is no such account, the voltage is none, or who is no owner
+   */
+  public void grant(String name, double upTo_V, String who) {
+    Account to =
+        find(name)
+            .orElseThrow(
+                () -> new LedgerFault(name + " has no account", "Make one first, with its role"));
+    if (!(upTo_V > 0) || Double.isInfinite(upTo_V)) {
+      throw new LedgerFault(
+          "Nobody is authorised up to " + upTo_V + " V", "Give a voltage above 0, as 60 or 120");
+    }
+    database.write(
+        handle -> {
+          requireOwner(handle, who, "say what somebody may energise");
+          return appender.append(
+              handle,
+              who,
+              EventKind.AUTHORITY_GRANTED,
+              SUBJECT,
+              Json.tree(Map.of("name", to.name(), "upTo_V", upTo_V)));
+        });
   }
 
   /**

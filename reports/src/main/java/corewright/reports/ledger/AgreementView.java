@@ -55,6 +55,7 @@ final class AgreementView {
               event.tag());
       case FORGOTTEN,
           ACCOUNT_MADE,
+          AUTHORITY_GRANTED,
           MOVED,
           EXPORTED,
           LIMITS_SIGNED,

@@ -18,6 +18,7 @@ final class Rights {
       EnumSet.of(
           EventKind.FORGOTTEN,
           EventKind.ACCOUNT_MADE,
+          EventKind.AUTHORITY_GRANTED,
           EventKind.MOVED,
           EventKind.BROUGHT,
           EventKind.BENCH_UNLOCKED);

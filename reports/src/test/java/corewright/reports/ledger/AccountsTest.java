@@ -49,8 +49,16 @@ class AccountsTest {
       accounts.put("H. Oduya", Role.OWNER, OWNERS, "H. Oduya");
       accounts.put("M. Reyes", Role.TECHNICIAN, REYES, "H. Oduya");
       assertEquals(
-          List.of(new Account("H. Oduya", Role.OWNER), new Account("M. Reyes", Role.TECHNICIAN)),
+          List.of(
+              new Account("H. Oduya", Role.OWNER, Double.POSITIVE_INFINITY),
+              new Account("M. Reyes", Role.TECHNICIAN, 60)), // EN 50191: 60 V DC
           accounts.all());
+      refused(() -> accounts.grant("M. Reyes", 120, "M. Reyes"), "may not say what somebody");
+      refused(() -> accounts.grant("nobody", 120, "H. Oduya"), "no account");
+      refused(() -> accounts.grant("M. Reyes", 0, "H. Oduya"), "up to 0.0 V");
+      accounts.grant("M. Reyes", 120, "H. Oduya");
+      accounts.put("M. Reyes", Role.TECHNICIAN, REYES, "H. Oduya"); // a new password takes nothing
+      assertEquals(120, accounts.find("m. reyes").orElseThrow().upTo_V());
       refused(
           () -> accounts.put("M. Reyes", Role.OWNER, REYES, "M. Reyes"), "may not make accounts");
 

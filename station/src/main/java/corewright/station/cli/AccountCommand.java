@@ -33,7 +33,8 @@ import picocli.CommandLine.Spec;
       "",
       "Example:",
       "  corewright account 'M. Reyes' --role technician --new-password-file reyes.txt --by 'H."
-          + " Oduya' --password-file oduya.txt"
+          + " Oduya' --password-file oduya.txt",
+      "  corewright account 'M. Reyes' --up-to 120 --by 'H. Oduya' --password-file oduya.txt"
     })
 final class AccountCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -44,6 +45,14 @@ final class AccountCommand implements Callable<Integer> {
 
   @Option(names = "--role", description = "${COMPLETION-CANDIDATES}")
   private @Nullable Role role;
+
+  @Option(
+      names = "--up-to",
+      paramLabel = "V",
+      description =
+          "The highest voltage of units that they may energise, V DC; 60 where nothing was said."
+              + " Alone it changes nothing else.")
+  private @Nullable Double upTo_V;
 
   @Option(
       names = "--new-password-file",
@@ -57,21 +66,36 @@ final class AccountCommand implements Callable<Integer> {
     try (Workshop workshop = step.open()) {
       Accounts accounts = workshop.ledger().accounts();
       if (name != null) {
-        if (role == null || password == null) {
+        if (upTo_V != null && role == null && password == null) {
+          accounts.grant(name, upTo_V, step.by);
+        } else if (role == null || password == null) {
           throw new Refused(
               "An account of " + name + " lacks its role or its password",
-              "Give --role and --new-password-file.");
+              "Give --role and --new-password-file; or --up-to alone.");
+        } else {
+          accounts.put(name, role, Password.given(Optional.of(password)), step.by);
+          if (upTo_V != null) {
+            accounts.grant(name, upTo_V, step.by);
+          }
         }
-        accounts.put(name, role, Password.given(Optional.of(password)), step.by);
       }
       ArrayNode list = JsonNodeFactory.instance.arrayNode();
       accounts
           .all()
-          .forEach(a -> list.addObject().put("name", a.name()).put("role", word(a.role())));
+          .forEach(
+              a ->
+                  list.addObject()
+                      .put("name", a.name())
+                      .put("role", word(a.role()))
+                      .put("upTo_V", a.role().keepsTheShop() ? null : a.upTo_V()));
       if (step.json) {
         out.println(RecordJson.text(list));
       } else {
-        accounts.all().forEach(a -> out.println(a.name() + "  " + word(a.role())));
+        accounts
+            .all()
+            .forEach(
+                a ->
+                    out.println(a.name() + "  " + word(a.role()) + ", energises " + a.energises()));
       }
       return ExitCodes.DONE;
     }

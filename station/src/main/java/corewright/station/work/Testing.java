@@ -123,7 +123,7 @@ public final class Testing {
         new BenchCondition(ledger).known(request.bench()),
         request.operator(),
         folders.captures(),
-        confirmations(family, dossier, request, clearance(request)),
+        confirmations(family, dossier, request, clearance(request, family)),
         request.byHand());
   }
 
@@ -164,8 +164,9 @@ public final class Testing {
         : Source.BENCH;
   }
 
-  private Clearance clearance(Request request) {
+  private Clearance clearance(Request request, Family family) {
     BenchDescription bench = request.bench();
+    Authority authority = new Authority(ledger.accounts());
     BenchCondition condition = new BenchCondition(ledger);
     return new Clearance(
         Stream.concat(
@@ -174,9 +175,9 @@ public final class Testing {
             .toList(),
         bench.reference(request.tag()).isPresent(),
         ledger.lives().standing(request.tag()).life().notPowered().stream().toList(),
-        List.of(),
+        authority.operatorAgainst(request.operator(), family),
         condition.contactsAgainst(bench),
-        List.of());
+        authority.secondAgainst(request.operator(), request.secondPerson(), family));
   }
 
   private static Confirmations confirmations(

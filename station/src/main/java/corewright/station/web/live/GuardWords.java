@@ -9,6 +9,8 @@ final class GuardWords {
           Map.entry("cautions-confirmed", "Cautions"),
           Map.entry("identity-known", "Build"),
           Map.entry("checklist-clear", "Unit"),
+          Map.entry("contacts-good", "Contacts"),
+          Map.entry("operator-authorised", "Operator"),
           Map.entry("second-person", "Second person"),
           Map.entry("profile-fits-family", "Profile"),
           Map.entry("order-of-steps", "Steps"),

@@ -64,6 +64,9 @@ final class SampleShop implements AutoCloseable {
     }
   }
 
+  /** Above every family that is emulated, V. */
+  private static final double EMULATED_V = 120;
+
   /** Its invented people have accounts that nobody can sign in to. */
   private static void people(Accounts accounts) {
     List<Accounts.Account> there = accounts.all();
@@ -81,6 +84,7 @@ final class SampleShop implements AutoCloseable {
           (name, role) -> {
             if (there.stream().noneMatch(a -> a.name().equals(name))) {
               accounts.put(name, role, secret, owner);
+              accounts.grant(name, EMULATED_V, owner);
             }
           });
     }

@@ -65,6 +65,7 @@ public final class Rules implements Place {
     routes.get("/rules/check", this::check);
     routes.post("/rules/sign", this::sign);
     routes.post("/rules/account", this::account);
+    routes.post("/rules/authority", this::authority);
     routes.post("/rules/shop", this::shop);
     routes.post("/rules/backup", this::backup);
     routes.post("/rules/verify", this::verify);
@@ -211,6 +212,21 @@ public final class Rules implements Place {
         .accounts()
         .put(name, role, field(context, "password").toCharArray(), owner.name());
     pages.notice(context, name + " is " + role.name().toLowerCase(Locale.ROOT) + " from now on.");
+    Answers.go(context, "/rules");
+  }
+
+  private void authority(Context context) {
+    Visitor owner = Visitor.of(context);
+    owner.mustKeepTheShop("say what somebody may energise");
+    String name = field(context, "name");
+    double upTo_V;
+    try {
+      upTo_V = Double.parseDouble(field(context, "upTo_V").strip().replace(',', '.'));
+    } catch (NumberFormatException none) {
+      throw new Refused("That is no voltage", "Give it as a number of volts, as 60 or 120.");
+    }
+    house.workshop().ledger().accounts().grant(name, upTo_V, owner.name());
+    pages.notice(context, name + " may energise units up to " + upTo_V + " V from now on.");
     Answers.go(context, "/rules");
   }
 
