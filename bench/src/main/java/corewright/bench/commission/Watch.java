@@ -61,7 +61,7 @@ final class Watch {
       stop.requested().ifPresent(why -> refuse(why, "Begin again when ready."));
     }
     if (clock.nanos() - heard > ALIVE_NANOS) {
-      bench.relay().heartbeat();
+      bench.relay().alive();
       heard = clock.nanos();
     }
     Digitizer.Frame frame = bench.digitizer().next(SILENCE);
