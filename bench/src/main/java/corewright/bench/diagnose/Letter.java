@@ -34,7 +34,7 @@ public final class Letter {
               + "Every limit of this test was met. That does not prove that the unit never fails.";
       case MARGINAL ->
           seen(run, judgement, Outcome.MARGINAL).orElse(first(judgement))
-              + "That is too close to a limit to call. "
+              + "That is not good enough to pass and not bad enough to fail. "
               + consistent(diagnosis);
       case FAIL ->
           seen(run, judgement, Outcome.FAIL).orElse(first(judgement)) + consistent(diagnosis);
@@ -103,9 +103,20 @@ public final class Letter {
         + hold.value(Quantity.LOAD)
             .map(a -> " under a load of " + Figures.number(a.value(), 2) + " A")
             .orElse("")
-        + ". The limit is "
-        + Figures.like(f.limit().pass(), output)
-        + ". ";
+        + ". "
+        + limit(f, output);
+  }
+
+  /** Of a marginal reading both ends of its band: the one alone does not say why. */
+  private static String limit(Finding f, Measurement output) {
+    String pass = Figures.like(f.limit().pass(), output);
+    return f.outcome() == Outcome.MARGINAL && f.limit().pass() != f.limit().fail()
+        ? "It passes from "
+            + pass
+            + " and fails below "
+            + Figures.like(f.limit().fail(), output)
+            + ". "
+        : "The limit is " + pass + ". ";
   }
 
   /** The level before the load, where there was one that was held. */

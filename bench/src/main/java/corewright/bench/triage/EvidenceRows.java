@@ -110,7 +110,7 @@ final class EvidenceRows {
               5,
               c -> c.proof().evidence() == Evidence.MARGINAL,
               f -> "Is it marginal again, in five runs on another bench?",
-              f -> f.headline() + "That is too close to call; the test is repeated."),
+              f -> f.headline() + "It neither passes nor fails; the test is repeated."),
           pending(
               "D55",
               "receiving",

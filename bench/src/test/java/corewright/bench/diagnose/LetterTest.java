@@ -63,6 +63,16 @@ class LetterTest {
         Letter.finding(run(), judged(Verdict.FAIL), named(Group.FEEDBACK)));
   }
 
+  /** Between its limits a reading is neither; one limit alone would not say so. */
+  @Test
+  void aMarginalReadingIsToldWithBothEndsOfItsBand() {
+    String told = Letter.finding(run(), judged(Verdict.MARGINAL), named(Group.FEEDBACK));
+    String band =
+        "It passes from 46.50 V and fails below 45.00 V. That is not good enough to pass and not"
+            + " bad enough to fail. ";
+    assertTrue(told.contains(band), told);
+  }
+
   @Test
   void noSentenceClaimsMoreThanTheBenchKnows() {
     for (Verdict verdict : Verdict.values()) {

@@ -67,9 +67,18 @@ public final class Digits {
 
   /** The limit with the last digit of the reading, but never rounded: a limit is exact. */
   public String limit(Limit limit, Optional<Measurement> reading) {
-    String exact = numerals.plain(limit.pass() * factor);
+    return exactly(limit.pass(), reading);
+  }
+
+  /** Where it fails, in the same way. */
+  public String failing(Limit limit, Optional<Measurement> reading) {
+    return exactly(limit.fail(), reading);
+  }
+
+  private String exactly(double bound, Optional<Measurement> reading) {
+    String exact = numerals.plain(bound * factor);
     return reading
-            .map(m -> margin(limit.pass(), m))
+            .map(m -> margin(bound, m))
             .filter(like -> like.length() >= exact.length())
             .orElse(exact)
         + " "

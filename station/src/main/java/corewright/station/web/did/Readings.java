@@ -100,12 +100,24 @@ public final class Readings {
         limit.quantity().title() + load(f.hold()),
         m.map(digits::value).orElse(NONE),
         m.map(digits::u).orElse(""),
-        digits.limit(limit, m) + (limit.side() == Limit.Side.AT_LEAST ? " or more" : " or less"),
+        digits.limit(limit, m)
+            + (limit.side() == Limit.Side.AT_LEAST ? " or more" : " or less")
+            + band(f, digits),
         m.flatMap(v -> f.margin().map(margin -> digits.margin(margin, v))).orElse(NONE),
         outcome.equals("not judged") || outcome.equals("not measured") ? "" : outcome,
         outcome,
         isVoid() ? NONE : f.conformity().map(Chance::words).orElse(NONE),
         f.note());
+  }
+
+  /** Why a reading beyond its limit has not failed; empty of every other. */
+  private static String band(Finding f, Digits digits) {
+    Limit limit = f.limit();
+    if (f.outcome() != Finding.Outcome.MARGINAL || limit.pass() == limit.fail()) {
+      return "";
+    }
+    String side = limit.side() == Limit.Side.AT_LEAST ? "; fails below " : "; fails above ";
+    return side + digits.failing(limit, f.measurement());
   }
 
   /** What was read in a VOID run is a reading, and no more than that. */

@@ -137,7 +137,9 @@ public final class Benches implements AutoCloseable {
   public Glance glance() {
     Stream<LiveBench> shown = known.isEmpty() ? all().stream() : known.values().stream();
     return shown
-        .min(Comparator.comparing(Benches::glance, order()))
+        .min(
+            Comparator.comparing((LiveBench b) -> b.plate().equals(Plate.NO_RUN))
+                .thenComparing(Benches::glance, order()))
         .map(b -> b.plate().equals(Plate.NO_RUN) ? Glance.NO_RUN : glance(b))
         .orElse(Glance.NONE);
   }

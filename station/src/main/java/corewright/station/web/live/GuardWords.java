@@ -23,6 +23,11 @@ final class GuardWords {
           Map.entry("discharge-path", "Discharge path"),
           Map.entry("channels-sampled", "Channels"),
           Map.entry("line-rate", "Line"),
+          Map.entry("unit-may-be-powered", "Power"),
+          Map.entry("bench-in-control", "Bench"),
+          Map.entry("contacts-good", "Contacts"),
+          Map.entry("operator-authorised", "Operator"),
+          Map.entry("sample-rate", "Sample rate"),
           Map.entry("temperature-fits-profile", "Warmth"));
 
   private GuardWords() {}

@@ -56,6 +56,9 @@ final class NowJson {
     now.put("verdict", verdict.map(Enum::name).orElse(""));
     String reason = run.judgement().reasons().stream().findFirst().orElse("");
     boolean told = reason.isEmpty() || run.end().saw().contains(reason);
+    if (!told && run.end().kind() == RunEnd.Kind.COMPLETED) {
+      now.put("end", ""); // beside a verdict with its reason it says nothing
+    }
     now.put(
         "why",
         (told ? "" : reason)

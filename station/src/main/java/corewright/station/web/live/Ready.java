@@ -35,8 +35,17 @@ public record Ready(
     List<String> told,
     boolean canStart) {
 
+  static final String AGAIN = "Look again in a minute.";
+
   /** Something to choose. */
   public record Choice(String value, String words, boolean chosen) {}
+
+  /**
+   * Whether something stands in the way that goes by itself: then there is a button to look again.
+   */
+  public boolean waits() {
+    return missing.stream().anyMatch(row -> row.text().endsWith(AGAIN));
+  }
 
   /** How many things are missing, as the foot of the page says it. */
   public String missingWords() {

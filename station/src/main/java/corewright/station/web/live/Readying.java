@@ -90,7 +90,7 @@ final class Readying {
     List<GuardFinding> asked = shop.testing().beforehand(request(profile));
     List<GuardRow> missing = rows(asked, false);
     if (!bench.elsewhere().isEmpty()) {
-      missing.add(new GuardRow("Bench", bench.elsewhere() + " Look again in a minute."));
+      missing.add(new GuardRow("Bench", bench.elsewhere() + " " + Ready.AGAIN));
     }
     if (!bench.isForPractice() && !visitor.role().may(Act.TEST)) {
       missing.add(

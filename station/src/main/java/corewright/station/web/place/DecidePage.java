@@ -6,8 +6,10 @@ import corewright.bench.record.Disposition;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.Identification;
 import corewright.measures.Chance;
+import corewright.station.web.When;
 import corewright.station.work.Agreeing;
 import corewright.station.work.Workshop;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -137,7 +139,7 @@ public record DecidePage(
         new Held(
             unit.standing().question(),
             unit.standing().owner(),
-            due,
+            due.isEmpty() ? "" : When.day(LocalDate.parse(due)),
             !due.isEmpty() && due.compareTo(workshop.today().toString()) < 0,
             where(decision.map(Decision::row).orElse(""), unit.tag())));
   }
