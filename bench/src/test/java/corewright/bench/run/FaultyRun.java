@@ -18,6 +18,7 @@ import corewright.profiles.Step;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,35 +30,44 @@ import java.util.concurrent.atomic.AtomicReference;
  * One run of a profile whose holds last a second, with faults.
  *
  * @param unplugged pulled when the discharge begins
+ * @param also a step that is no hold, before the holds; a decay after them
  */
-record FaultyRun(UnitParameters unit, List<WireFault> faults, Optional<String> unplugged) {
+record FaultyRun(
+    UnitParameters unit, List<WireFault> faults, Optional<String> unplugged, Optional<Step> also) {
   static final int RATE_HZ = 2000;
 
   /** Inside the dead check, the first power, at rest and under full load, s of samples. */
   static final List<Double> STEPS_S = List.of(0.5, 1.8, 2.8, 3.3);
+
+  /** Where a step that is no hold begins, and where one after the holds does, s of samples. */
+  static final double BEFORE_S = 2.6;
+
+  static final double AFTER_S = 3.6;
 
   /** End of the last hold, about, s of samples. */
   static final double END_S = 3.7;
 
   private static final long HUNG_S = 90;
 
-  private static final Profile PROFILE = profile();
+  FaultyRun(UnitParameters unit, List<WireFault> faults, Optional<String> unplugged) {
+    this(unit, faults, unplugged, Optional.empty());
+  }
 
-  private static Profile profile() {
+  private Profile profile() {
     List<Limit> limits =
         Catalogue.ofHome().profile("sd48-arrival").limits().stream()
             .filter(l -> List.of("output-full", "output-rest").contains(l.id()))
             .toList();
-    Profile p =
-        Plans.profile(
-            "sd48",
-            RATE_HZ,
-            List.of(
-                Plans.DEAD,
-                new Step("first", Step.Kind.FIRST_POWER, "First power", 12.5, 0.5, 0, 1.5, false),
-                Plans.hold("rest", 12.5, 0, 0.4),
-                Plans.hold("full", 12.5, 2, 0.6),
-                Plans.AWAY));
+    Optional<Step> last = also.filter(s -> s.kind() == Step.Kind.DECAY);
+    List<Step> steps = new ArrayList<>();
+    steps.add(Plans.DEAD);
+    steps.add(new Step("first", Step.Kind.FIRST_POWER, "First power", 12.5, 0.5, 0, 1.5, false));
+    also.filter(s -> last.isEmpty()).ifPresent(steps::add);
+    steps.add(Plans.hold("rest", 12.5, 0, 0.4));
+    steps.add(Plans.hold("full", 12.5, 2, 0.6));
+    last.ifPresent(steps::add);
+    steps.add(Plans.AWAY);
+    Profile p = Plans.profile("sd48", RATE_HZ, steps);
     return new Profile(
         p.id(),
         p.revision(),
@@ -86,6 +96,7 @@ record FaultyRun(UnitParameters unit, List<WireFault> faults, Optional<String> u
       boolean hung, boolean energised, boolean wrong, Optional<Verdict> verdict, String words) {}
 
   Came run(Path folder, Optional<Verdict> truth) throws IOException {
+    Profile profile = profile();
     Setup setup = Setup.of(unit, 1).with(faults.toArray(WireFault[]::new));
     try (OnPty pty = new OnPty(setup)) {
       AtomicReference<String> ended = new AtomicReference<>("");
@@ -95,9 +106,14 @@ record FaultyRun(UnitParameters unit, List<WireFault> faults, Optional<String> u
           new Thread(
               () -> {
                 try (BenchInstruments bench = pty.open()) {
-                  RunResult result = pty.run(bench, folder, PROFILE, pulling(pty));
-                  verdict.set(verdict(result));
-                  ended.set(result.end().kind() + " " + result.end().saw());
+                  RunResult result = pty.run(bench, folder, profile, pulling(pty));
+                  verdict.set(verdict(profile, result));
+                  ended.set(
+                      result.end().kind()
+                          + " in '"
+                          + result.end().step()
+                          + "': "
+                          + result.end().saw());
                 } catch (InstrumentFault stated) {
                   ended.set(stated.getMessage());
                 } finally {
@@ -117,7 +133,9 @@ record FaultyRun(UnitParameters unit, List<WireFault> faults, Optional<String> u
           energised,
           wrong,
           verdict.get(),
-          faults
+          also.map(Step::kind)
+              + " "
+              + faults
               + " "
               + unplugged
               + ": "
@@ -140,7 +158,7 @@ record FaultyRun(UnitParameters unit, List<WireFault> faults, Optional<String> u
     };
   }
 
-  private static Optional<Verdict> verdict(RunResult result) {
+  private static Optional<Verdict> verdict(Profile profile, RunResult result) {
     MeterSettings settings =
         new MeterSettings(Optional.empty(), Optional.empty(), Optional.of(48.0), Map.of());
     MeasuredRun measured =
@@ -149,7 +167,7 @@ record FaultyRun(UnitParameters unit, List<WireFault> faults, Optional<String> u
             .filter(c -> c.size() > 0)
             .map(c -> RunMeter.read(c, settings))
             .orElseGet(() -> new MeasuredRun(RATE_HZ, 0, "", List.of(), Map.of(), List.of()));
-    Judgement judgement = Judge.judge(measured, Plans.SD48, PROFILE, result.end());
+    Judgement judgement = Judge.judge(measured, Plans.SD48, profile, result.end());
     return judgement.verdict();
   }
 

@@ -3,7 +3,9 @@ package corewright.bench.run;
 import corewright.fixtures.emulate.fault.WireFault;
 import corewright.fixtures.emulate.fault.WireFault.Kind;
 import corewright.fixtures.emulate.unit.UnitParameters;
+import corewright.profiles.Step;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,6 +49,9 @@ final class WireFaultDraw {
           Kind.NO_ANSWER,
           Kind.UNPLUGGED);
 
+  /** More samples than the slow steps before count, so that it comes in the fast one. */
+  private static final long FAST_SAMPLE = 12_000;
+
   private WireFaultDraw() {}
 
   /** One to three faults anywhere. */
@@ -85,39 +90,123 @@ final class WireFaultDraw {
 
   /** Every step with every single fault that can come in it. */
   static List<FaultyRun> matrix(UnitParameters unit) {
-    List<WireFault> cells = new ArrayList<>();
+    List<FaultyRun> runs = new ArrayList<>();
     for (double at_s : FaultyRun.STEPS_S) {
       long sample = Math.round(at_s * FaultyRun.RATE_HZ);
-      OF_A_FRAME.forEach(kind -> cells.add(WireFault.atSample("digitizer", kind, sample)));
-      cells.add(WireFault.atSample("interlock", Kind.CHAIN_OPENS, sample));
-      cells.add(WireFault.atSample("source", Kind.STAYS_ON, sample));
-      for (String role : ROLES.subList(0, ROLES.size() - 1)) {
-        cells.add(WireFault.atSample(role, Kind.NO_ANSWER, sample));
-        cells.add(WireFault.atSample(role, Kind.UNPLUGGED, sample));
-      }
+      inStep(sample).forEach(fault -> runs.add(run(unit, fault, Optional.empty())));
     }
+    for (Place place : PLACES) {
+      inStep(place.sample())
+          .forEach(fault -> runs.add(run(unit, fault, Optional.of(place.step()))));
+    }
+    Optional<Step> pulses = Optional.of(PLACES.get(PLACES.size() - 1).step());
     for (Kind kind : OF_A_MESSAGE) {
-      cells.add(WireFault.onText("switch", kind, "ROUTe:OPEN .*"));
-      cells.add(WireFault.onText("switch", kind, "ROUTe:CLOSe .*"));
-      cells.add(WireFault.onText("source", kind, "VOLTage:PROTection.*"));
-      cells.add(WireFault.onText("source", kind, "OUTPut ON.*"));
-      cells.add(WireFault.onText("source", kind, "OUTPut OFF.*"));
-      cells.add(WireFault.onText("source", kind, "VOLTage 12\\.500.*"));
-      cells.add(WireFault.onText("load", kind, "SOURce:CURRent 2.*"));
-      cells.add(WireFault.onText("load", kind, "INPut ON.*"));
-      cells.add(WireFault.onText("meter", kind, "MEASure:RESistance.*"));
-      cells.add(WireFault.onText("meter", kind, "MEASure:VOLTage.*"));
-      cells.add(WireFault.onText("thermometer", kind, "MEASure.*"));
-      cells.add(WireFault.onText("interlock", kind, "SENSe:CHAin.*"));
-      cells.add(WireFault.onText("digitizer", kind, "RELAY 1"));
-      cells.add(WireFault.onText("digitizer", kind, "START"));
+      MESSAGES_THAT_MATTER.forEach(
+          m -> runs.add(run(unit, WireFault.onText(m[0], kind, m[1]), Optional.empty())));
+      OF_PULSES.forEach(m -> runs.add(run(unit, WireFault.onText("load", kind, m), pulses)));
     }
-    List<FaultyRun> runs =
-        new ArrayList<>(
-            cells.stream()
-                .map(fault -> new FaultyRun(unit, List.of(fault), Optional.empty()))
-                .toList());
     ROLES.forEach(role -> runs.add(new FaultyRun(unit, List.of(), Optional.of(role))));
     return runs;
+  }
+
+  private static FaultyRun run(UnitParameters unit, WireFault fault, Optional<Step> also) {
+    return new FaultyRun(unit, List.of(fault), Optional.empty(), also);
+  }
+
+  private static List<WireFault> inStep(long sample) {
+    List<WireFault> faults = new ArrayList<>();
+    OF_A_FRAME.forEach(kind -> faults.add(WireFault.atSample("digitizer", kind, sample)));
+    faults.add(WireFault.atSample("interlock", Kind.CHAIN_OPENS, sample));
+    faults.add(WireFault.atSample("source", Kind.STAYS_ON, sample));
+    for (String role : ROLES.subList(0, ROLES.size() - 1)) {
+      faults.add(WireFault.atSample(role, Kind.NO_ANSWER, sample));
+      faults.add(WireFault.atSample(role, Kind.UNPLUGGED, sample));
+    }
+    return faults;
+  }
+
+  private static final List<String[]> MESSAGES_THAT_MATTER =
+      List.of(
+          of("switch", "ROUTe:OPEN .*"),
+          of("switch", "ROUTe:CLOSe .*"),
+          of("source", "VOLTage:PROTection.*"),
+          of("source", "OUTPut ON.*"),
+          of("source", "OUTPut OFF.*"),
+          of("source", "VOLTage 12\\.500.*"),
+          of("load", "SOURce:CURRent 2.*"),
+          of("load", "INPut ON.*"),
+          of("meter", "MEASure:RESistance.*"),
+          of("meter", "MEASure:VOLTage.*"),
+          of("thermometer", "MEASure.*"),
+          of("interlock", "SENSe:CHAin.*"),
+          of("digitizer", "RELAY 1"),
+          of("digitizer", "START"));
+
+  private static final List<String> OF_PULSES =
+      List.of("SOURce:PULSe.*", "INPut OFF.*", "SOURce:FUNCtion:SHAPe DC.*");
+
+  private static String[] of(String role, String message) {
+    return new String[] {role, message};
+  }
+
+  /**
+   * A step that is no hold, short, with a moment in it.
+   *
+   * @param sample since the digitizer was started last
+   */
+  private record Place(Step step, long sample) {}
+
+  /** At the profile's rate where that will do, so that the samples are counted through. */
+  private static final List<Place> PLACES =
+      List.of(
+          place(Step.Kind.START, 12.5, 0, 0.3, Step.Detail.NONE, 2.4),
+          place(Step.Kind.QUIESCENT, 12.5, 0, 0.3, Step.Detail.NONE, 0.15),
+          place(Step.Kind.LINES, 0, 0, 0, levels(1, 9, 12.5, 15.8), 0.3),
+          place(
+              Step.Kind.LOCK_OUT,
+              10,
+              0,
+              0,
+              new Step.Detail(Optional.empty(), 6, 4, List.of(), 1),
+              1.6),
+          place(Step.Kind.HIGH_LINE, 15.8, 0, 0.3, Step.Detail.NONE, 0.15),
+          place(Step.Kind.CRANK, 0, 1, 0, levels(2, 12.5, 9.5, 10.35), 0.7),
+          place(Step.Kind.DECAY, 12.5, 0, 1, Step.Detail.NONE, 0.7),
+          place(Step.Kind.THERMAL, 12.5, 1, 0.4, Step.Detail.NONE, 0.2),
+          new Place(
+              step(Step.Kind.BURST, 12.5, 1, 0.02, StepsOfTheTradeTest.at(1.5e6)), FAST_SAMPLE),
+          new Place(
+              step(
+                  Step.Kind.PULSES,
+                  12.5,
+                  0,
+                  0.1,
+                  new Step.Detail(
+                      Optional.of(250e3),
+                      0,
+                      0,
+                      List.of(),
+                      1,
+                      Optional.empty(),
+                      true,
+                      Optional.of(new Step.Pulses(10, 0.4e-3, 440)))),
+              FAST_SAMPLE));
+
+  private static Place place(
+      Step.Kind kind, double input_V, double load_A, double hold_s, Step.Detail detail, double in) {
+    double from_s = kind == Step.Kind.DECAY ? FaultyRun.AFTER_S : FaultyRun.BEFORE_S;
+    return new Place(
+        step(kind, input_V, load_A, hold_s, detail), Math.round((from_s + in) * FaultyRun.RATE_HZ));
+  }
+
+  private static Step step(
+      Step.Kind kind, double input_V, double load_A, double hold_s, Step.Detail detail) {
+    return new Step("also", kind, kind.name(), input_V, 16, load_A, hold_s, false, detail);
+  }
+
+  private static Step.Detail levels(int repeats, double... inputs_V) {
+    List<Step.Level> levels =
+        Arrays.stream(inputs_V).mapToObj(v -> new Step.Level(v, 0.2, true)).toList();
+    return new Step.Detail(Optional.empty(), 0, 0, levels, repeats);
   }
 }

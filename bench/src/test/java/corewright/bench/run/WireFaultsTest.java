@@ -24,12 +24,12 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * Anything may go wrong on any wire, at any moment, on a good unit and on a bad one: every run
  * ends, leaves the unit without feed and charge, and never says PASS or FAIL where the run without
- * the fault says otherwise. A tenth of the matrix in every build; all of it with {@code
+ * the fault says otherwise. A seeded part of the matrix in every build; all of it with {@code
  * -Dwire.faults.runs=1000}.
  */
 class WireFaultsTest {
   private static final int RUNS = Integer.getInteger("wire.faults.runs", 4);
-  private static final int CELLS = Integer.getInteger("wire.faults.cells", 22);
+  private static final int CELLS = Integer.getInteger("wire.faults.cells", 18);
   private static final int BENCHES = Integer.getInteger("wire.faults.benches", 4);
   private static final long SEED = Long.getLong("wire.faults.seed", 20_261_125);
 
