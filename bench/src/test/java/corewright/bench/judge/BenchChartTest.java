@@ -63,6 +63,10 @@ class BenchChartTest {
   }
 
   private static RunRecord run(double output_V, double u) {
+    return run("Ada", "U-1", output_V, u);
+  }
+
+  static RunRecord run(String who, String tag, double output_V, double u) {
     Origin none = new Origin("test", "", "");
     MeasuredHold hold =
         new MeasuredHold(
@@ -76,13 +80,13 @@ class BenchChartTest {
             "no_edge");
     return new RunRecord(
         "r" + output_V,
-        "U-1",
+        tag,
         "arrival",
         1,
         Source.BENCH,
         Instant.EPOCH,
         Instant.EPOCH,
-        "Ada",
+        who,
         "bench-1",
         "",
         "p",

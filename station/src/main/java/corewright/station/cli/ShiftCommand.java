@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  corewright shift --bench bench-1.json",
       "  corewright shift --bench bench-1.json --charts charts",
+      "  corewright shift --bench bench-1.json --study",
       "  corewright shift --bench bench-1.json --lock 'sense lead found loose' --by 'M. Reyes'",
       "  corewright shift --bench bench-1.json --unlock 'the unit was dropped' --results-stand"
           + " --by 'H. Oduya'"
@@ -53,6 +54,13 @@ final class ShiftCommand implements Callable<Integer> {
       paramLabel = "FOLDER",
       description = "Draw the charts of every reference unit there, as SVG.")
   private @Nullable Path charts;
+
+  @Option(
+      names = "--study",
+      description =
+          "Say how much of what the bench reads is the measuring: needs two reference units that"
+              + " two people have each run twice.")
+  private boolean study;
 
   @Option(names = "--lock", paramLabel = "WHY", description = "Lock the bench, for this reason.")
   private @Nullable String lock;
@@ -87,9 +95,16 @@ final class ShiftCommand implements Callable<Integer> {
               .toList();
       PrintWriter out = spec.commandLine().getOut();
       if (step.json) {
-        out.println(RecordJson.text(json(described, state, condition)));
+        ObjectNode json = json(described, state, condition);
+        if (study) {
+          json.set("studies", StudyWords.json(shift.studies(described)));
+        }
+        out.println(RecordJson.text(json));
       } else {
         print(described, state, condition, new WallTime(workshop.zone()), out);
+      }
+      if (study && !step.json) {
+        StudyWords.print(shift.studies(described), out);
       }
       Optional.ofNullable(charts)
           .ifPresent(

@@ -5,6 +5,7 @@ import corewright.bench.judge.BenchChart;
 import corewright.bench.judge.BenchEvent;
 import corewright.bench.judge.BenchEvent.What;
 import corewright.bench.judge.BenchStanding;
+import corewright.bench.judge.BenchStudy;
 import corewright.bench.judge.ReferenceJudge;
 import corewright.bench.record.Diagnosis;
 import corewright.bench.record.Dossier;
@@ -29,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
@@ -149,8 +151,24 @@ public final class ShiftCheck {
     return found;
   }
 
+  /**
+   * How much of what the bench reads is the measuring, by profile: from the runs of its reference
+   * units since it was calibrated last.
+   */
+  public List<BenchStudy> studies(BenchDescription bench) {
+    Map<String, Map<String, List<RunRecord>>> runs = new TreeMap<>();
+    for (ReferenceUnit unit : bench.referenceUnits()) {
+      runs.computeIfAbsent(profile(unit), p -> new TreeMap<>()).put(unit.tag(), runs(unit, bench));
+    }
+    return runs.entrySet().stream().map(e -> BenchStudy.of(e.getKey(), e.getValue())).toList();
+  }
+
   /** The charts of a reference unit on a bench, its runs since the bench was calibrated last. */
   public List<BenchChart> charts(ReferenceUnit unit, BenchDescription bench) {
+    return BenchChart.of(runs(unit, bench));
+  }
+
+  private List<RunRecord> runs(ReferenceUnit unit, BenchDescription bench) {
     List<RunRecord> runs = new ArrayList<>();
     checks(bench).stream()
         .filter(e -> e.unit().equalsIgnoreCase(unit.tag()))
@@ -160,7 +178,7 @@ public final class ShiftCheck {
                 ledger.dossier(unit.tag()).runs().stream()
                     .filter(r -> r.id().equals(id))
                     .forEach(runs::add));
-    return BenchChart.of(runs);
+    return runs;
   }
 
   private List<RunRecord> proven(String tag, BenchDescription bench, RunRecord now) {

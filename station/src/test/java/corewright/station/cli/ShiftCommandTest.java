@@ -14,8 +14,9 @@ class ShiftCommandTest extends Commands {
         Path.of(System.getProperty("corewright.home"), "fixtures/benches/emulated-sd48.json")
             .toString();
     String shop = "--shop=" + folder.resolve("shop");
-    assertEquals(0, run("shift", "--bench", bench, shop));
+    assertEquals(0, run("shift", "--bench", bench, "--study", shop));
     assertTrue(out.toString().contains("is not locked"), out.toString());
+    assertTrue(out.toString().contains("Nothing to study: name two"), out.toString());
     assertEquals(3, run("shift", "--bench", bench, "--lock", "a lead was loose", shop, "--json"));
     assertTrue(out.toString().contains("a lead was loose"), out.toString());
     assertEquals(1, run("shift", "--bench", bench, "--unlock", " ", shop));
