@@ -25,8 +25,6 @@ final class GuardWords {
           Map.entry("line-rate", "Line"),
           Map.entry("unit-may-be-powered", "Power"),
           Map.entry("bench-in-control", "Bench"),
-          Map.entry("contacts-good", "Contacts"),
-          Map.entry("operator-authorised", "Operator"),
           Map.entry("sample-rate", "Sample rate"),
           Map.entry("temperature-fits-profile", "Warmth"));
 
