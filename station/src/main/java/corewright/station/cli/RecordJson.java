@@ -103,6 +103,16 @@ final class RecordJson {
     json.put("purpose", run.purpose());
     json.put("number", run.number());
     json.put("source", run.source().words());
+    json.put("operator", run.operator());
+    ArrayNode equipment = json.putArray("equipment");
+    run.equipment()
+        .forEach(
+            used ->
+                equipment
+                    .addObject()
+                    .put("role", used.role())
+                    .put("identity", used.identity())
+                    .put("calibration", used.calibration()));
     json.put("profile", run.profileId());
     json.put("verdict", run.judgement().verdict().map(Enum::name).orElse(null));
     json.put("inputQualifier", run.judgement().qualifier().map(Enum::name).orElse(null));
