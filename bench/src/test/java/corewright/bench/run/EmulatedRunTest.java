@@ -9,6 +9,7 @@ import corewright.bench.record.Source;
 import corewright.fixtures.emulate.EmulatedBench.Setup;
 import corewright.fixtures.emulate.fault.WireFault;
 import corewright.fixtures.emulate.line.LineKind;
+import corewright.fixtures.emulate.unit.BenchFault;
 import corewright.fixtures.emulate.unit.Parameter;
 import corewright.fixtures.emulate.unit.TrueState;
 import corewright.fixtures.emulate.unit.UnitFault;
@@ -211,5 +212,16 @@ class EmulatedRunTest {
         List.of(RunEnd.Kind.COMPLETED, RunEnd.Kind.TRIPPED).contains(result.end().kind()),
         result.end().saw());
     assertEquals(List.of(), result.troubles());
+  }
+
+  /** What shows only cold is not looked for in a unit that worked before. */
+  @Test
+  void aUnitThatIsStillWarmIsNotTestedAtRoomTemperature() throws IOException {
+    Setup cold = Setup.of(UnitParameters.healthy("sd48"), 1);
+    RunResult result =
+        run(new OnPty(cold.on(BenchFault.SELF_HEATED.in(cold.harness(), 1))), SHORT, "run");
+    assertEquals(RunEnd.Kind.BENCH_FAULT, result.end().kind());
+    assertTrue(result.end().saw().startsWith("The unit is at 48"), result.end().saw());
+    assertTrue(result.capture().isEmpty(), "nothing was powered");
   }
 }
