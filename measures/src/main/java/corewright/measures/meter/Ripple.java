@@ -46,9 +46,11 @@ final class Ripple {
     double hidden =
         output.resolution().ofOne() * output.resolution().left(sd, level.trend().slope() * n, n);
     double scatter = sd > 0 ? squares.ofMean() / (2 * sd) : 0;
-    // Of so few independent values the line follows two, and takes their squares with it.
+    // Of so few independent values the line follows two, and takes their squares with it. That is
+    // not corrected, and so in U as it is (JCGM 100, F.2.4.5).
     double followed = sd / level.scatter().effectiveCount();
-    return output.difference(sd * Math.sqrt((n - 2.0) / n), Root.of(scatter, hidden, followed));
+    return output.difference(
+        sd * Math.sqrt((n - 2.0) / n), Root.of(scatter, hidden) + followed / 2);
   }
 
   private static Measurement peakToPeak(Channel output, Window window, Level level) {
@@ -94,7 +96,7 @@ final class Ripple {
     double hidden =
         output.resolution().ofOne() * output.resolution().left(sd, level.trend().slope() * n, n);
     double followed = sd / level.scatter().effectiveCount() / 2; // the mean follows one
-    return output.difference(rms, Root.of(scatter, hidden, followed));
+    return output.difference(rms, Root.of(scatter, hidden) + followed / 2);
   }
 
   private static void fundamental(

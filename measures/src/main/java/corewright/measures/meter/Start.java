@@ -28,9 +28,6 @@ record Start(Channel output, Optional<Channel> inputCurrent, double nominal_V) {
   /** Samples: short beside a start, long beside what correlates noise. */
   private static final int BLOCK = 16;
 
-  /** Second differences know a variance by half as many as there are, about. */
-  private static final double BENDS_COST = Math.sqrt(2);
-
   /** Coverage factor that turns the half-width of a 95 % interval into what stands for u. */
   private static final double K = 2;
 
@@ -110,10 +107,11 @@ record Start(Channel output, Optional<Channel> inputCurrent, double nominal_V) {
   }
 
   /**
-   * ∫i² dt of the record as it stands, less what the squares of its own noise add: σ² for as long.
-   * In U: where a jump lies between two samples; ∂/∂gain = 2∫i², ∂/∂offset = 2∫i, ∂/∂noise = 2i for
-   * each sample, ∂/∂end = i² there (JCGM 100, 5.1.2); noise with a spectrum that rises to low
-   * frequencies by what it does in blocks.
+   * ∫i² dt of the record as it stands. In U: where a jump lies between two samples; ∂/∂gain = 2∫i²,
+   * ∂/∂offset = 2∫i, ∂/∂noise = 2i for each sample, ∂/∂end = i² there (JCGM 100, 5.1.2); noise with
+   * a spectrum that rises to low frequencies by what it does in blocks, once the inrush is over.
+   * The squares of noise add up; since ripple that the unit draws looks the same and is rightly in
+   * it, that is not corrected, and in U as it is (F.2.4.5).
    */
   private static Reading i2t(
       Channel current, int end, double squares, double sum, double jump, double uEnd_s) {
@@ -123,17 +121,15 @@ record Start(Channel output, Optional<Channel> inputCurrent, double nominal_V) {
     double length_s = end / rate;
     // Noise that rounding hides has no square to be known of.
     double own = noise > current.resolution().ofOne() ? noise * noise * length_s : 0;
-    double ofOwn = own * Math.sqrt(2.0 / Math.max(1, end - 2)) * BENDS_COST;
     double last = Level.of(current, Math.max(0, end - BLOCK), end).mean();
     double u =
         Root.of(
             2 * squares * current.doubt().gain_rel(),
             2 * sum * current.doubt().offset(),
             2 * Math.max(noise, ofBlock) * Math.sqrt(squares / rate),
-            ofOwn,
             jump / Math.sqrt(12),
             last * last * uEnd_s);
-    return Reading.of(squares - own, u, Unit.AMPERE_SQUARED_SECOND);
+    return Reading.of(squares, u + own / K, Unit.AMPERE_SQUARED_SECOND);
   }
 
   private static Reading measured(Measurement m) {

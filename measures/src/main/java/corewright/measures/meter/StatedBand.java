@@ -100,7 +100,7 @@ final class StatedBand {
       double squares =
           CorrelatedScatter.ofSquares(i -> x[i] - mean, x.length, rms * rms).ofMean() / (2 * rms);
       double values = CorrelatedScatter.of(i -> x[i] - mean, x.length, 1).effectiveCount();
-      return Root.of(squares, rms / values / 2);
+      return squares + rms / values / 4;
     }
 
     PeakScatter peaks(double slope) {
