@@ -33,6 +33,8 @@ final class BurnIn implements DemoProgress {
   private final DayClock clock;
   private final Path captures;
   private final DemoProgress also;
+  private final Stop closing = new Stop();
+  private Duration day = Duration.ofDays(1);
   private Duration lastUnit = Duration.ZERO;
   private Optional<Held> before = Optional.empty();
   private int runs;
@@ -92,6 +94,9 @@ final class BurnIn implements DemoProgress {
       @Override
       public void ended(RunEnd end) {
         runs++;
+        if (clock.passed().compareTo(day) >= 0) {
+          closing.request("The day is over.");
+        }
       }
     };
   }
@@ -135,8 +140,9 @@ final class BurnIn implements DemoProgress {
     Figures figures;
     try (Workshop workshop = Workshop.open(Catalogue.ofHome(), folder, shop, "bench-1", clock)) {
       BurnIn burnIn = new BurnIn(clock, workshop.folders().captures(), DemoProgress.NONE);
+      burnIn.day = day;
       for (long seed = 1; clock.passed().compareTo(day) < 0; seed++) {
-        new Demo(workshop, clock, seed, burnIn).run(new Stop());
+        new Demo(workshop, clock, seed, burnIn).run(burnIn.closing);
         emptied(workshop.folders().captures()); // a day of them is more than a small disk holds
       }
       figures = burnIn.figures();
