@@ -5,6 +5,7 @@ import corewright.reports.chart.FigurePictures.Dot;
 import corewright.station.work.OpenToday;
 import corewright.station.work.Rate;
 import corewright.station.work.Refused;
+import corewright.station.work.Scorecard;
 import corewright.station.work.ShopFigures;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -39,6 +40,7 @@ record FiguresFiles(FigureFolder to) {
       rates("returns-early", "Back under claim", f.early());
       new LifetimeFiles(to).write(f);
       scorecards(f);
+      rates("turnaround", "Shipped within", f.turnaround_days().within());
       questions(open);
       deposits(open);
     } catch (IOException refused) {
@@ -105,27 +107,24 @@ record FiguresFiles(FigureFolder to) {
     List<List<String>> rows = new ArrayList<>();
     f.scorecards()
         .forEach(
-            c ->
-                rows.add(
-                    List.of(
-                        c.supplier(),
-                        String.valueOf(c.cores()),
-                        c.sellable().hits().size() + "/" + c.sellable().n(),
-                        c.unusable().hits().size() + "/" + c.unusable().n(),
-                        c.nothingFound().hits().size() + "/" + c.nothingFound().n(),
-                        c.claimed().hits().size() + "/" + c.claimed().n(),
-                        c.days_to_sell().map(String::valueOf).orElse(""))));
-    to.csv(
-        "scorecards",
-        List.of(
-            "supplier",
-            "cores",
-            "sellable",
-            "unusable",
-            "nothing_found",
-            "claimed",
-            "days_to_sell"),
-        rows);
+            c -> {
+              card(rows, c, "sellable", c.sellable());
+              card(rows, c, "unusable", c.unusable());
+              card(rows, c, "nothing found", c.nothingFound());
+              card(rows, c, "claimed", c.claimed());
+            });
+    List<String> header = new ArrayList<>(List.of("supplier", "cores", "days_to_sell"));
+    header.addAll(RATE);
+    to.csv("scorecards", header, rows);
+  }
+
+  private static void card(List<List<String>> rows, Scorecard c, String of, Rate rate) {
+    List<String> row = new ArrayList<>();
+    row.add(c.supplier());
+    row.add(String.valueOf(c.cores()));
+    row.add(c.days_to_sell().map(String::valueOf).orElse(""));
+    row.addAll(cells(new Rate(of, rate.hits(), rate.others())));
+    rows.add(row);
   }
 
   private void questions(OpenToday open) throws IOException {

@@ -69,10 +69,13 @@ final class FiguresJson {
       card.put("days_to_sell", c.days_to_sell().orElse(null));
     }
     today(json, open);
-    json.putObject("turnaround_days")
-        .put("n", f.turnaround_days().n())
-        .put("median", f.turnaround_days().median().orElse(null))
-        .put("p90", f.turnaround_days().p90().orElse(null));
+    ObjectNode turnaround = json.putObject("turnaround_days");
+    turnaround.put("n", f.turnaround_days().n());
+    turnaround.put("median", f.turnaround_days().median().orElse(null));
+    interval(turnaround, "medianInterval95", f.turnaround_days().medianInterval());
+    turnaround.put("p90", f.turnaround_days().p90().orElse(null));
+    interval(turnaround, "p90Interval95", f.turnaround_days().p90Interval());
+    rates(turnaround.putArray("shipped"), f.turnaround_days().within());
     return json;
   }
 

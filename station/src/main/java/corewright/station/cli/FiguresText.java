@@ -8,6 +8,7 @@ import corewright.station.work.Scorecard;
 import corewright.station.work.ShopFigures;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 
 /** The owner's figures as lines of text. */
 final class FiguresText {
@@ -66,7 +67,9 @@ final class FiguresText {
         "Turnaround: n = "
             + f.turnaround_days().n()
             + f.turnaround_days().median().map(d -> ", median " + d + " d").orElse("")
-            + f.turnaround_days().p90().map(d -> ", 90 % within " + d + " d").orElse(""));
+            + days(f.turnaround_days().medianInterval())
+            + f.turnaround_days().p90().map(d -> ", 90 % within " + d + " d").orElse("")
+            + days(f.turnaround_days().p90Interval()));
     f.scorecards().forEach(card -> out.println("Supplier " + card(card)));
     today(open);
   }
@@ -108,7 +111,22 @@ final class FiguresText {
   }
 
   private static String share(Rate rate) {
-    return rate.hits().size() + " of " + rate.n();
+    return rate.hits().size()
+        + " of "
+        + rate.n()
+        + rate.interval()
+            .map(
+                i ->
+                    " ("
+                        + Figures.number(100 * i.low(), 0)
+                        + " to "
+                        + Figures.number(100 * i.high(), 0)
+                        + " %)")
+            .orElse("");
+  }
+
+  private static String days(Optional<Interval> interval) {
+    return interval.map(i -> " (" + ends(i, 0) + ")").orElse("");
   }
 
   private static String weibull(ShopFigures f) {

@@ -1,6 +1,9 @@
 package corewright.station.work;
 
+import corewright.measures.statistics.Interval;
+import corewright.measures.statistics.QuantileRanks;
 import corewright.reports.ledger.VisitFact;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,19 +11,22 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * How many took how long: a million visits take few different numbers of days.
+ * Who took how long: a million visits take few different numbers of days.
  *
- * @param visits how many, by days
+ * @param tags by days
  */
-record DaysTaken(int n, SortedMap<Long, Integer> visits) {
+record DaysTaken(int n, SortedMap<Long, List<String>> tags) {
+  private static final double LEVEL = 0.95;
 
   /** From reception to shipping, of those that left. */
   static DaysTaken toShip(List<VisitFact> visits) {
-    SortedMap<Long, Integer> days = new TreeMap<>();
+    SortedMap<Long, List<String>> days = new TreeMap<>();
     int n = 0;
     for (VisitFact v : visits) {
       if (v.shipped().isPresent()) {
-        days.merge(v.shipped().get().toEpochDay() - v.received().toEpochDay(), 1, Integer::sum);
+        days.computeIfAbsent(
+                v.shipped().get().toEpochDay() - v.received().toEpochDay(), d -> new ArrayList<>())
+            .add(v.tag());
         n++;
       }
     }
@@ -29,14 +35,42 @@ record DaysTaken(int n, SortedMap<Long, Integer> visits) {
 
   /** The days within which a share of them was done, by nearest rank; empty where none was. */
   Optional<Long> rank(double share) {
-    int wanted = (int) Math.ceil(share * n);
+    return n == 0 ? Optional.empty() : Optional.of(at((int) Math.ceil(share * n)));
+  }
+
+  /** Its 95 % interval, whatever the days are distributed like; empty where they are too few. */
+  Optional<Interval> interval(double share) {
+    if (n == 0) {
+      return Optional.empty();
+    }
+    QuantileRanks ranks = QuantileRanks.of(n, share, LEVEL);
+    return ranks.low() < 1 || ranks.high() > n
+        ? Optional.empty()
+        : Optional.of(new Interval(at(ranks.low()), at(ranks.high()), LEVEL));
+  }
+
+  /** Who was done within some days, among all that were. */
+  Rate within(long days) {
+    return new Rate(
+        "within " + days + " days",
+        together(tags.headMap(days + 1)),
+        together(tags.tailMap(days + 1)));
+  }
+
+  private long at(int rank) {
     int seen = 0;
-    for (Map.Entry<Long, Integer> some : visits.entrySet()) {
-      seen += some.getValue();
-      if (seen >= wanted) {
-        return Optional.of(some.getKey());
+    for (Map.Entry<Long, List<String>> some : tags.entrySet()) {
+      seen += some.getValue().size();
+      if (seen >= rank) {
+        return some.getKey();
       }
     }
-    return Optional.empty();
+    return tags.lastKey();
+  }
+
+  private static List<String> together(Map<Long, List<String>> some) {
+    List<String> all = new ArrayList<>();
+    some.values().forEach(all::addAll);
+    return all;
   }
 }

@@ -1,5 +1,6 @@
 package corewright.station.work;
 
+import corewright.measures.statistics.Interval;
 import corewright.reports.ledger.ClaimDesk.Claim;
 import corewright.reports.ledger.Facts;
 import corewright.reports.ledger.Facts.Confirmed;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What the owner looks at, counted from the record: every number with n, its interval and the tags
@@ -52,8 +54,19 @@ public record ShopFigures(
   /** Fewer cores of a supplier are shown and not ranked. Common practice, no source. */
   public static final int ENOUGH_TO_RANK = 20;
 
-  /** Median and 90th percentile by nearest rank; empty where nothing was shipped. */
-  public record Turnaround(int n, Optional<Long> median, Optional<Long> p90) {}
+  /**
+   * Median and 90th percentile by nearest rank; empty where nothing was shipped.
+   *
+   * @param medianInterval 95 %; empty where too few were shipped for it, as {@code p90Interval}
+   * @param within who was shipped within the one and the other
+   */
+  public record Turnaround(
+      int n,
+      Optional<Long> median,
+      Optional<Interval> medianInterval,
+      Optional<Long> p90,
+      Optional<Interval> p90Interval,
+      List<Rate> within) {}
 
   /**
    * What is counted.
@@ -169,7 +182,15 @@ public record ShopFigures(
 
   private static Turnaround turnaround(List<VisitFact> visits) {
     DaysTaken days = DaysTaken.toShip(visits);
-    return new Turnaround(days.n(), days.rank(0.5), days.rank(0.9));
+    Optional<Long> median = days.rank(0.5);
+    Optional<Long> p90 = days.rank(0.9);
+    return new Turnaround(
+        days.n(),
+        median,
+        days.interval(0.5),
+        p90,
+        days.interval(0.9),
+        Stream.of(median, p90).flatMap(Optional::stream).distinct().map(days::within).toList());
   }
 
   private static List<String> tags(List<Confirmed> confirmed) {

@@ -37,7 +37,7 @@ class FiguresCommandTest {
     assertTrue(row(out, "open-questions", 1).startsWith(tag + ",0,2020-01-31,yes,H. Oduya,"));
     assertTrue(row(out, "deposits-owed", 1).contains(",Orrel,150.0,EUR,"));
     assertEquals("months,at_risk,failed,in_service,low95,high95,tags", row(out, "lifetimes", 0));
-    assertEquals(13, Files.list(out).filter(f -> f.toString().endsWith(".csv")).count());
+    assertEquals(14, Files.list(out).filter(f -> f.toString().endsWith(".csv")).count());
     assertEquals(1, execute(new StringWriter(), "figures", "--charts", out.toString()));
     assertTrue(err.toString().contains("is there already"), err.toString());
   }

@@ -240,6 +240,24 @@ class ShopFiguresTest {
         number, "Orrel", amount, "2026-11-01", "2026-12-01", "", "", new Money(0, "EUR"), "");
   }
 
+  /** Ten units, 1 to 10 days: the median's ranks are 2 and 9 (scipy 1.17, quantile_test). */
+  @Test
+  void theTurnaroundHasAnIntervalAndNamesWhoWasSlower() {
+    for (int day = 1; day <= 10; day++) {
+      String left = LocalDate.of(2025, 12, 30).plusDays(day).toString();
+      visits.add(visit("U-" + day, 1, "A1", "repair", "Orrel", "SHIPPED", true, left));
+    }
+    long first =
+        visits.get(0).shipped().orElseThrow().toEpochDay() - visits.get(0).received().toEpochDay();
+    ShopFigures.Turnaround t = figures().turnaround_days();
+    assertEquals(Optional.of(first + 4), t.median());
+    assertEquals(Optional.of(new Interval(first + 1, first + 8, 0.95)), t.medianInterval());
+    assertEquals(Optional.of(first + 8), t.p90());
+    assertEquals(Optional.empty(), t.p90Interval());
+    assertEquals(5, t.within().get(0).hits().size());
+    assertEquals(List.of("U-10"), t.within().get(1).others());
+  }
+
   @Test
   void anEmptyShopHasNoNumbersAndNoFault() {
     ShopFigures none = figures();

@@ -91,6 +91,11 @@ public record RateTable(String key, String title, String what, List<Row> rows) {
             "Suppliers: back under claim",
             "among those that were sold",
             cards(f, Scorecard::claimed)),
+        table(
+            "turnaround",
+            "From reception to shipping",
+            "of those that were shipped: half of them, and nine of ten",
+            f.turnaround_days().within()),
         table("early", "Back early", "of those that left at least so long ago", f.early()));
   }
 
@@ -109,6 +114,7 @@ public record RateTable(String key, String title, String what, List<Row> rows) {
       case "card-unusable" -> cards(f, Scorecard::unusable);
       case "card-nothing" -> cards(f, Scorecard::nothingFound);
       case "card-claimed" -> cards(f, Scorecard::claimed);
+      case "turnaround" -> f.turnaround_days().within();
       case "early" -> f.early();
       default -> List.of();
     };

@@ -124,9 +124,13 @@ public record ShopPage(
         ? "Nothing was shipped yet."
         : "From reception to shipping: half within "
             + t.median().orElse(0L)
-            + " days, nine of ten within "
+            + " days"
+            + t.medianInterval().map(i -> " (" + ends(i, 0) + ")").orElse("")
+            + ", nine of ten within "
             + t.p90().orElse(0L)
-            + " days; n = "
+            + " days"
+            + t.p90Interval().map(i -> " (" + ends(i, 0) + ")").orElse("")
+            + "; n = "
             + t.n()
             + ".";
   }
