@@ -98,7 +98,7 @@ public final class Commission {
 
   /**
    * Makes the output fall as a fault does, time and again, and takes everything off when a frame
-   * shows it.
+   * shows it: the load draws five times as much, or, where it is set by hand, the supply halves.
    *
    * @param trials how often
    */
@@ -110,8 +110,9 @@ public final class Commission {
         Map<String, Spread> rest = rest(watch, READ_S);
         powerUp(watch);
         boolean byHand = bench.load().isSetByHand();
-        if (!byHand) {
-          draw(plug.load_A() / 5);
+        draw(byHand ? plug.load_A() : plug.load_A() / 5);
+        if (byHand) {
+          watch.untilMoved("load", rest, BY_HAND_S);
         }
         watch.pass(SETTLE_S);
         times.add(

@@ -1,12 +1,15 @@
 package corewright.bench.commission;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.commission.WiringFinding.Kind;
+import corewright.bench.hand.Hands;
 import corewright.bench.port.InstrumentFault;
+import corewright.bench.port.Link;
 import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.FakeClock;
 import corewright.bench.run.Framing;
@@ -14,6 +17,7 @@ import corewright.bench.run.Stop;
 import corewright.bench.wire.BenchOpener;
 import corewright.bench.zoo.MemoryLinks;
 import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.Descriptions;
 import corewright.fixtures.describe.Dialect;
 import corewright.fixtures.emulate.EmulatedBench;
@@ -24,6 +28,7 @@ import corewright.fixtures.emulate.unit.Miswiring;
 import corewright.fixtures.emulate.unit.UnitParameters;
 import corewright.measures.Measurement;
 import corewright.measures.Unit;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -147,6 +152,58 @@ class CommissionTest {
     assertThrows(IllegalArgumentException.class, () -> Plug.link(wire, 100));
   }
 
+  /** Somebody who does at the load what the station asks for, a moment later. */
+  @Test
+  void aLoadThatIsSetByHandIsWaitedForAndTimedByLoweringTheSupply() {
+    FakeClock clock = new FakeClock();
+    Setup setup = Setup.of(UnitParameters.resistor("sd48", OHM), 1).on(() -> 0L);
+    MemoryLinks links = new MemoryLinks(EmulatedBench.instruments(setup), clock);
+    Link load = links.open("load", "", 0);
+    Hands somebody =
+        new Hands() {
+          @Override
+          public String name() {
+            return "Ada";
+          }
+
+          @Override
+          public void please(String what) {
+            String done = what.contains("off") ? "INPut OFF\n" : "SOURce:CURRent 0.4;:INPut ON\n";
+            load.write(done.getBytes(US_ASCII), Duration.ofSeconds(1));
+          }
+        };
+    BenchOpener opener =
+        new BenchOpener(links, CommissionTest::dialect, clock, Optional.of(somebody));
+    try (BenchInstruments bench = opener.open(byHand())) {
+      Commission commission = new Commission(bench, plug(OHM), clock, new Stop());
+      WiringCheck.of(commission.wiring(FRAMING))
+          .forEach(f -> assertEquals(Kind.RIGHT, f.kind(), f.saw()));
+      assertTrue(commission.trips(FRAMING, 1).get(0).most_s() < 0.05);
+    }
+  }
+
+  private static BenchDescription byHand() {
+    return new BenchDescription(
+        BENCH.id(),
+        1,
+        "",
+        BENCH.instruments().stream()
+            .map(
+                c ->
+                    c.role().equals("load")
+                        ? new Connection("load", "by hand", 300, 1, Connection.BY_HAND, "none")
+                        : c)
+            .toList(),
+        BENCH.channels(),
+        BENCH.fixture(),
+        1,
+        BENCH.origin());
+  }
+
+  private static Dialect dialect(String id) {
+    return DIALECTS.computeIfAbsent(id, Descriptions::shippedDialect);
+  }
+
   @Test
   void aPersonWhoStopsItLeavesEverythingOff() {
     on(
@@ -187,7 +244,7 @@ class CommissionTest {
     BenchOpener opener =
         new BenchOpener(
             new MemoryLinks(EmulatedBench.instruments(setup.on(() -> 0L)), clock),
-            id -> DIALECTS.computeIfAbsent(id, Descriptions::shippedDialect),
+            CommissionTest::dialect,
             clock);
     try (BenchInstruments bench = opener.open(BENCH)) {
       return what.apply(bench);

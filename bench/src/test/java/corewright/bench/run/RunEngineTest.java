@@ -18,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** A run from its beginning to its end on a bench that is sound. */
@@ -25,7 +26,7 @@ class RunEngineTest extends FakeRuns {
 
   /** Its day is what a certificate is held against; see the tests of certificates. */
   @Test
-  void aChannelThatWasCalibratedByItselfIsNamedAmongTheEquipment() {
+  void aChannelThatWasCalibratedByItselfAndContactsWithADayAreNamedAmongTheEquipment() {
     BenchDescription b = Plans.bench();
     BenchDescription calibrated =
         new BenchDescription(
@@ -38,6 +39,8 @@ class RunEngineTest extends FakeRuns {
                     "output", 0.001, 0.001, "K-88, due 2026-11-01"),
                 new BenchDescription.ChannelCalibration("load", 0.001, 0.001, "not calibrated")),
             b.fixture(),
+            List.of(),
+            Optional.of(new BenchDescription.Contacts(0.05, "0.031 Ω, due 2026-10-01")),
             b.trip_s(),
             b.origin());
     RunPlan p = Plans.plan(folder);
@@ -52,9 +55,11 @@ class RunEngineTest extends FakeRuns {
             p.folder(),
             p.confirmations());
     assertEquals(
-        List.of("channel output: K-88, due 2026-11-01"),
+        List.of(
+            "channel output: K-88, due 2026-11-01",
+            "contacts of the fixture: 0.031 Ω, due 2026-10-01"),
         run(plan).equipment().stream()
-            .filter(e -> e.role().startsWith("channel"))
+            .filter(e -> e.role().startsWith("c"))
             .map(e -> e.role() + ": " + e.calibration())
             .toList());
   }

@@ -78,6 +78,7 @@ public record RulesPage(
     List<Due> due = new ArrayList<>();
     bench.instruments().forEach(i -> due.add(due(i.role(), i.calibration(), today)));
     bench.channels().forEach(c -> due.add(due("channel " + c.channel(), c.calibration(), today)));
+    bench.contacts().ifPresent(c -> due.add(due("contacts of the fixture", c.checked(), today)));
     return new BenchLine(
         bench.id(),
         bench.title(),
