@@ -14,7 +14,6 @@ import corewright.fixtures.emulate.EmulatedBench;
 import corewright.fixtures.emulate.EmulatedBench.Setup;
 import corewright.fixtures.emulate.line.LineKind;
 import corewright.fixtures.emulate.unit.Channel;
-import corewright.fixtures.emulate.unit.Harness;
 import corewright.fixtures.emulate.unit.UnitParameters;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -77,18 +76,8 @@ class RunCommandTest extends Commands {
    */
   private static EmulatedBench bench(double share) throws Exception {
     Setup setup = Setup.of(UnitParameters.healthy("ref48"), 1).over(LineKind.LOOPBACK);
-    Harness sound = setup.harness();
-    List<Channel> channels = new ArrayList<>(sound.channels());
-    channels.set(3, new Channel("keyed", "V", 0.00125, 0.002, 0, share, 0, 0, 0));
-    return EmulatedBench.open(
-        setup.on(
-            new Harness(
-                sound.supply(),
-                channels,
-                sound.contacts(),
-                sound.load(),
-                sound.message_s(),
-                sound.ambient_C())));
+    Channel keyed = new Channel("keyed", "V", 0.00125, 0.002, 0, share, 0, 0, 0);
+    return EmulatedBench.open(setup.on(setup.harness().change("inputCurrent", c -> keyed)));
   }
 
   private void run(EmulatedBench emulated, String load, Writer person) throws Exception {
