@@ -6,11 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.port.Links;
+import corewright.bench.record.RunEnd;
 import corewright.bench.wirelog.PlayedLog;
 import corewright.bench.wirelog.WireLog;
+import corewright.fixtures.emulate.Digitizing;
 import corewright.fixtures.emulate.EmulatedBench.Setup;
 import corewright.fixtures.emulate.fault.WireFault;
 import corewright.fixtures.emulate.fault.WireFault.Kind;
+import corewright.fixtures.emulate.line.LineKind;
 import corewright.fixtures.emulate.unit.UnitParameters;
 import corewright.profiles.Profile;
 import corewright.profiles.Step;
@@ -85,6 +88,39 @@ class WireLogTest {
     assertEquals(0, log.left(), "events that nobody asked for");
   }
 
+  /** One of the answers is broken, and is so again: a tenth of a second in which nobody looks. */
+  @Test
+  void registersAreReadFromTheLogAsFromTheLine() throws IOException {
+    Setup setup =
+        Setup.of(UNIT, 1)
+            .over(LineKind.LOOPBACK)
+            .sampledBy(Digitizing.REGISTERS)
+            .with(WireFault.atMessage("digitizer", Kind.CRC_ERROR, 20));
+    Profile slow =
+        Plans.profile(
+            "sd48", 10, List.of(Plans.DEAD, Plans.FIRST, Plans.REST, Plans.FULL, Plans.AWAY));
+    RunResult then;
+    try (WireLog log = WireLog.begin(folder.resolve("wire.log"), SYSTEM);
+        OnPty bench = OnPty.described(setup, "emulated-sd48-registers")) {
+      Clock clock = log.over(SYSTEM);
+      try (BenchInstruments open = bench.open(log.over(OnPty.links()), clock)) {
+        then = bench.run(open, folder.resolve("then"), slow, RunListener.NONE, clock);
+      }
+    }
+    assertTrue(then.end().saw().contains("blind for 100.0 ms"), then.end().saw());
+    PlayedLog log = PlayedLog.of(folder.resolve("wire.log"));
+    Clock clock = log.clock(SYSTEM);
+    try (OnPty bench = OnPty.described(setup, "emulated-sd48-registers");
+        BenchInstruments open = bench.open(log, clock)) {
+      assertEquals(
+          then.end(), bench.run(open, folder.resolve("now"), slow, RunListener.NONE, clock).end());
+    }
+    assertArrayEquals(
+        Files.readAllBytes(folder.resolve("then/run-1.raw")),
+        Files.readAllBytes(folder.resolve("now/run-1.raw")));
+    assertEquals(0, log.left(), "events that nobody asked for");
+  }
+
   @Test
   void aStationThatDoesSomethingElseIsToldSo() throws IOException {
     logged(List.of());
@@ -98,7 +134,7 @@ class WireLogTest {
                 Plans.FULL,
                 Plans.AWAY));
     RunResult now = played(PlayedLog.of(folder.resolve("wire.log")), other);
-    assertEquals(corewright.bench.record.RunEnd.Kind.BENCH_FAULT, now.end().kind());
+    assertEquals(RunEnd.Kind.BENCH_FAULT, now.end().kind());
     assertTrue(now.end().saw().contains("the station writes "), now.end().saw());
   }
 
