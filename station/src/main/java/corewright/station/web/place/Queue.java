@@ -7,7 +7,9 @@ import corewright.reports.ledger.Standing;
 import corewright.station.web.House;
 import corewright.station.web.Pages;
 import corewright.station.web.PlaceName;
+import corewright.station.web.When;
 import io.javalin.http.Context;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +24,6 @@ import java.util.Map;
 public record Queue(String title, String none, List<Line> lines, int more) {
   /** So many are shown: nobody works through more without asking for one by its tag. */
   private static final int MOST = 60;
-
-  private static final int DAY = "2026-11-24".length();
 
   public Queue {
     lines = List.copyOf(lines);
@@ -74,7 +74,7 @@ public record Queue(String title, String none, List<Line> lines, int more) {
         standing.tag(),
         place.path() + "/" + standing.tag(),
         what,
-        standing.life().stage().words() + " since " + standing.since().substring(0, DAY));
+        standing.life().stage().words() + " since " + When.day(Instant.parse(standing.since())));
   }
 
   private static String what(Found unit) {
