@@ -39,6 +39,11 @@ public final class NoisyExtreme {
     return sd * Math.max(0, NORMAL_95 * scatter(bias) - bias);
   }
 
+  /** How far beyond the extreme of so many samples lie those that noise could have made it. */
+  static double reach(double sd, double count, double correlated) {
+    return (bias(count, correlated) + 1) * sd;
+  }
+
   /** How many deviations the extreme of so many is expected to lie beyond what they share. */
   private static double bias(double count, double correlated) {
     return expected(1 + Math.max(0, count - 1) * 3 / (2 + correlated));
@@ -77,7 +82,7 @@ public final class NoisyExtreme {
     }
     int sharing = count;
     for (int turn = 0; turn < TURNS; turn++) {
-      double bound = extreme + (bias(sharing, correlated) + 1) * sd;
+      double bound = extreme + reach(sd, sharing, correlated);
       int within = 0;
       for (int i = 0; i < count; i++) {
         within += sign * x.applyAsDouble(i) <= bound ? 1 : 0;

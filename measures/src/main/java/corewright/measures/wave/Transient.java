@@ -27,7 +27,12 @@ public record Transient(
     double recovery_s,
     double recoveryU_s) {
 
-  private static final double BOTTOM = 2; // found good by simulation: the coverage study
+  /**
+   * Width of the bottom over its standard uncertainty: where the bottom lies and which of its
+   * samples is the lowest add up to a trapezoid, here with a top half as wide as its base (JCGM
+   * 100, 4.3.9 with β = ½).
+   */
+  private static final double TRAPEZOID = Math.sqrt(24 / 1.25);
 
   /** How the answer ended. */
   public enum Recovery {
@@ -80,21 +85,22 @@ public record Transient(
         x[highest],
         noise(x, count, settled, -1),
         (from + lowest) / sampleRate_Hz - edge_s,
-        bottom(x, count, lowest, settled.noise()) / Math.sqrt(12) / sampleRate_Hz,
+        bottom(x, count, lowest, settled) / TRAPEZOID / sampleRate_Hz,
         back.state(),
         back.after_s(settled.band()),
         back.halfWidth_s());
   }
 
-  /**
-   * Samples from the first to the last that noise could have made the lowest. The lowest is itself
-   * noise below the bottom, so that they reach further up than one standard deviation.
-   */
-  private static int bottom(double[] x, int count, int lowest, double noise) {
+  /** Samples from the first to the last that noise could have made the lowest. */
+  private static int bottom(double[] x, int count, int lowest, Settled settled) {
+    double noise = settled.noise();
+    double correlated = settled.correlated();
+    int sharing = NoisyExtreme.sharing(i -> x[i], count, noise, correlated, 1);
+    double bound = x[lowest] + NoisyExtreme.reach(noise, sharing, correlated);
     int first = lowest;
     int last = lowest;
     for (int i = 0; i < count; i++) {
-      if (x[i] <= x[lowest] + BOTTOM * noise) {
+      if (x[i] <= bound) {
         first = Math.min(first, i);
         last = Math.max(last, i);
       }
