@@ -1,6 +1,9 @@
 package corewright.benchmarks;
 
+import corewright.measures.Unit;
+import corewright.measures.Waveform;
 import corewright.measures.code.Codes;
+import java.util.Arrays;
 import java.util.Random;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
@@ -22,6 +25,8 @@ public class Record {
   final short[] raw = new short[HOLD * HOLDS];
   final Codes output;
   final Codes load;
+  final Waveform volts;
+  final Waveform amps;
 
   public Record() {
     Random random = new Random(1);
@@ -39,5 +44,13 @@ public class Record {
     }
     output = Codes.of(raw);
     load = Codes.of(current);
+    volts = wave(raw, LSB_V, Unit.VOLT);
+    amps = wave(current, 5 / 32768.0, Unit.AMPERE);
+  }
+
+  private static Waveform wave(short[] codes, double lsb, Unit unit) {
+    int[] wide = new int[codes.length];
+    Arrays.setAll(wide, i -> codes[i]);
+    return Waveform.ofOwnCodes(wide, lsb, 0, unit);
   }
 }
