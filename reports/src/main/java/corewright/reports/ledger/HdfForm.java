@@ -1,5 +1,7 @@
 package corewright.reports.ledger;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import io.jhdf.HdfFile;
 import io.jhdf.WritableHdfFile;
 import io.jhdf.api.DatasetCreationOptions;
@@ -12,26 +14,31 @@ import org.jspecify.annotations.Nullable;
  * A table as HDF5: for programs that reckon with columns. A dataset for each column, the names in
  * their order in the attribute {@code columns}, the count in {@code rows}; a table without a row
  * has no dataset. Where nothing was written a number is not a number and a text is empty. What is
- * written lies in memory until its file is closed, so a long table goes on in {@code NAME-2.h5}.
+ * written lies in memory until its file is closed, every text as long as the longest of its column,
+ * so a large table goes on in {@code NAME-2.h5}.
  */
 final class HdfForm implements TableForm {
-  private static final int MOST_ROWS = 50_000;
+  private static final long MOST_BYTES = 100_000_000;
 
-  /** A text takes as much room as the longest of its column; packed, the rest of it takes none. */
+  private static final int NUMBER = 8;
+
+  /** What a text is shorter than the longest takes no room in the file, because it is packed. */
   private static final int CHUNK = 256;
 
   private final Path folder;
   private final String name;
   private final List<Column> columns;
-  private final int most;
+  private final long most;
   private final List<List<@Nullable Object>> rows = new ArrayList<>();
+  private int[] widest;
   private int part = 1;
 
   HdfForm(Path folder, String name, List<Column> columns) {
-    this(folder, name, columns, MOST_ROWS);
+    this(folder, name, columns, MOST_BYTES);
   }
 
-  HdfForm(Path folder, String name, List<Column> columns, int most) {
+  HdfForm(Path folder, String name, List<Column> columns, long most) {
+    this.widest = new int[columns.size()];
     this.most = most;
     this.folder = folder;
     this.name = name;
@@ -40,17 +47,31 @@ final class HdfForm implements TableForm {
 
   @Override
   public void row(List<@Nullable Object> cells) {
-    if (rows.size() == most) {
+    int[] wide = new int[widest.length];
+    long together = 0;
+    for (int i = 0; i < wide.length; i++) {
+      wide[i] = Math.max(widest[i], bytes(cells.get(i)));
+      together += wide[i];
+    }
+    if (!rows.isEmpty() && together * (rows.size() + 1) > most) {
       write();
       rows.clear();
+      widest = new int[widest.length];
       part++;
+      row(cells);
+      return;
     }
+    widest = wide;
     rows.add(cells);
   }
 
   @Override
   public void close() {
     write();
+  }
+
+  private static int bytes(@Nullable Object cell) {
+    return cell instanceof String text ? text.getBytes(UTF_8).length : NUMBER;
   }
 
   private void write() {

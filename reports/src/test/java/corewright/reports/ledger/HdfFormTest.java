@@ -38,7 +38,7 @@ class HdfFormTest {
   @Test
   void aLongTableGoesOnInAnotherFile() {
     List<Column> one = List.of(new Column("number", Column.Kind.WHOLE));
-    try (HdfForm form = new HdfForm(folder, "long", one, 3)) {
+    try (HdfForm form = new HdfForm(folder, "long", one, 3 * Long.BYTES)) {
       for (long i = 0; i < 7; i++) {
         form.row(List.of(i));
       }
@@ -52,6 +52,22 @@ class HdfFormTest {
       }
     }
     assertEquals(List.of(0L, 1L, 2L, 3L, 4L, 5L, 6L), all);
+  }
+
+  @Test
+  void aLongTextAmongShortOnesDoesNotFillTheMemory() {
+    List<Column> one = List.of(new Column("text", Column.Kind.TEXT));
+    List<String> texts = List.of("aa", "bb", "cc", "dd", "e".repeat(20), "ff", "gg");
+    try (HdfForm form = new HdfForm(folder, "wide", one, 40)) {
+      texts.forEach(text -> form.row(List.of(text)));
+    }
+    List<String> all = new ArrayList<>();
+    for (String part : List.of("wide", "wide-2", "wide-3")) {
+      try (HdfFile file = new HdfFile(folder.resolve(part + ".h5"))) {
+        all.addAll(List.of((String[]) file.getDatasetByPath("text").getData()));
+      }
+    }
+    assertEquals(texts, all);
   }
 
   private static String h5dump(Path file) throws IOException, InterruptedException {
