@@ -48,6 +48,14 @@ class SineFitTest {
     assertEquals(7.092492, fit.effectiveBits(), 1e-6);
   }
 
+  /** numpy 1.24 and scipy 1.10 on the same record: s²·(JᵀJ)⁻¹ with 64 − 4 degrees of freedom. */
+  @Test
+  void uncertaintiesAgreeWithAnotherProgram() {
+    SineFit fit = SineFit.near(RECORD, RATE, 3100);
+    assertEquals(0.71618896269, fit.frequencyU_Hz(), 2e-8);
+    assertEquals(9.2695375666e-4, fit.amplitudeU(), 2e-11);
+  }
+
   /** The truth of that record is 3123 Hz and 1.2 V: within two standard uncertainties. */
   @Test
   void uncertaintyCoversTheTruthOfTheRecord() {
