@@ -72,11 +72,13 @@ public final class Counter implements Place {
   /**
    * What was received.
    *
+   * @param claimed whether a claim is open for it: that is gone on with first
    * @param photos those of this unit, all visits
    */
   public record Received(
       Known unit,
       Standing standing,
+      boolean claimed,
       List<Attached> photos,
       List<String> sizes,
       List<Side> sides,
@@ -229,6 +231,8 @@ public final class Counter implements Place {
             new Received(
                 unit,
                 house.workshop().ledger().lives().standing(tag),
+                house.workshop().ledger().claims().of(tag).stream()
+                    .anyMatch(claim -> claim.closed().isEmpty()),
                 photos.kept(tag),
                 Label.sizes(),
                 List.of(Side.values()),

@@ -160,7 +160,8 @@ class WayOfACoreTest {
     Map<String, String> back = core("R-77");
     back.put("family", "ref48");
     back.put("unit", tag);
-    Visit.location(visit.post("/counter", back));
+    String received = visit.get(Visit.location(visit.post("/counter", back))).body();
+    assertTrue(received.contains(">Go on with its claim<"), received);
 
     assertTrue(visit.get(at).body().contains("Is it our unit"), "one question at a time");
     assertTrue(refusal(say(visit, "seal", "INTACT", "x")).contains("not asked"));
