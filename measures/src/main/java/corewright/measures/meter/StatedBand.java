@@ -17,10 +17,8 @@ final class StatedBand {
   /** The samples must hold what the filter is to take away. */
   private static final double MOST_OF_RATE = 0.2;
 
-  /**
-   * Standard uncertainty of the filter's gain: anywhere within 0.3 % for most of what ripple is.
-   */
-  private static final double GAIN_REL = 0.003 / Math.sqrt(3);
+  /** Standard uncertainty of the filter's gain: up to 0.26 % too small, as far as a band goes. */
+  private static final double GAIN_REL = 0.0013 / Math.sqrt(3);
 
   private static final Quantity[] BOTH = {
     Quantity.RIPPLE_PEAK_TO_PEAK_IN_BAND, Quantity.RIPPLE_RMS_IN_BAND
@@ -100,7 +98,7 @@ final class StatedBand {
       double squares =
           CorrelatedScatter.ofSquares(i -> x[i] - mean, x.length, rms * rms).ofMean() / (2 * rms);
       double values = CorrelatedScatter.of(i -> x[i] - mean, x.length, 1).effectiveCount();
-      return squares + rms / values / 4;
+      return Root.of(squares, rms / values / 2);
     }
 
     PeakScatter peaks(double slope) {
