@@ -175,12 +175,13 @@ record Regulation(Channel output, Channel feed, double nominal_V) {
     }
     CorrelatedScatter scatter = CorrelatedScatter.of(b -> left[b], left.length, 2);
     double wider = Math.sqrt(Math.max(1, left.length / scatter.effectiveCount()));
+    // As far as rounding shows in the scatter it is counted there.
     double hides = output.resolution().left(out.scatter(), fit.coefficient(1) * range, out.count());
     into.put(
         Quantity.LINE_REGULATION,
         new Measurement(
             percent * fit.coefficient(1),
-            percent * Root.of(fit.u(1) * wider, hides * output.resolution().ofOne() / range),
+            percent * Math.max(fit.u(1) * wider, hides * output.resolution().ofOne() / range),
             Unit.PERCENT));
   }
 
