@@ -2,6 +2,7 @@ package corewright.station.demo;
 
 import corewright.bench.record.Finding.Outcome;
 import corewright.bench.record.Verdict;
+import corewright.fixtures.emulate.unit.Channel;
 import corewright.fixtures.emulate.unit.Oracle;
 import corewright.fixtures.emulate.unit.Oracle.Truth;
 import corewright.fixtures.emulate.unit.Parameter;
@@ -132,13 +133,26 @@ final class Physics {
     };
   }
 
+  /**
+   * What a channel adds to the square of an rms: its noise, and its rounding, step²/12. The reading
+   * is of all that is about the mean, and has both in it (measures/README.md, Definitions).
+   */
+  private double channel_V() {
+    Channel output =
+        Channel.forOutput(family.output_V()).stream()
+            .filter(c -> c.name().equals("output"))
+            .findFirst()
+            .orElseThrow();
+    return Math.hypot(output.noise(), output.lsb() / Math.sqrt(12));
+  }
+
   private double value(Limit limit, int hold) {
     Truth t = truths.get(hold);
     return switch (limit.quantity()) {
       case OUTPUT -> t.output_V();
       case DROOP -> truths.get(0).output_V() - t.output_V();
       case RIPPLE_PEAK_TO_PEAK -> t.ripple_V();
-      case RIPPLE_RMS -> t.rippleRms_V();
+      case RIPPLE_RMS -> Math.hypot(t.rippleRms_V(), channel_V());
       case UNDERSHOOT -> t.undershoot_V();
       case RECOVERY -> t.recovery_s();
       case DRIFT -> t.drift_VperMin();

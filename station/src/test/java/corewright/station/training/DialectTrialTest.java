@@ -50,10 +50,10 @@ class DialectTrialTest {
       quoteCharacter = '`',
       textBlock =
           """
-          load | SOURce:CURRent {current_A} | SOURce:CURENT {current_A} | 19 | /actions/set/0 | SOURce:CURENT 0.0000: refused with -113,"Undefined header"
+          load | SOURce:CURRent {current_A} | SOURce:CURENT {current_A} | 23 | /actions/set/0 | SOURce:CURENT 0.0000: refused with -113,"Undefined header"
           load | "most": 40 | "most": 41 | 14 | /arguments/current_A/most | SOURce:CURRent 41.0000: refused with -222,"Data out of range"
-          load | (?<value>[-+]?[0-9.]+E[-+][0-9]+) | (?<value>[0-9]+) | 26 | /queries/current/answer | MEASure:CURRent?: '
-          load | MEASure:CURRent? | MEASure:AMPS? | 25 | /queries/current/send | MEASure:AMPS?: refused with -113,"Undefined header"
+          load | (?<value>[-+]?[0-9.]+E[-+][0-9]+) | (?<value>[0-9]+) | 35 | /queries/current/answer | MEASure:CURRent?: '
+          load | MEASure:CURRent? | MEASure:AMPS? | 34 | /queries/current/send | MEASure:AMPS?: refused with -113,"Undefined header"
           load | [+-]?0,\\"No error\\" | .* | 10 | /errors/none | CW:NONSENSE: nobody knows that command, and the error queue counts as empty
           load | "append": ";*OPC?" | "append": ";*OPC" | 9 | /confirmation/append | *CLS;*OPC: no answer within 300 ms
           load | EMULATED-LOAD | EMULATED-LAOD | 7 | /identity | *IDN?: 'COREWRIGHT,EMULATED-LOAD,1,1.0' answers, which it is not for
