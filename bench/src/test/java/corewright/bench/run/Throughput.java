@@ -158,23 +158,36 @@ final class Throughput {
 
   private void trips() throws IOException, InterruptedException {
     try (Board board = new Board(true, 40)) {
-      try (FastStation station = board.station(own())) {
+      ArrivalLink link = new ArrivalLink(board.link());
+      try (FastStation station = new FastStation(link, RATE_HZ, own())) {
         for (int i = 0; i < TRIPS; i++) {
           station.untilItTrips();
         }
         station.stop();
       }
       board.end();
-      List<Double> us =
-          board.said.stream().skip(1).map(ns -> Double.parseDouble(ns) / 1000).sorted().toList();
-      if (us.size() != TRIPS) {
-        throw new IllegalStateException(us.size() + " of " + TRIPS + " trips were commanded");
-      }
-      System.out.printf(
-          Locale.ROOT, "trip: median %.0f us, worst %.0f us%n", us.get(TRIPS / 2), us.get(299));
-      figure("trip_p99_us=%.0f", us.get(TRIPS * 99 / 100 - 1));
+      List<Long> there = board.said.stream().skip(1).map(Long::valueOf).toList();
+      System.out.println("seen from the board, over the line and back: " + spread(there));
+      System.out.println("from the arrival of the frame: " + spread(link.reactions_ns()));
+      figure("trip_p99_us=%.0f", p99_us(link.reactions_ns()));
+      trailing =
+          List.of(text("board_p99_us=%.0f", p99_us(there)), trailing.get(0), trailing.get(1));
     }
     figures.addAll(trailing);
+  }
+
+  private static String spread(List<Long> ns) {
+    List<Long> sorted = ns.stream().sorted().toList();
+    return text("median %.0f us, ", sorted.get(TRIPS / 2) * 1e-3)
+        + text("p99 %.0f us, ", p99_us(ns))
+        + text("worst %.0f us", sorted.get(TRIPS - 1) * 1e-3);
+  }
+
+  private static double p99_us(List<Long> ns) {
+    if (ns.size() != TRIPS) {
+      throw new IllegalStateException(ns.size() + " of " + TRIPS + " trips were commanded");
+    }
+    return ns.stream().sorted().toList().get(TRIPS * 99 / 100 - 1) * 1e-3;
   }
 
   private Path own() throws IOException {
@@ -234,9 +247,11 @@ final class Throughput {
     }
 
     FastStation station(Path own) {
-      Clock clock = Clock.system();
-      Link link = new SerialLinks(clock).open("digitizer", path, 115_200);
-      return new FastStation(link, RATE_HZ, own);
+      return new FastStation(link(), RATE_HZ, own);
+    }
+
+    Link link() {
+      return new SerialLinks(Clock.system()).open("digitizer", path, 115_200);
     }
 
     /** Lets it end, and hears what it has to say. */
