@@ -68,7 +68,7 @@ final class Beyond implements Trip {
             new Seen(
                 trip,
                 i,
-                words.saw(value, view),
+                () -> words.saw(value, view),
                 "Find the cause before the unit is powered again."));
       }
     }

@@ -75,11 +75,12 @@ final class CaseWatch implements Trip, AutoCloseable {
             new Seen(
                 RunEnd.Trip.CASE_TOO_HOT,
                 0,
-                "The case was at "
-                    + Figures.withU(now)
-                    + "; more than "
-                    + Figures.number(most_C, 0)
-                    + " °C ends the run.",
+                () ->
+                    "The case was at "
+                        + Figures.withU(now)
+                        + "; more than "
+                        + Figures.number(most_C, 0)
+                        + " °C ends the run.",
                 "Let it cool, and find what warms it before it is powered again."))
         : Optional.empty();
   }

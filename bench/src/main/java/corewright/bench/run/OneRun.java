@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** One run from beginning to end. Used once, on one thread. */
 final class OneRun {
@@ -126,7 +127,7 @@ final class OneRun {
     try (RawWriter raw = recording.raw(bench, context.framing())) {
       Levels levels = new Levels(bench);
       Sampler sampler = new Sampler(context, raw, levels::load_A, aids.trips());
-      end = steps(sampler, levels, aids);
+      end = steps(sampler, levels, aids).get();
       if (end.kind() != RunEnd.Kind.COMPLETED) {
         proveDischarged(sampler, levels);
       } else if (!troubles.isEmpty()) {
@@ -145,8 +146,11 @@ final class OneRun {
     return end;
   }
 
-  /** Runs the profile. However it is left, the safe state has been commanded. */
-  private RunEnd steps(Sampler sampler, Levels levels, Aids aids) {
+  /**
+   * Runs the profile. However it is left, the safe state has been commanded; how it ended is put
+   * into words after that.
+   */
+  private Supplier<RunEnd> steps(Sampler sampler, Levels levels, Aids aids) {
     String step = "";
     try {
       open = LeftOpen.by(context);
@@ -165,11 +169,13 @@ final class OneRun {
         sampler.step(step, steps.get(i).kind().name(), kind.most_s(steps.get(i), plan));
         kind.run(steps.get(i), new StepKind.Station(context, sampler, levels, aids, step));
       }
-      return RunEnd.completed(sampler.at_s());
+      RunEnd end = RunEnd.completed(sampler.at_s());
+      return () -> end;
     } catch (EndOfRun ended) {
-      return ended.end();
+      return ended::end;
     } catch (RuntimeException broken) {
-      return fault(step, sampler.at_s(), broken);
+      RunEnd end = fault(step, sampler.at_s(), broken);
+      return () -> end;
     } finally {
       // Before anything else, and also when the virtual machine itself gives up.
       List<String> unconfirmed = SafeState.take(bench);

@@ -156,7 +156,8 @@ final class Sampler {
     Optional<Trip.Seen> seen = wayOut ? Optional.empty() : trips.look(view);
     if (seen.isPresent()) {
       unkept = Optional.of(frame); // first the safe state, then the disk
-      throw new EndOfRun(seen.get().end(view, step));
+      String during = step;
+      throw new EndOfRun(() -> seen.get().end(view, during));
     }
     int output = view.channel("output");
     if (!wayOut && output >= 0 && view.samples() > 0) {

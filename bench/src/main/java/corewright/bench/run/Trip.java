@@ -2,6 +2,7 @@ package corewright.bench.run;
 
 import corewright.bench.record.RunEnd;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Looks at every frame as it arrives and says when the run must end. Keeps what it must count. */
 interface Trip {
@@ -14,18 +15,18 @@ interface Trip {
    *
    * @param trip the limit of the unit, or {@link RunEnd.Trip#NONE} for a fault of the bench
    * @param sample of the frame that shows it
-   * @param saw one sentence
+   * @param saw one sentence, made once the safe state has been commanded
    * @param remedy one sentence
    */
-  record Seen(RunEnd.Trip trip, int sample, String saw, String remedy) {
+  record Seen(RunEnd.Trip trip, int sample, Supplier<String> saw, String remedy) {
 
     RunEnd end(FrameView view, String step) {
       RunEnd.Kind kind = trip == RunEnd.Trip.NONE ? RunEnd.Kind.BENCH_FAULT : RunEnd.Kind.TRIPPED;
-      return new RunEnd(kind, trip, step, view.at_s(sample), saw, remedy);
+      return new RunEnd(kind, trip, step, view.at_s(sample), saw.get(), remedy);
     }
   }
 
   static Optional<Seen> fault(String saw, String remedy) {
-    return Optional.of(new Seen(RunEnd.Trip.NONE, 0, saw, remedy));
+    return Optional.of(new Seen(RunEnd.Trip.NONE, 0, () -> saw, remedy));
   }
 }
