@@ -15,6 +15,8 @@ public final class Figures {
   /** Rounding may take this share off U; where it would take more, U is rounded up. */
   private static final double MOST_ROUNDED_OFF = 0.05;
 
+  private static final int FOR_SMALL = 2;
+
   /**
    * Value ± U with unit, U = 2u and never 0 for want of digits, as {@code 43.28 ± 0.02 V}; a count
    * is an integer alone.
@@ -89,7 +91,20 @@ public final class Figures {
     }
     int magnitude = (int) Math.floor(Math.log10(expanded));
     boolean beginsWithOne = expanded / Math.pow(10, magnitude) < 1.95;
-    return Math.max(0, Math.min(finest(m.unit()), (beginsWithOne ? 1 : 0) - magnitude));
+    return Math.max(0, Math.min(finest(m), (beginsWithOne ? 1 : 0) - magnitude));
+  }
+
+  /**
+   * Most decimals of a value: those of its unit, and up to {@value #FOR_SMALL} more where a value
+   * that is more than its U would keep fewer than two figures, as a line of 0.8 mV would.
+   */
+  private static int finest(Measurement m) {
+    int most = finest(m.unit());
+    if (Math.abs(m.value()) <= m.expanded(2)) {
+      return most;
+    }
+    int forTwoFigures = 1 - (int) Math.floor(Math.log10(Math.abs(m.value())));
+    return Math.max(most, Math.min(most + FOR_SMALL, forTwoFigures));
   }
 
   private static double rounded(double value, int decimals) {

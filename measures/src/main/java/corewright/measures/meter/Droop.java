@@ -19,6 +19,8 @@ record Droop(int index, Level reference, Optional<String> flag) {
 
   private static final double PERCENT = 100;
 
+  private static final String BY_DEFINITION = "0 by definition: droop refers to this hold";
+
   /**
    * The first unloaded hold, or the first that could be read.
    *
@@ -56,9 +58,10 @@ record Droop(int index, Level reference, Optional<String> flag) {
   }
 
   void read(int hold, Channel output, Level level, Readings into) {
-    List<String> flags = flag.map(List::of).orElse(List.of());
+    boolean itself = hold == index;
+    List<String> flags = itself ? List.of(BY_DEFINITION) : flag.map(List::of).orElse(List.of());
     double droop = reference.mean() - level.mean();
-    double u = hold == index ? 0 : Root.of(reference.uMean(), level.uMean());
+    double u = itself ? 0 : Root.of(reference.uMean(), level.uMean());
     into.put(Quantity.DROOP, output.difference(droop, u), flags);
     if (level.mean() == 0) {
       into.none("the output is 0 V, and a percentage of it says nothing", Quantity.LOAD_REGULATION);
@@ -67,7 +70,7 @@ record Droop(int index, Level reference, Optional<String> flag) {
     // r = reference/level − 1: gain cancels; an offset o changes it by −r·o/level.
     double r = droop / level.mean();
     double uOfR =
-        hold == index
+        itself
             ? 0
             : Root.of(
                 reference.uMean() / level.mean(),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
+import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import java.util.ArrayList;
@@ -64,6 +65,22 @@ class RecordedCaptureTest {
     assertEquals(28, hold.end_s(), 1e-9);
     assertEquals(0, hold.value(Quantity.OUTPUT).orElseThrow().value(), 0.002);
     assertEquals("no_edge", hold.recoveryState());
+  }
+
+  /** JCGM 100, 7.2.1: no result without its uncertainty; one that is defined says so. */
+  @Test
+  void onlyTheHoldThatDroopRefersToHasNoUncertaintyAndItSaysWhy() {
+    RecordedCapture recorded = RecordedCapture.of("healthy_avg");
+    for (MeasuredHold hold : RunMeter.read(recorded.capture, recorded.settings()).holds()) {
+      for (Quantity quantity : List.of(Quantity.DROOP, Quantity.LOAD_REGULATION)) {
+        Measurement reading = hold.value(quantity).orElseThrow();
+        assertEquals(hold.index() > 0, reading.u() > 0, quantity + " of hold " + hold.index());
+        boolean said =
+            hold.readings().get(quantity) instanceof Reading.Measured m
+                && m.flags().stream().anyMatch(f -> f.contains("definition"));
+        assertEquals(hold.index() == 0, said, quantity + " of hold " + hold.index());
+      }
+    }
   }
 
   /** One hold against one step, each tolerance as stated with the captures. */
