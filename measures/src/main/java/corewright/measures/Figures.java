@@ -50,11 +50,11 @@ public final class Figures {
   }
 
   /**
-   * A limit or margin with the last digit of {@code m}, as {@code 46.50 V}; with more where that
-   * would change it by more than half a percent.
+   * A limit or margin with the last digit of {@code m}, as {@code 46.50 V}, but no finer than its
+   * unit is usually read; with more where that would change it by more than half a percent.
    */
   public static String like(double value, Measurement m) {
-    int decimals = decimals(m);
+    int decimals = Math.min(decimals(m), finest(m.unit()));
     while (decimals < finest(m.unit())
         && Math.abs(rounded(value, decimals) - value) > Math.abs(value) / 200) {
       decimals++;

@@ -24,9 +24,9 @@ class FiguresTest {
         "101368.47 | 30      | 101368 ± 60 V    | 46.5 V", // 47 would be another limit
         "48        | 0       | 48.00 V          | 46.50 V",
         "48.00012  | 0.00002 | 48.000 ± 0.001 V | 46.500 V", // millivolts are the finest, U never 0
-        "0.00081   | 0.00001 | 0.00081 ± 0.00002 V | 46.50000 V", // 0.001 ± 0.001 would hide it
-        "0.0051    | 0.0001  | 0.0051 ± 0.0002 V   | 46.5000 V",
-        "0.0000012 | 1e-7    | 0.00000 ± 0.00001 V | 46.50000 V", // ten microvolts, and no more
+        "0.00081   | 0.00001 | 0.00081 ± 0.00002 V | 46.500 V", // 0.001 ± 0.001 would hide it
+        "0.0051    | 0.0001  | 0.0051 ± 0.0002 V   | 46.500 V",
+        "0.0000012 | 1e-7    | 0.00000 ± 0.00001 V | 46.500 V", // ten microvolts, and no more
         "0.00081   | 0.001   | 0.001 ± 0.002 V     | 46.500 V", // not more than its U
       })
   void valueUncertaintyAndLimitEndAtTheSameDigit(
