@@ -10,9 +10,11 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.net.URISyntaxException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;
@@ -30,10 +32,19 @@ class FreshRecordsTest {
   private static final int RECORDS = 10;
 
   /**
-   * Seed 1 came first, and has one slope 4.6 standard deviations from its truth, by numpy as by us:
-   * chance, about once in 10,000 such sets.
+   * Seed 1 came first, and has one slope 4.5 standard deviations from its truth, by numpy as by us:
+   * chance, about once in 800 such sets.
    */
-  private static final String SEED = "2";
+  private static final int SEED = Integer.getInteger("fresh.seed", 2);
+
+  /** Sets of ten records, with seeds that follow each other. */
+  private static final int SETS = Integer.getInteger("fresh.sets", 1);
+
+  /**
+   * Of so many readings with honest uncertainty one is beyond 2 U by chance in every eighth case
+   * (normal distribution, four standard deviations: one of 16,000).
+   */
+  private static final int ONE_BY_CHANCE = 2000;
 
   private static final Map<String, Double> ABSOLUTE =
       Map.of(
@@ -80,10 +91,13 @@ class FreshRecordsTest {
         equipped || !"true".equals(System.getenv("CI")),
         "no python3 with numpy and scipy: .ci/run installs them");
     assumeTrue(equipped, "no python3 with numpy and scipy");
-    String seed = System.getProperty("fresh.seed", SEED);
-    assertTrue(runs("python3", script.toString(), folder.toString(), seed), "the script failed");
-    for (int i = 0; i < RECORDS; i++) {
-      measure(i);
+    for (int set = 0; set < SETS; set++) {
+      Path records = Files.createDirectory(folder.resolve(Integer.toString(set)));
+      String seed = Integer.toString(SEED + set);
+      assertTrue(runs("python3", script.toString(), records.toString(), seed), "the script failed");
+      for (int i = 0; i < RECORDS; i++) {
+        measure(records, i, "seed " + seed);
+      }
     }
   }
 
@@ -99,7 +113,17 @@ class FreshRecordsTest {
     long within = AGAINST_TRUTH.stream().filter(p -> p.ratio() <= 1).count();
     assertTrue(AGAINST_TRUTH.size() > 100, "compared " + AGAINST_TRUTH.size());
     assertTrue(within >= 0.95 * AGAINST_TRUTH.size(), within + " of " + AGAINST_TRUTH.size());
-    assertEquals(List.of(), AGAINST_TRUTH.stream().filter(p -> p.ratio() > 2).toList());
+    List<Pair> beyond = AGAINST_TRUTH.stream().filter(p -> p.ratio() > 2).toList();
+    assertTrue(beyond.size() <= AGAINST_TRUTH.size() / ONE_BY_CHANCE, beyond.toString());
+    if (SETS > 1) {
+      System.out.printf(
+          Locale.ROOT,
+          "fresh: sets=%d readings=%d within=%.2f%% beyond_2U=%d%n",
+          SETS,
+          AGAINST_TRUTH.size(),
+          100.0 * within / AGAINST_TRUTH.size(),
+          beyond.size());
+    }
   }
 
   /** An uncertainty that is too wide would hold the truth as well. */
@@ -125,15 +149,15 @@ class FreshRecordsTest {
     return Math.abs(p.value() - p.expected()) <= tolerance;
   }
 
-  private static void measure(int record) throws IOException {
+  private static void measure(Path records, int record, String set) throws IOException {
     ObjectMapper mapper = new ObjectMapper();
-    JsonNode expected = mapper.readTree(folder.resolve(record + ".json").toFile());
+    JsonNode expected = mapper.readTree(records.resolve(record + ".json").toFile());
     StringWriter out = new StringWriter();
     CommandLine line = Main.commandLine().setOut(new PrintWriter(out, true));
     int code =
         line.execute(
             "measure",
-            folder.resolve(record + ".csv.gz").toString(),
+            records.resolve(record + ".csv.gz").toString(),
             "--json",
             "--settle=" + expected.get("settle_s").asText(),
             "--guard=" + expected.get("guard_s").asText(),
@@ -142,7 +166,7 @@ class FreshRecordsTest {
     JsonNode holds = mapper.readTree(out.toString()).get("holds");
     assertEquals(expected.get("holds").size(), holds.size(), "holds of record " + record);
     for (int h = 0; h < holds.size(); h++) {
-      String where = "record " + record + " hold " + h;
+      String where = set + " record " + record + " hold " + h;
       pair(where, expected.at("/holds/" + h + "/numpy"), holds.get(h), AGAINST_NUMPY);
       pair(where, expected.at("/holds/" + h + "/truth"), holds.get(h), AGAINST_TRUTH);
     }
