@@ -26,12 +26,25 @@ final class ScpiRelay extends ScpiInstrument implements Relay {
   public void relay(boolean closed) {
     session.act("relay", Map.of("closed", closed));
     if (heartbeat().relayClosed() != closed) {
-      throw new InstrumentFault(
-          role(),
-          closed ? "closing the relay" : "opening the relay",
-          "it says that it is " + (closed ? "open" : "closed") + " after it was told",
-          "Close the cover, release the stop button and have the relay checked.");
+      throw other(closed, "Close the cover, release the stop button and have the relay checked.");
     }
+  }
+
+  /** That the command was taken does not open a contact that has welded. */
+  @Override
+  public void off() {
+    super.off();
+    if (session.state("closed")) {
+      throw other(false, "Switch the source off by hand, pull its plug, and replace the relay.");
+    }
+  }
+
+  private InstrumentFault other(boolean closed, String remedy) {
+    return new InstrumentFault(
+        role(),
+        closed ? "closing the relay" : "opening the relay",
+        "it says that it is " + (closed ? "open" : "closed") + " after it was told",
+        remedy);
   }
 
   @Override
