@@ -51,7 +51,10 @@ final class HdfReader {
       for (Group group : groups) {
         long before = done;
         segment(
-            group, names, parts, n -> progress.at(file.size() * (before + n) / all, file.size()));
+            group,
+            names,
+            parts,
+            n -> progress.at(Math.round((double) file.size() * (before + n) / all), file.size()));
         done += samples(group, names);
       }
       end(file).ifPresent(parts::end);

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Puts a few volts through the resistor that stands in the place of a unit, reads them with all
@@ -63,37 +64,35 @@ public final class Commission {
     Watch watch = new Watch(bench, framing, clock, stop);
     double read_s = Math.max(READ_S, (double) LEAST_SAMPLES / framing.rate_Hz());
     try (Aside aside = new Aside("commission", bench)) {
-      Map<String, Spread> rest = rest(watch, read_s);
-      powerUp(watch);
-      watch.pass(SETTLE_S);
-      Map<String, Spread> idle = watch.read(read_s);
-      Measurement idle_V = bench.source().voltage();
-      Measurement idle_A = bench.source().current();
-      Optional<MeterSaid> meter = bench.meter().map(m -> meter(m, aside, watch));
-      draw(plug.load_A());
-      if (bench.load().isSetByHand()) {
-        watch.untilMoved("load", idle, BY_HAND_S);
-      }
-      watch.pass(SETTLE_S);
-      Map<String, Spread> loaded = watch.read(read_s);
-      Measurement loaded_A = bench.source().current();
-      Optional<Measurement> load =
-          bench.load().isSetByHand() ? Optional.empty() : Optional.of(bench.load().current());
-      return new WiringSeen(
-          plug, rest, idle, loaded, new SourceSaid(idle_V, idle_A, loaded_A), load, meter);
-    } finally {
-      off(watch);
+      return thenOff(watch, () -> wiring(watch, read_s, aside));
     }
+  }
+
+  private WiringSeen wiring(Watch watch, double read_s, Aside aside) {
+    Map<String, Spread> rest = rest(watch, read_s);
+    powerUp(watch);
+    watch.pass(SETTLE_S);
+    Map<String, Spread> idle = watch.read(read_s);
+    Measurement idle_V = bench.source().voltage();
+    Measurement idle_A = bench.source().current();
+    Optional<MeterSaid> meter = bench.meter().map(m -> meter(m, aside, watch));
+    draw(plug.load_A());
+    if (bench.load().isSetByHand()) {
+      watch.untilMoved("load", idle, BY_HAND_S);
+    }
+    watch.pass(SETTLE_S);
+    Map<String, Spread> loaded = watch.read(read_s);
+    Measurement loaded_A = bench.source().current();
+    Optional<Measurement> load =
+        bench.load().isSetByHand() ? Optional.empty() : Optional.of(bench.load().current());
+    return new WiringSeen(
+        plug, rest, idle, loaded, new SourceSaid(idle_V, idle_A, loaded_A), load, meter);
   }
 
   /** What the channels read with everything off and the discharge resistor connected. */
   public Map<String, Spread> noise(Framing framing, double seconds) {
     Watch watch = new Watch(bench, framing, clock, stop);
-    try {
-      return rest(watch, seconds);
-    } finally {
-      off(watch);
-    }
+    return thenOff(watch, () -> rest(watch, seconds));
   }
 
   /**
@@ -106,30 +105,29 @@ public final class Commission {
     List<TripTime> times = new ArrayList<>();
     for (int i = 0; i < trials; i++) {
       Watch watch = new Watch(bench, framing, clock, stop);
-      try {
-        Map<String, Spread> rest = rest(watch, READ_S);
-        powerUp(watch);
-        boolean byHand = bench.load().isSetByHand();
-        draw(byHand ? plug.load_A() : plug.load_A() / 5);
-        if (byHand) {
-          watch.untilMoved("load", rest, BY_HAND_S);
-        }
-        watch.pass(SETTLE_S);
-        times.add(
-            new FaultToOff(bench, watch, rest, plug.load_A())
-                .time(
-                    () -> {
-                      if (byHand) {
-                        bench.source().set(plug.supply_V() / 2, plug.limit_A());
-                      } else {
-                        bench.load().set(plug.load_A());
-                      }
-                    }));
-      } finally {
-        off(watch);
-      }
+      times.add(thenOff(watch, () -> trip(watch)));
     }
     return times;
+  }
+
+  private TripTime trip(Watch watch) {
+    Map<String, Spread> rest = rest(watch, READ_S);
+    powerUp(watch);
+    boolean byHand = bench.load().isSetByHand();
+    draw(byHand ? plug.load_A() : plug.load_A() / 5);
+    if (byHand) {
+      watch.untilMoved("load", rest, BY_HAND_S);
+    }
+    watch.pass(SETTLE_S);
+    return new FaultToOff(bench, watch, rest, plug.load_A())
+        .time(
+            () -> {
+              if (byHand) {
+                bench.source().set(plug.supply_V() / 2, plug.limit_A());
+              } else {
+                bench.load().set(plug.load_A());
+              }
+            });
   }
 
   private Map<String, Spread> rest(Watch watch, double seconds) {
@@ -185,7 +183,20 @@ public final class Commission {
     return meter.voltage();
   }
 
-  private void off(Watch watch) {
+  /** Whatever became of it, everything is off then; both are told where both went wrong. */
+  private <T> T thenOff(Watch watch, Supplier<T> what) {
+    String before = "";
+    try {
+      return what.get();
+    } catch (RuntimeException ended) {
+      before = " Before that: " + ended.getMessage();
+      throw ended;
+    } finally {
+      off(watch, before);
+    }
+  }
+
+  private void off(Watch watch, String before) {
     watch.live(false);
     List<String> unsafe = SafeState.take(bench);
     try {
@@ -197,7 +208,7 @@ public final class Commission {
       throw new InstrumentFault(
           "bench",
           "leaving it in the safe state",
-          String.join(" ", unsafe),
+          String.join(" ", unsafe) + before,
           "Press the stop button, switch the source off by hand, and measure before you touch.");
     }
   }

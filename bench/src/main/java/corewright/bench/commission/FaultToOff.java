@@ -19,6 +19,8 @@ final class FaultToOff {
   /** So many standard deviations of its noise are no current either. */
   private static final double NOISE = 6;
 
+  private static final List<String> CURRENTS = List.of("inputCurrent", "load");
+
   private static final double PATIENCE_S = 2;
   private static final Spread NONE = new Spread(0, 0, 0, "", 0, false);
 
@@ -72,6 +74,9 @@ final class FaultToOff {
 
   /** Index of the first sample from which on a whole frame shows no current, all reported off. */
   private long nothingFlows() {
+    if (CURRENTS.stream().noneMatch(rest::containsKey)) {
+      throw fault("waiting until nothing flows", "the digitizer has no channel for a current");
+    }
     long since = -1;
     long patience = Math.round(PATIENCE_S * watch.rate_Hz());
     for (long taken = 0; taken < patience; ) {
@@ -89,7 +94,7 @@ final class FaultToOff {
   }
 
   private boolean flows(Digitizer.Frame frame, int sample) {
-    return List.of("inputCurrent", "load").stream()
+    return CURRENTS.stream()
         .filter(rest::containsKey)
         .anyMatch(
             name -> {

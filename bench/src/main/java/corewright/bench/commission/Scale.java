@@ -26,8 +26,6 @@ final class Scale {
    * @param leads which leads make its sign
    */
   static WiringFinding of(String what, Measurement read, Measurement there, String leads) {
-    Measurement ratio = ratio(read, there);
-    double size = Math.abs(ratio.value());
     String saw =
         "Channel "
             + what
@@ -36,6 +34,16 @@ final class Scale {
             + " where "
             + Figures.withU(there)
             + " is there";
+    if (Math.abs(there.value()) <= 2 * there.u()) {
+      return new WiringFinding(
+          what,
+          Kind.IN_DOUBT,
+          saw + ": that is nothing to hold it against.",
+          "Look whether the source is connected and on.",
+          Optional.empty());
+    }
+    Measurement ratio = ratio(read, there);
+    double size = Math.abs(ratio.value());
     if (2 * ratio.u() > TOLD) {
       return new WiringFinding(
           what,

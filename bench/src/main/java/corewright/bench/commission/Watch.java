@@ -121,13 +121,24 @@ final class Watch {
             "the channel " + channel + " has not moved",
             "Set the load when asked; look whether the channel's shunt is in the load's lead.");
       }
-      Spread was = Optional.ofNullable(before.get(channel)).orElseThrow();
-      Spread now = Optional.ofNullable(read(0.1).get(channel)).orElseThrow();
+      Spread was = of(channel, before);
+      Spread now = of(channel, read(0.1));
       boolean moved = Math.abs(now.mean() - was.mean()) > 6 * Math.max(was.sd(), was.lsb());
       boolean still = Math.abs(now.mean() - last) < 0.05 * Math.abs(now.mean() - was.mean());
       still_s = moved && still ? still_s + 0.1 : 0;
       last = now.mean();
     }
+  }
+
+  private static Spread of(String channel, Map<String, Spread> read) {
+    return Optional.ofNullable(read.get(channel))
+        .orElseThrow(
+            () ->
+                new InstrumentFault(
+                    "digitizer",
+                    "reading the channel " + channel,
+                    "there is none",
+                    "Name its channels as the bench description does."));
   }
 
   /** The answer of a slow instrument, while frames are taken. */

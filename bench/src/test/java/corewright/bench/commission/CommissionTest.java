@@ -22,6 +22,7 @@ import corewright.fixtures.describe.Descriptions;
 import corewright.fixtures.describe.Dialect;
 import corewright.fixtures.emulate.EmulatedBench;
 import corewright.fixtures.emulate.EmulatedBench.Setup;
+import corewright.fixtures.emulate.fault.WireFault;
 import corewright.fixtures.emulate.unit.BenchFault;
 import corewright.fixtures.emulate.unit.Harness;
 import corewright.fixtures.emulate.unit.Miswiring;
@@ -217,6 +218,45 @@ class CommissionTest {
                   () -> new Commission(bench, plug(OHM), new FakeClock(), stop).wiring(FRAMING));
           assertTrue(ended.getMessage().contains("Ctrl-C"), ended.getMessage());
           assertEquals(Optional.of(false), bench.source().isOn());
+          return ended;
+        });
+  }
+
+  /** The source goes silent when it is told its 10 V, and so cannot be switched off either. */
+  @Test
+  void whatWentWrongFirstIsToldBesideWhatCouldNotBeSwitchedOff() {
+    Setup setup =
+        Setup.of(UnitParameters.resistor("sd48", OHM), 1)
+            .with(WireFault.onText("source", WireFault.Kind.NO_ANSWER, "VOLTage 10.*"));
+    InstrumentFault ended =
+        assertThrows(
+            InstrumentFault.class,
+            () ->
+                on(
+                    setup,
+                    bench ->
+                        new Commission(bench, plug(OHM), new FakeClock(), new Stop())
+                            .wiring(FRAMING)));
+    assertEquals("leaving it in the safe state", ended.doing());
+    assertTrue(ended.found().startsWith("Switching the source off failed: "), ended.found());
+    assertTrue(ended.found().contains(" Before that: source: 'VOLTage 10.000;"), ended.found());
+  }
+
+  /** A digitizer whose channels are called otherwise: nothing is waited for that cannot come. */
+  @Test
+  void aChannelThatIsNotThereIsToldAndNotWaitedFor() {
+    on(
+        Optional.empty(),
+        bench -> {
+          Commission commission =
+              new Commission(
+                  bench.with(new Renamed(bench.digitizer())),
+                  plug(OHM),
+                  new FakeClock(),
+                  new Stop());
+          InstrumentFault ended =
+              assertThrows(InstrumentFault.class, () -> commission.trips(FRAMING, 1));
+          assertEquals("the digitizer has no channel for a current", ended.found());
           return ended;
         });
   }
