@@ -35,7 +35,7 @@ public final class PortChoice {
 
   private static boolean isAlone(PortInfo port, List<PortInfo> all) {
     return !port.usb().isEmpty()
-        && all.stream()
+        && PortFinder.once(all).stream()
                 .filter(p -> p.usb().equals(port.usb()) && p.serial().equals(port.serial()))
                 .count()
             == 1;

@@ -123,9 +123,12 @@ public final class PortFinder {
     return present().stream().map(p -> ask(p, baud)).toList();
   }
 
-  /** Every port once: a system that lists it as tty and cu lets only cu open without a carrier. */
   private List<PortInfo> present() {
-    List<PortInfo> all = ports.get();
+    return once(ports.get());
+  }
+
+  /** Every port once: a system that lists it as tty and cu lets only cu open without a carrier. */
+  static List<PortInfo> once(List<PortInfo> all) {
     Set<String> paths = all.stream().map(PortInfo::path).collect(Collectors.toSet());
     return all.stream()
         .filter(p -> !p.path().startsWith(TTY) || !paths.contains(p.path().replace(TTY, CU)))

@@ -186,6 +186,17 @@ class PortFinderTest {
     }
   }
 
+  /** A system that lists one adapter twice does not make it two. */
+  @Test
+  void anAdapterThatIsListedAsTtyAndAsCuIsOneAlone() {
+    List<PortInfo> twice =
+        List.of(
+            new PortInfo("/dev/tty.usbserial-A1", "adapter", "0403:6001", "A1"),
+            new PortInfo("/dev/cu.usbserial-A1", "adapter", "0403:6001", "A1"));
+    Heard heard = new Heard(twice.get(1), Optional.empty(), false, "");
+    assertEquals("usb:0403:6001:A1", PortChoice.lasting(heard, twice));
+  }
+
   private static InstrumentFault refused(Map<String, String> names, List<PortInfo> ports) {
     PortFinder finder = finder(CLOSED, ports);
     return assertThrows(InstrumentFault.class, () -> finder.bind(BENCH.withPorts(names)));
