@@ -6,8 +6,8 @@ import corewright.measures.spectrum.Spectrum;
 import corewright.station.work.MeasureFile.Result;
 import corewright.station.work.Refused;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,28 +31,37 @@ final class SpectrumFile {
     List<HoldSpectrum> spectra = HoldSpectrum.of(result.recording().capture(), result.run());
     if (spectra.isEmpty()) {
       throw new Refused(
-          "No hold leaves 256 samples or more without a gap, so there is no spectrum.",
+          "No hold leaves 256 samples or more without a gap, so there is no spectrum",
           "Record longer holds or faster, or give a shorter --settle.");
     }
-    try (PrintWriter out =
-        new PrintWriter(Files.newBufferedWriter(path, StandardOpenOption.CREATE_NEW))) {
-      spectra.forEach(each -> out.print(about(each)));
-      out.print("hold,frequency,amplitude,density\n,Hz,V,V/√Hz\n");
-      for (HoldSpectrum each : spectra) {
-        for (int bin = 0; bin < each.lines().size(); bin++) {
-          out.printf(
-              Locale.ROOT,
-              "%d,%.9g,%.6g,%.6g\n",
-              each.hold() + 1,
-              each.lines().frequency_Hz(bin),
-              each.lines().amplitude(bin),
-              each.noise().density(bin));
-        }
-      }
+    try (Writer out = Files.newBufferedWriter(path, StandardOpenOption.CREATE_NEW)) {
+      write(spectra, out);
     } catch (FileAlreadyExistsException there) {
-      throw new Refused(path + " is there already.", "Name a new file.");
+      throw new Refused(path + " is there already", "Name a new file.");
     } catch (IOException refused) {
       throw new UncheckedIOException("cannot write " + path, refused);
+    }
+  }
+
+  /**
+   * @throws IOException if the disk does not take all of it
+   */
+  static void write(List<HoldSpectrum> spectra, Writer out) throws IOException {
+    for (HoldSpectrum each : spectra) {
+      out.write(about(each));
+    }
+    out.write("hold,frequency,amplitude,density\n,Hz,V,V/√Hz\n");
+    for (HoldSpectrum each : spectra) {
+      for (int bin = 0; bin < each.lines().size(); bin++) {
+        out.write(
+            String.format(
+                Locale.ROOT,
+                "%d,%.9g,%.6g,%.6g\n",
+                each.hold() + 1,
+                each.lines().frequency_Hz(bin),
+                each.lines().amplitude(bin),
+                each.noise().density(bin)));
+      }
     }
   }
 
