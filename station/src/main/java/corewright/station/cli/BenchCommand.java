@@ -7,6 +7,7 @@ import corewright.bench.port.PortInfo;
 import corewright.bench.port.serial.SerialLinks;
 import corewright.bench.port.socket.SocketLinks;
 import corewright.bench.run.Clock;
+import corewright.files.BadFile;
 import corewright.files.Origin;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.BenchDescription.Connection;
@@ -164,6 +165,10 @@ final class BenchCommand implements Callable<Integer> {
       throw new Refused(
           out + " is there already", "Name another file with --out, or give --replace.");
     }
+    Path lies = beside();
+    if (!Files.isDirectory(lies)) {
+      throw new Refused("There is no folder " + lies, "Make it, or name another file with --out.");
+    }
     if (emulate == null) {
       return commission(clock, new SocketLinks(clock, serial), serial::list);
     }
@@ -172,11 +177,14 @@ final class BenchCommand implements Callable<Integer> {
     }
   }
 
+  private Path beside() {
+    return out.toAbsolutePath().resolveSibling("");
+  }
+
   private int commission(Clock clock, Links links, Supplier<List<PortInfo>> ports) {
     PrintWriter err = spec.commandLine().getErr();
     Home home = Home.fromSystem();
-    Path beside = out.toAbsolutePath().resolveSibling("");
-    Survey survey = new Survey(home, beside, links, clock);
+    Survey survey = new Survey(home, beside(), links, clock);
     Asking asking = new Asking(err);
     BenchTalk talk = new BenchTalk(asking, err, survey);
     err.println("Asking every port who is there. What is no instrument gets these bytes too.");
@@ -188,23 +196,18 @@ final class BenchCommand implements Callable<Integer> {
     BenchDescription draft = draft(talk, instruments, catalogue, home);
     Plug plug = plug(talk);
     String who = confirmed(talk, plug, err);
-    try (StopKeys keys = new StopKeys()) {
+    try (StopKeys keys = new StopKeys();
+        Workshop workshop = step.open(draft.id(), who)) { // nothing is energised before
       Optional<Hands> hands = Optional.of(new AskedAtTerminal(who, err));
       Commissioning commissioning = new Commissioning(home, links, ports, clock);
       Commissioned result = commissioning.look(draft, out, plug, trials, hands, keys.stop());
       Optional<Path> old = Optional.empty();
       if (result.stands()) {
+        workshop.ledger().benches().measured(draft.id(), "commissioned", result, who);
         old = commissioning.write(result.bench(), out, replace);
-        keep(result, who);
       }
       report(result, old, catalogue);
       return result.stands() ? ExitCodes.DONE : ExitCodes.BENCH_FAULT;
-    }
-  }
-
-  private void keep(Commissioned result, String who) {
-    try (Workshop workshop = step.open(result.bench().id())) {
-      workshop.ledger().benches().measured(result.bench().id(), "commissioned", result, who);
     }
   }
 
@@ -268,7 +271,7 @@ final class BenchCommand implements Callable<Integer> {
     fits.forEach(catalogue::family); // refuses one that there is not
     return new BenchDescription(
         called,
-        1,
+        revision(called),
         "Bench " + called,
         instruments,
         List.of(),
@@ -290,6 +293,19 @@ final class BenchCommand implements Callable<Integer> {
                 "--ceiling")),
         10,
         new Origin(out.toString(), "", ""));
+  }
+
+  /** One more than that of the file in whose place it is written: no two texts of one revision. */
+  private int revision(String called) {
+    if (!Files.exists(out)) {
+      return 1;
+    }
+    try {
+      BenchDescription before = Descriptions.bench(out);
+      return before.id().equals(called) ? before.revision() + 1 : 1;
+    } catch (BadFile none) {
+      return 1; // what stood there is no bench
+    }
   }
 
   private static double number(

@@ -31,9 +31,14 @@ final class StepOptions {
 
   /** Where something is written down about a bench, it stands in that bench's own chain. */
   Workshop open(String chain) {
+    return open(chain, by);
+  }
+
+  /** The same for somebody who has confirmed something by name. */
+  Workshop open(String chain, String who) {
     Workshop workshop = shop.open(chain, Clock.system());
     try {
-      shop.signIn(workshop, by);
+      shop.signIn(workshop, who);
       return workshop;
     } catch (RuntimeException refused) {
       workshop.close();
