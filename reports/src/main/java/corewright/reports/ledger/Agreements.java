@@ -110,17 +110,33 @@ public final class Agreements {
         });
   }
 
+  /**
+   * A quote that a unit can come under.
+   *
+   * @param tag of the unit; empty for one that has none yet
+   * @throws LedgerFault if there is no such quote, or another unit came under it
+   */
+  public Agreement free(String number, String tag) {
+    return database.read(handle -> free(handle, Tags.read(number), tag));
+  }
+
+  private static Agreement free(Handle handle, String number, String tag) {
+    Agreement agreement = get(handle, number);
+    if (!agreement.tag().isEmpty()
+        && !agreement.tag().equals(tag.isEmpty() ? "" : Tags.read(tag))) {
+      throw new LedgerFault(
+          agreement.tag() + " came under " + number + " already",
+          "One number is for one unit; make a quote for this one too");
+    }
+    return agreement;
+  }
+
   /** Notes which unit came under a number. */
   public Agreement arrived(String number, String tag, String who) {
     String known = Tags.read(number);
     return database.write(
         handle -> {
-          Agreement agreement = get(handle, known);
-          if (!agreement.tag().isEmpty() && !agreement.tag().equals(Tags.read(tag))) {
-            throw new LedgerFault(
-                agreement.tag() + " came under " + known + " already",
-                "One number is for one unit; make a quote for this one too");
-          }
+          free(handle, known, tag);
           appender.append(
               handle, who, EventKind.ARRIVED, known, Json.tree(Map.of("tag", Tags.read(tag))));
           return get(handle, known);

@@ -65,7 +65,10 @@ public final class Custody {
     return documents;
   }
 
-  /** Paths of the captures, and hashes of the files, that belong to a customer, or all. */
+  /**
+   * What belongs to a customer, or all: captures, files by their hash, documents by their name, as
+   * paths in the shop's folder.
+   */
   public List<String> evidence(Optional<String> customer) {
     return database.read(
         handle ->

@@ -95,7 +95,11 @@ public final class Deposits {
                 "A deposit is paid back once");
           }
           check(open, settlement, today);
+          core(handle, settlement);
           ObjectNode body = (ObjectNode) Json.tree(settlement);
+          if (!settlement.tag().isBlank()) {
+            body.put("tag", Tags.read(settlement.tag()));
+          }
           body.put("credit", open.amount().hundredths() * settlement.credit_percent() / 100);
           body.put("settled", today.toString());
           appender.append(handle, who, EventKind.DEPOSIT_SETTLED, known, body);
@@ -153,6 +157,31 @@ public final class Deposits {
                   usual.most_percent()),
           "Give the reason");
     }
+  }
+
+  /** A core that was received here, and that no other deposit was paid back for on this visit. */
+  private static void core(Handle handle, Settlement settlement) {
+    if (settlement.tag().isBlank()) {
+      return;
+    }
+    String tag = Tags.read(settlement.tag());
+    if (!Appender.isKnown(handle, tag)) {
+      throw Appender.unknown(tag);
+    }
+    handle
+        .select(
+            "SELECT number FROM deposit WHERE tag = ? AND outcome = 'ACCEPTED' AND settled >="
+                + " (SELECT max(substr(received, 1, 10)) FROM visit WHERE tag = ?)",
+            tag,
+            tag)
+        .mapTo(String.class)
+        .findFirst()
+        .ifPresent(
+            other -> {
+              throw new LedgerFault(
+                  tag + " has settled deposit " + other + " already",
+                  "A core brings one deposit back; name the core that came for this one");
+            });
   }
 
   private static Deposit get(Handle handle, String number) {

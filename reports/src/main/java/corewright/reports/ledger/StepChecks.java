@@ -38,8 +38,24 @@ final class StepChecks {
                 + " takes a reason, and a second person, who is another, or a photograph",
             "Give --reason, and --second or --photo");
       }
+      photograph(handle, tag, scrap.photo().strip());
     } else if (step instanceof Step.Back back && back.reason().isBlank()) {
       throw fault("A step back of " + tag + " lacks its reason", "Say what was wrong");
+    }
+  }
+
+  private static void photograph(Handle handle, String tag, String sha256) {
+    boolean attached =
+        sha256.isEmpty()
+            || handle
+                .select("SELECT 1 FROM attached WHERE tag = ? AND sha256 = ?", tag, sha256)
+                .mapTo(Integer.class)
+                .findFirst()
+                .isPresent();
+    if (!attached) {
+      throw fault(
+          "No photograph of " + tag + " has the hash " + sha256,
+          "Attach it first: 'attach " + tag + " FILE' says its hash");
     }
   }
 
@@ -50,24 +66,28 @@ final class StepChecks {
     Map<String, Integer> wanted = new HashMap<>();
     for (Fitted fitted : work.fitted()) {
       wanted.merge(fitted.lot(), 1, Integer::sum);
+      Stores.Lot lot = lot(handle, fitted.lot());
+      if (!fitted.part().strip().equalsIgnoreCase(lot.part().strip())) {
+        throw fault(
+            "Lot " + lot.lot() + " holds " + lot.part() + ", not " + fitted.part(),
+            "Look which lot the part at " + fitted.place() + " came from");
+      }
     }
     wanted.forEach(
-        (lot, count) -> {
-          int left =
-              handle
-                  .select("SELECT remaining FROM lot WHERE lot = ?", lot)
-                  .mapTo(Integer.class)
-                  .findOne()
-                  .orElseThrow(
-                      () ->
-                          fault(
-                              "There is no lot " + lot + " in store", "Take it into store first"));
+        (name, count) -> {
+          int left = lot(handle, name).remaining();
           if (left < count) {
             throw fault(
-                "Lot " + lot + " has " + left + " left, " + count + " are wanted",
+                "Lot " + name + " has " + left + " left, " + count + " are wanted",
                 "Count the bin, or take the parts from another lot");
           }
         });
+  }
+
+  private static Stores.Lot lot(Handle handle, String name) {
+    return Stores.find(handle, name)
+        .orElseThrow(
+            () -> fault("There is no lot " + name + " in store", "Take it into store first"));
   }
 
   private static void sealing(Handle handle, Step.Sealing sealing) {

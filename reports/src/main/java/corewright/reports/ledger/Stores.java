@@ -1,7 +1,11 @@
 package corewright.reports.ledger;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
 
 /** The store of parts, by lot. */
 public final class Stores {
@@ -38,11 +42,7 @@ public final class Stores {
     }
     database.write(
         handle -> {
-          if (handle
-              .select("SELECT 1 FROM lot WHERE lot = ?", lot.lot())
-              .mapTo(Integer.class)
-              .findOne()
-              .isPresent()) {
+          if (find(handle, lot.lot()).isPresent()) {
             throw new LedgerFault(
                 "Lot " + lot.lot() + " is in store already",
                 "Give a second delivery of it a name of its own, as " + lot.lot() + "-2");
@@ -68,15 +68,24 @@ public final class Stores {
         handle ->
             handle
                 .select("SELECT * FROM lot ORDER BY part, received, lot")
-                .map(
-                    (row, context) ->
-                        new Lot(
-                            row.getString("lot"),
-                            row.getString("part"),
-                            row.getInt("quantity"),
-                            row.getInt("remaining"),
-                            row.getString("supplier"),
-                            row.getString("date_code")))
+                .map((row, context) -> lot(row))
                 .list());
+  }
+
+  static Optional<Lot> find(Handle handle, String name) {
+    return handle
+        .select("SELECT * FROM lot WHERE lot = ?", name)
+        .map((row, context) -> lot(row))
+        .findOne();
+  }
+
+  private static Lot lot(ResultSet row) throws SQLException {
+    return new Lot(
+        row.getString("lot"),
+        row.getString("part"),
+        row.getInt("quantity"),
+        row.getInt("remaining"),
+        row.getString("supplier"),
+        row.getString("date_code"));
   }
 }

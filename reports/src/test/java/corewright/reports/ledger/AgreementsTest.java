@@ -90,12 +90,23 @@ class AgreementsTest {
     assertEquals("2026-12-26", taken.due());
     assertEquals(List.of(taken), ledger.deposits().outstanding());
     Settlement good = new Settlement(Ending.ACCEPTED, Tags.of(1), Grade.B, 80, "");
+    LedgerFault never =
+        assertThrows(
+            LedgerFault.class, () -> ledger.deposits().settle(taken.number(), good, TODAY, "o"));
+    assertTrue(never.getMessage().startsWith("There is no unit " + Tags.of(1)), "" + never);
+    ledger.receive(Samples.core(Tags.of(1), "114"));
     Deposit settled = ledger.deposits().settle(taken.number(), good, TODAY.plusDays(10), "owner");
     assertEquals("120.40 EUR", settled.credit().toString());
     assertEquals(List.of(), ledger.deposits().outstanding());
     assertThrows(
         LedgerFault.class,
         () -> ledger.deposits().settle(taken.number(), good, TODAY.plusDays(11), "owner"));
+    String second = deposit().number();
+    LedgerFault twice =
+        assertThrows(LedgerFault.class, () -> ledger.deposits().settle(second, good, TODAY, "o"));
+    assertTrue(
+        twice.getMessage().contains("has settled deposit " + taken.number() + " already"),
+        twice.getMessage());
   }
 
   @Test

@@ -129,6 +129,9 @@ class LivesTest {
     assertEquals(1, ledger.stores().lots().get(0).remaining());
     assertTrue(refused(work("C3", "C4")).getMessage().contains("has 1 left, 2 are wanted"));
     assertEquals(1, ledger.stores().lots().get(0).remaining());
+    Step other = new Step.Work(List.of(), List.of(new Fitted("Q1", "transistor", "LOT-7", "")));
+    String mixed = refused(other).getMessage();
+    assertTrue(mixed.startsWith("Lot LOT-7 holds 2200 uF 63 V, not transistor"), mixed);
     Step unknown = new Step.Work(List.of(), List.of(new Fitted("C1", "x", "LOT-8", "")));
     assertTrue(refused(unknown).getMessage().contains("There is no lot LOT-8"));
   }
@@ -161,7 +164,11 @@ class LivesTest {
         refused(new Step.Scrapping("burnt", " " + WHO.toLowerCase(Locale.ROOT), ""))
             .getMessage()
             .contains("who is another"));
-    take(new Step.Scrapping("burnt", "H. Oduya", ""));
+    String hash = "ab".repeat(32);
+    String none = refused(new Step.Scrapping("burnt", "", hash)).getMessage();
+    assertTrue(none.contains("No photograph of " + tag + " has the hash"), none);
+    ledger.lives().attach(tag, new Attached(hash, "x.jpg", "photo", "board"), WHO);
+    take(new Step.Scrapping("burnt", "", hash));
     assertEquals(Stage.SCRAPPED, stage());
     assertThrows(
         LedgerFault.class, () -> ledger.lives().take(tag, new Step.Plain(Act.STOCK, ""), " "));

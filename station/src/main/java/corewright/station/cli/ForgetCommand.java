@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -20,7 +21,8 @@ import picocli.CommandLine.Spec;
     description = {
       "Removes a customer's name from the ledger for good. What happened to their units stays,"
           + " under a code; 'verify' finds the record whole.",
-      "Documents that print the name, and older backups, are listed or left to you."
+      "Documents that print the name, and photographs and files that came with the units, are"
+          + " listed and left to you, and so are older backups."
     },
     footer = {
       "",
@@ -41,14 +43,24 @@ final class ForgetCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     try (Workshop workshop = step.open()) {
+      List<String> files =
+          workshop.ledger().custody().evidence(Optional.of(customer)).stream()
+              .filter(path -> path.startsWith("files/"))
+              .toList();
       List<String> documents = workshop.ledger().custody().forget(customer, reason, step.by);
       if (step.json) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         documents.forEach(json.putArray("documents")::add);
+        files.forEach(json.putArray("files")::add);
         out.println(RecordJson.text(json));
       } else {
         out.println("Removed. These documents still print the name, and so do older backups:");
         documents.forEach(out::println);
+        if (!files.isEmpty()) {
+          out.println(
+              "These photographs and files came with the units: look whether they name them:");
+          files.forEach(out::println);
+        }
       }
       return ExitCodes.DONE;
     }

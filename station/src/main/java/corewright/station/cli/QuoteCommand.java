@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import corewright.reports.ledger.Agreements;
 import corewright.reports.ledger.Agreements.Agreement;
+import corewright.station.work.Intake;
 import corewright.station.work.Refused;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
@@ -49,7 +50,7 @@ final class QuoteCommand implements Callable<Integer> {
       names = "--mode",
       paramLabel = "MODE",
       defaultValue = "repair",
-      description = "repair, exchange or stock (${DEFAULT-VALUE})")
+      description = "repair, 'test only', exchange or stock (${DEFAULT-VALUE})")
   private String mode = "";
 
   @Option(names = "--price", paramLabel = "AMOUNT", description = "Flat, or not to be exceeded.")
@@ -132,6 +133,7 @@ final class QuoteCommand implements Callable<Integer> {
 
   private Agreement made(Workshop workshop) {
     workshop.catalogue().family(family);
+    Intake.requireMode(mode);
     return workshop
         .ledger()
         .agreements()

@@ -3,12 +3,13 @@ package corewright.station.cli;
 import corewright.profiles.Grade;
 import corewright.station.work.Answers;
 import corewright.station.work.AnswersFile;
+import corewright.station.work.Intake;
+import corewright.station.work.Intake.Known;
 import corewright.station.work.Refused;
 import corewright.station.work.Workshop;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -60,7 +61,7 @@ final class ReceiveCommand implements Callable<Integer> {
       names = "--mode",
       paramLabel = "MODE",
       defaultValue = "repair",
-      description = "repair, exchange or stock (${DEFAULT-VALUE})")
+      description = "repair, 'test only', exchange or stock (${DEFAULT-VALUE})")
   private String mode = "";
 
   @Option(names = "--complaint", paramLabel = "TEXT", description = "The customer's words.")
@@ -72,6 +73,11 @@ final class ReceiveCommand implements Callable<Integer> {
   @Option(names = "--grade", description = "Condition: ${COMPLETION-CANDIDATES}")
   private @Nullable Grade grade;
 
+  @Option(
+      names = "--namesake",
+      description = "Its serial is known here, and it is another unit all the same.")
+  private boolean namesake;
+
   @Override
   public Integer call() {
     try (Workshop workshop = step.open()) {
@@ -79,6 +85,14 @@ final class ReceiveCommand implements Callable<Integer> {
           answers != null
               ? AnswersFile.read(answers, workshop.catalogue()::family)
               : new Answers(step.by, received(), Map.of(), Map.of(), Map.of());
+      if (tag == null && !namesake) {
+        workshop.intake().known(seen.received().serial()).stream()
+            .findFirst()
+            .ifPresent(ReceiveCommand::refuse);
+      }
+      if (quote != null) {
+        workshop.ledger().agreements().free(quote, tag == null ? "" : tag);
+      }
       String given = workshop.arrival().receive(seen, Optional.ofNullable(tag));
       if (grade != null) {
         workshop.ledger().lives().grade(given, grade, grade.words(), step.by);
@@ -92,11 +106,20 @@ final class ReceiveCommand implements Callable<Integer> {
   }
 
   private Answers.Received received() {
-    if (family.isEmpty() || !Set.of("repair", "exchange", "stock").contains(mode)) {
+    if (family.isEmpty()) {
       throw new Refused(
-          "Neither --answers nor --family and --mode say what is received",
-          "Give --family, as sd48, and --mode repair, exchange or stock.");
+          "Neither --answers nor --family says what is received", "Give --family, as sd48.");
     }
+    Intake.requireMode(mode);
     return new Answers.Received(family, serial, label, customer, mode, complaint);
+  }
+
+  private static void refuse(Known known) {
+    String tag = known.core().tag();
+    throw new Refused(
+        "Serial " + known.core().serial() + " is known: " + tag + ", " + known.stage().words(),
+        known.canReturn()
+            ? "Give --tag " + tag + " if it is that unit, --namesake if it is another one."
+            : "Go on with " + tag + ", or give --namesake if it is another unit.");
   }
 }

@@ -24,8 +24,11 @@ import java.util.zip.ZipOutputStream;
  * key is never in it.
  */
 public final class Backup {
-  private static final List<String> FOLDERS = List.of("captures", "files", "documents", "charts");
-  private static final List<String> FILES = List.of("shop.json");
+  /**
+   * The record, and what the shop wrote itself: its benches with their calibration, its templates.
+   */
+  private static final List<String> FOLDERS =
+      List.of("captures", "files", "documents", "charts", "benches", "templates");
 
   private final Ledger ledger;
   private final Folders folders;
@@ -80,7 +83,7 @@ public final class Backup {
       zip.setLevel(Deflater.BEST_SPEED);
       StringBuilder hashes = new StringBuilder();
       put(zip, hashes, Folders.LEDGER, ledgerCopy);
-      for (String name : FILES) {
+      for (String name : ShopFile.names(folders.root())) {
         Path file = folders.root().resolve(name);
         if (Files.isRegularFile(file)) {
           put(zip, hashes, name, file);

@@ -10,11 +10,10 @@ import corewright.reports.ledger.Ledger;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** A core comes over the counter: once, with everything that is asked there, and never twice. */
 public final class Intake {
-  private static final Set<String> MODES = Set.of("repair", "test only", "exchange", "stock");
+  private static final List<String> MODES = List.of("repair", "test only", "exchange", "stock");
 
   private final Arrival arrival;
   private final Quotes quotes;
@@ -93,15 +92,14 @@ public final class Intake {
    */
   public String receive(Coming coming) {
     Answers.Received as = coming.answers().received();
-    if (!MODES.contains(as.mode())) {
-      throw new Refused(
-          "Nobody said how the core comes in", "Choose repair, test, exchange, stock.");
-    }
+    requireMode(as.mode());
     if (coming.unit().isEmpty() && !coming.namesake()) {
       known(as.serial()).stream().findFirst().ifPresent(Intake::refuse);
     }
     if (!coming.quote().isBlank()) {
-      ledger.agreements().get(coming.quote()); // refused before anything is written
+      ledger
+          .agreements()
+          .free(coming.quote(), coming.unit().orElse("")); // before anything is written
     }
     String tag = arrival.receive(coming.answers(), coming.unit());
     String who = coming.answers().who();
@@ -110,6 +108,21 @@ public final class Intake {
       quotes.arrived(coming.quote(), tag, who);
     }
     return tag;
+  }
+
+  /**
+   * Refuses what is no way in which a core comes in.
+   *
+   * @param mode as {@code repair}
+   */
+  public static void requireMode(String mode) {
+    if (!MODES.contains(mode)) {
+      throw new Refused(
+          mode.isBlank()
+              ? "Nobody said how the core comes in"
+              : "A core does not come in as '" + mode + "'",
+          "Possible are " + String.join(", ", MODES) + ".");
+    }
   }
 
   /** The tag that is tied to it, as a document; {@code size} is one of {@link Label#sizes()}. */

@@ -41,6 +41,16 @@ public final class ShopFile {
     return of(path);
   }
 
+  /** The file and what it names beside it; none where nobody has written it yet. */
+  static List<String> names(Path folder) {
+    Path path = folder.resolve(NAME);
+    if (!Files.exists(path)) {
+      return List.of();
+    }
+    String logo = JsonFile.read(path).root().path("logo").asText("");
+    return logo.isEmpty() ? List.of(NAME) : List.of(NAME, logo);
+  }
+
   /** How much of what a shop's file must have stands in a file, 0 to 1. */
   static double likeness(JsonFile file) {
     return SCHEMA.likeness(file);

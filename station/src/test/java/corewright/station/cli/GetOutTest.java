@@ -50,7 +50,7 @@ class GetOutTest {
   }
 
   @Test
-  void anExportHasEveryFileWithItsHash() throws Exception {
+  void anExportHasEveryFileWithItsHashAndWhoIsForgottenMayBeInTheRest() throws Exception {
     Path out = folder.resolve("out");
     JsonNode made = json("export", "--out", out.toString());
     List<String> lines = Files.readAllLines(out.resolve(Exporting.HASHES));
@@ -62,15 +62,27 @@ class GetOutTest {
     }
     assertTrue(lines.stream().anyMatch(l -> l.contains("  captures/")), lines.toString());
     assertTrue(lines.stream().anyMatch(l -> l.contains("  files/")), lines.toString());
+    assertTrue(lines.stream().anyMatch(l -> l.matches(".*  documents/.*[.]pdf")), "" + lines);
     assertEquals(0, made.get("missing").size());
     assertEquals(1, run("export", "--out", out.toString(), "--shop=" + shop));
     assertEquals(1, run("export", "--out", out + "2", "--customer=Nobody", "--shop=" + shop));
     assertFalse(Files.exists(Path.of(out + "2")));
     assertEquals(0, json("export", "--out", out + "3", "--customer=Orrel").get("missing").size());
+    JsonNode left = json("forget", "Orrel", "--reason=asked");
+    assertTrue(left.at("/documents/0").asText().endsWith(".pdf"), left.toString());
+    assertEquals( // sha256sum of the seven bytes
+        "files/2cea274d0bedc39ec4ab6ba9e59ec889e3ed6fb56a1cf088a64d9b383378dc97",
+        left.at("/files/0").asText());
   }
 
   @Test
   void aBackupMadeWhileOthersWriteComesBackWhole() throws Exception {
+    List<String> own = List.of("shop.json", "sign.svg", "benches/b.json", "templates/letter.txt");
+    for (String name : own) { // without them a restored shop has other papers, and no calibration
+      Files.createDirectories(shop.resolve(name).resolveSibling(""));
+      Files.writeString(
+          shop.resolve(name), "{\"name\":\"Orrel\",\"address\":\"Here\",\"logo\":\"sign.svg\"}");
+    }
     AtomicBoolean done = new AtomicBoolean();
     AtomicInteger written = new AtomicInteger();
     Thread writer =
@@ -99,6 +111,9 @@ class GetOutTest {
     assertEquals(made.get("events"), restored.get("events"));
     assertTrue(restored.get("events").asLong() >= 7, restored.toString());
     assertFalse(Files.exists(back.resolve("keys")), "a backup has no key in it");
+    for (String name : own) {
+      assertEquals(-1, Files.mismatch(shop.resolve(name), back.resolve(name)), name);
+    }
     Path original = shop;
     shop = back;
     assertEquals("FAIL", json("show", tag).at("/runs/0/verdict").asText());

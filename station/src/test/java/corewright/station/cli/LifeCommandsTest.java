@@ -158,6 +158,19 @@ class LifeCommandsTest extends ShopCommands {
   }
 
   @Test
+  void whatIsRefusedAtTheCounterLeavesNoUnitBehind() throws Exception {
+    String tag = json("receive", "--family=ref48", "--serial=R-78").get("tag").asText();
+    String[] again = {"receive", "--family=ref48", "--serial=r 78"};
+    refused("is known: " + tag + ", identified. Go on with " + tag, again);
+    refused("There is no quote", "receive", "--family=ref48", "--serial=R-79", "--quote=R-00009");
+    refused("does not come in as 'gift'", "receive", "--family=ref48", "--mode=gift");
+    refused("does not come in as 'gift'", "quote", "--customer=O", "--family=ref48", "--mode=gift");
+    assertEquals(1, json("board").get("identified").size());
+    json("receive", "--family=ref48", "--serial=R-78", "--namesake", "--mode=test only");
+    assertEquals(2, json("board").get("identified").size());
+  }
+
+  @Test
   void inAShopWithAccountsAStepNeedsItsPersonsPassword() throws Exception {
     String tag = json("receive", "--family=ref48", "--serial=R-78").get("tag").asText();
     Path password = Files.writeString(folder.resolve("owner.txt"), "seven red boats\n");
