@@ -1,5 +1,6 @@
 package corewright.reports.ledger;
 
+import corewright.bench.life.Stage;
 import corewright.reports.ledger.ClaimDesk.Claim;
 import java.time.LocalDate;
 import java.util.List;
@@ -54,6 +55,17 @@ public final class Facts {
   /** Visits that ended with a shipment between two days, both included. */
   public List<VisitFact> shipped(LocalDate from, LocalDate until) {
     return between("shipped", from, until);
+  }
+
+  /** Visits whose units stand at a stage now. */
+  public List<VisitFact> at(Stage stage) {
+    return database.read(
+        handle ->
+            VisitRows.read(
+                handle,
+                " WHERE stage = ? AND tag IN (SELECT tag FROM life WHERE stage = ?)",
+                stage.name(),
+                stage.name()));
   }
 
   private List<VisitFact> between(String day, LocalDate from, LocalDate until) {

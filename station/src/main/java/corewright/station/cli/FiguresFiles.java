@@ -2,6 +2,7 @@ package corewright.station.cli;
 
 import corewright.reports.chart.FigurePictures;
 import corewright.reports.chart.FigurePictures.Dot;
+import corewright.station.work.Cover;
 import corewright.station.work.OpenToday;
 import corewright.station.work.Rate;
 import corewright.station.work.Refused;
@@ -41,6 +42,8 @@ record FiguresFiles(FigureFolder to) {
       new LifetimeFiles(to).write(f);
       scorecards(f);
       rates("turnaround", "Shipped within", f.turnaround_days().within());
+      work(open);
+      cover(open);
       questions(open);
       deposits(open);
     } catch (IOException refused) {
@@ -125,6 +128,57 @@ record FiguresFiles(FigureFolder to) {
     row.add(c.days_to_sell().map(String::valueOf).orElse(""));
     row.addAll(cells(new Rate(of, rate.hits(), rate.others())));
     rows.add(row);
+  }
+
+  private void work(OpenToday open) throws IOException {
+    to.csv(
+        "in-work",
+        List.of("stage", "n", "median_days", "oldest_days", "tags"),
+        open.work().stream()
+            .map(
+                w ->
+                    List.of(
+                        w.stage().words(),
+                        String.valueOf(w.tags().size()),
+                        String.valueOf(w.median_days()),
+                        String.valueOf(w.oldest_days()),
+                        String.join(" ", w.tags())))
+            .toList());
+    if (!open.work().isEmpty()) {
+      to.picture(
+          "in-work",
+          FigurePictures.dots(
+              "In work today, by stage",
+              "median age, and that of the oldest, days",
+              0,
+              open.work().stream()
+                  .map(
+                      w ->
+                          new Dot(
+                              w.stage().words() + ", n = " + w.tags().size(),
+                              w.median_days(),
+                              w.median_days(),
+                              w.oldest_days()))
+                  .toList()));
+    }
+  }
+
+  private void cover(OpenToday open) throws IOException {
+    to.csv(
+        "cover",
+        List.of("build", "window_days", "ready_days", "all_days", "ready", "cores", "sold"),
+        open.cover().stream()
+            .map(
+                c ->
+                    List.of(
+                        c.build(),
+                        String.valueOf(Cover.WINDOW_DAYS),
+                        c.ready_days().map(String::valueOf).orElse(""),
+                        c.all_days().map(String::valueOf).orElse(""),
+                        String.join(" ", c.ready()),
+                        String.join(" ", c.cores()),
+                        String.join(" ", c.sold())))
+            .toList());
   }
 
   private void questions(OpenToday open) throws IOException {

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.measures.statistics.Interval;
+import corewright.station.work.Cover;
+import corewright.station.work.InWork;
 import corewright.station.work.OpenToday;
 import corewright.station.work.Rate;
 import corewright.station.work.Returns;
@@ -80,6 +82,23 @@ final class FiguresJson {
   }
 
   private static void today(ObjectNode json, OpenToday open) {
+    ArrayNode work = json.putArray("inWork");
+    for (InWork w : open.work()) {
+      ObjectNode at = work.addObject();
+      at.put("stage", w.stage().words()).put("n", w.tags().size());
+      at.put("median_days", w.median_days()).put("oldest_days", w.oldest_days());
+      w.tags().forEach(at.putArray("tags")::add);
+    }
+    ArrayNode stock = json.putArray("cover");
+    for (Cover c : open.cover()) {
+      ObjectNode build = stock.addObject();
+      build.put("build", c.build()).put("window_days", Cover.WINDOW_DAYS);
+      c.ready().forEach(build.putArray("ready")::add);
+      c.cores().forEach(build.putArray("cores")::add);
+      c.sold().forEach(build.putArray("sold")::add);
+      build.put("ready_days", c.ready_days().orElse(null));
+      build.put("all_days", c.all_days().orElse(null));
+    }
     ArrayNode questions = json.putArray("openQuestions");
     open.questions()
         .forEach(

@@ -2,6 +2,8 @@ package corewright.station.cli;
 
 import corewright.measures.Figures;
 import corewright.measures.statistics.Interval;
+import corewright.station.work.Cover;
+import corewright.station.work.InWork;
 import corewright.station.work.OpenToday;
 import corewright.station.work.Rate;
 import corewright.station.work.Scorecard;
@@ -75,6 +77,23 @@ final class FiguresText {
   }
 
   private void today(OpenToday open) {
+    out.println("In work today: " + open.work().stream().mapToInt(w -> w.tags().size()).sum());
+    for (InWork w : open.work()) {
+      out.println(
+          "  "
+              + w.stage().words()
+              + ": n = "
+              + w.tags().size()
+              + ", median "
+              + w.median_days()
+              + " d, oldest "
+              + w.oldest_days()
+              + " d ("
+              + w.tags().get(0)
+              + ")");
+    }
+    out.println("Stock" + (open.cover().isEmpty() ? ": none" : ""));
+    open.cover().forEach(c -> out.println("  " + cover(c)));
     out.println("Open questions: " + open.questions().size());
     for (OpenToday.Question q : open.questions()) {
       out.println(
@@ -93,6 +112,21 @@ final class FiguresText {
     open.owed().values().forEach(sum -> out.println("  together " + sum));
     open.deposits()
         .forEach(d -> out.println("  " + d.number() + "  " + d.amount() + ", until " + d.due()));
+  }
+
+  private static String cover(Cover c) {
+    return c.build()
+        + ": "
+        + c.ready().size()
+        + " ready, "
+        + c.cores().size()
+        + " cores; "
+        + c.sold().size()
+        + " sold in "
+        + Cover.WINDOW_DAYS
+        + " days"
+        + c.ready_days().map(d -> ": ready for " + Figures.number(d, 0) + " days").orElse("")
+        + c.all_days().map(d -> ", with the cores " + Figures.number(d, 0)).orElse("");
   }
 
   private static String card(Scorecard card) {

@@ -1,10 +1,10 @@
 package corewright.station.work;
 
+import corewright.bench.life.Stage;
 import corewright.reports.ledger.Deposits.Deposit;
 import corewright.reports.ledger.Money;
 import corewright.reports.ledger.Standing;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,13 +12,21 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * What waits for somebody: open questions by age, and deposits that are owed.
+ * How the shop stands today: work in progress, open questions by age, deposits that are owed, and
+ * how long the stock lasts.
  *
+ * @param work stage by stage
  * @param questions the oldest first
  * @param deposits the most urgent first
  * @param owed what they come to, by currency
+ * @param cover by build
  */
-public record OpenToday(List<Question> questions, List<Deposit> deposits, Map<String, Money> owed) {
+public record OpenToday(
+    List<InWork> work,
+    List<Question> questions,
+    List<Deposit> deposits,
+    Map<String, Money> owed,
+    List<Cover> cover) {
 
   /**
    * A unit that waits for an answer.
@@ -29,16 +37,25 @@ public record OpenToday(List<Question> questions, List<Deposit> deposits, Map<St
   public record Question(
       String tag, String question, String owner, String due, long age_days, boolean overdue) {}
 
-  static OpenToday of(List<Standing> pending, List<Deposit> deposits, LocalDate today) {
+  /**
+   * Tells it.
+   *
+   * @param here every unit that is in the shop's hands
+   */
+  static OpenToday of(
+      List<Standing> here, List<Deposit> deposits, List<Cover> cover, LocalDate today) {
     List<Question> questions = new ArrayList<>();
-    for (Standing s : pending) {
+    for (Standing s : here) {
+      if (s.life().stage() != Stage.PENDING) {
+        continue;
+      }
       questions.add(
           new Question(
               s.tag(),
               s.question(),
               s.owner(),
               s.due(),
-              ChronoUnit.DAYS.between(LocalDate.parse(s.since().substring(0, 10)), today),
+              InWork.age_days(s, today),
               !s.due().isEmpty() && s.due().compareTo(today.toString()) < 0));
     }
     questions.sort(Comparator.comparingLong(Question::age_days).reversed());
@@ -49,6 +66,6 @@ public record OpenToday(List<Question> questions, List<Deposit> deposits, Map<St
                 d.amount().currency(),
                 d.amount(),
                 (a, b) -> new Money(a.hundredths() + b.hundredths(), a.currency())));
-    return new OpenToday(questions, deposits, owed);
+    return new OpenToday(InWork.of(here, today), questions, deposits, owed, cover);
   }
 }

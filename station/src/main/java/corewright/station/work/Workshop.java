@@ -21,6 +21,7 @@ import corewright.station.work.books.OldBooks;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Arrays;
 import java.util.Optional;
 
 /** One shop: its record in one folder, and the use cases on it. Closing closes the ledger. */
@@ -148,9 +149,18 @@ public final class Workshop implements AutoCloseable {
         today());
   }
 
-  /** What waits for somebody today. */
+  /** How the shop stands today. */
   public OpenToday openToday() {
-    return OpenToday.of(ledger.lives().at(Stage.PENDING), ledger.deposits().outstanding(), today());
+    LocalDate today = today();
+    return OpenToday.of(
+        Arrays.stream(Stage.values())
+            .filter(Stage::inTheShop)
+            .flatMap(stage -> ledger.lives().at(stage).stream())
+            .toList(),
+        ledger.deposits().outstanding(),
+        Cover.of(
+            ledger.facts().at(Stage.IN_STOCK), ledger.facts().shipped(Cover.since(today), today)),
+        today);
   }
 
   public Quotes quotes() {

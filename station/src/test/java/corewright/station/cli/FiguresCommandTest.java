@@ -37,7 +37,9 @@ class FiguresCommandTest {
     assertTrue(row(out, "open-questions", 1).startsWith(tag + ",0,2020-01-31,yes,H. Oduya,"));
     assertTrue(row(out, "deposits-owed", 1).contains(",Orrel,150.0,EUR,"));
     assertEquals("months,at_risk,failed,in_service,low95,high95,tags", row(out, "lifetimes", 0));
-    assertEquals(14, Files.list(out).filter(f -> f.toString().endsWith(".csv")).count());
+    assertTrue(row(out, "in-work", 1).startsWith("pending,1,0,0," + tag));
+    assertTrue(said.contains("pending: n = 1, median 0 d, oldest 0 d (" + tag + ")"), said);
+    assertEquals(16, Files.list(out).filter(f -> f.toString().endsWith(".csv")).count());
     assertEquals(1, execute(new StringWriter(), "figures", "--charts", out.toString()));
     assertTrue(err.toString().contains("is there already"), err.toString());
   }

@@ -214,12 +214,43 @@ class ShopFiguresTest {
                 waiting("U-1", "2026-11-20T08:00:00Z", "2026-11-30"),
                 waiting("U-2", "2026-10-25T08:00:00Z", "2026-11-24")),
             List.of(deposit("D-1", 15000), deposit("D-2", 2050)),
+            List.of(),
             TODAY);
     assertEquals(
         List.of("U-2", "U-1"), open.questions().stream().map(OpenToday.Question::tag).toList());
     assertEquals(31, open.questions().get(0).age_days());
     assertTrue(open.questions().get(0).overdue());
     assertEquals("170.50 EUR", String.valueOf(open.owed().get("EUR")));
+    assertEquals(List.of(new InWork(Stage.PENDING, 5, 31, List.of("U-2", "U-1"))), open.work());
+  }
+
+  /** Four of the shop's own were sold in 56 days, one in 14: three last 42, with two cores 70. */
+  @Test
+  void stockLastsAsLongAsItIsSoldAtThePaceOfLate() {
+    for (int i = 1; i <= 4; i++) {
+      String mode = i < 4 ? "stock" : "exchange";
+      visits.add(visit("S-" + i, 1, "A1", mode, "Bank", "SHIPPED", true, "2026-11-01"));
+      visits.add(visit("R-" + i, 1, "A1", "repair", "Orrel", "SHIPPED", true, "2026-11-01"));
+    }
+    visits.add(visit("N-1", 1, "A1", "stock", "Bank", "SHIPPED", false, "2026-11-01"));
+    List<VisitFact> stocked = new ArrayList<>();
+    for (int i = 1; i <= 5; i++) {
+      stocked.add(visit("U-" + i, 1, "A1", "stock", "Bank", "IN_STOCK", i <= 3, ""));
+    }
+    stocked.add(visit("U-6", 1, "A2", "stock", "Bank", "IN_STOCK", true, ""));
+    List<Cover> cover = Cover.of(stocked, visits);
+    assertEquals(
+        new Cover(
+            "sd48 A1",
+            List.of("U-1", "U-2", "U-3"),
+            List.of("U-4", "U-5"),
+            List.of("S-1", "S-2", "S-3", "S-4")),
+        cover.get(0));
+    assertEquals(Optional.of(42.0), cover.get(0).ready_days());
+    assertEquals(Optional.of(70.0), cover.get(0).all_days());
+    assertEquals(Optional.empty(), cover.get(1).ready_days(), "nothing says how long it lasts");
+    assertEquals(
+        LocalDate.of(2026, 10, 1), Cover.since(TODAY)); // 31 days of October, 25 of November
   }
 
   private static Standing waiting(String tag, String since, String due) {

@@ -6,12 +6,15 @@ import corewright.reports.ledger.Deposits.Deposit;
 import corewright.reports.ledger.Stores.Lot;
 import corewright.station.web.When;
 import corewright.station.web.shop.Counting.Counted;
+import corewright.station.work.Cover;
+import corewright.station.work.InWork;
 import corewright.station.work.OpenToday;
 import corewright.station.work.Returns;
 import corewright.station.work.ShopFigures;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What the owner looks at, in words. */
 public record ShopPage(
@@ -22,6 +25,8 @@ public record ShopPage(
     String weibull,
     String turnaround,
     Survival survival,
+    List<InWork> work,
+    List<Cover> cover,
     List<Open> pending,
     int questions,
     List<Owed> owed,
@@ -77,6 +82,8 @@ public record ShopPage(
         weibull(f.weibull()),
         turnaround(f.turnaround_days()),
         Survival.of(f.survival()),
+        open.work(),
+        open.cover(),
         open.questions().stream().limit(MOST).map(ShopPage::open).toList(),
         open.questions().size(),
         open.deposits().stream().limit(MOST).map(d -> owed(d, today)).toList(),
@@ -133,6 +140,11 @@ public record ShopPage(
             + "; n = "
             + t.n()
             + ".";
+  }
+
+  /** How long something lasts, as people read it. */
+  public static String days(Optional<Double> days) {
+    return days.map(d -> Figures.number(d, 0) + " days").orElse("none was sold");
   }
 
   private static Open open(OpenToday.Question q) {
