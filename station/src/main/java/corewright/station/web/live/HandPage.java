@@ -27,6 +27,7 @@ public record HandPage(
    * @param limit what it is held against, with the reason
    * @param counted it has no ± U
    * @param said who entered what stands there, and when; empty: nobody has
+   * @param seen the moment of that, for the form to bring back; empty: nobody has
    */
   public record Row(
       String step,
@@ -39,7 +40,8 @@ public record HandPage(
       String expanded,
       String unit,
       String instrument,
-      String said) {}
+      String said,
+      String seen) {}
 
   /**
    * The form as it stands.
@@ -81,7 +83,8 @@ public record HandPage(
         field(typed, step, "expanded", kept.map(HandKept.Entry::expanded).orElse("")),
         field(typed, step, "unit", kept.map(HandKept.Entry::unit).orElse(usual)),
         field(typed, step, "instrument", kept.map(HandKept.Entry::instrument).orElse("")),
-        kept.map(e -> "Entered by " + e.by() + ", " + When.moment(e.at()) + ".").orElse(""));
+        kept.map(e -> "Entered by " + e.by() + ", " + When.moment(e.at()) + ".").orElse(""),
+        kept.map(e -> e.at().toString()).orElse(""));
   }
 
   private static String field(

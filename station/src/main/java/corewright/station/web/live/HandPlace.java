@@ -106,8 +106,17 @@ final class HandPlace implements Place {
     Set<String> remedies = new LinkedHashSet<>();
     for (Step step : HandEntry.steps(profile)) {
       HandKept.Entry typed = typed(context, step, now);
+      HandKept.Entry old = before.get(step.id());
+      boolean unseen = old != null && !field(context, step.id() + "/seen").equals("" + old.at());
       if (typed.value().isEmpty() && typed.expanded().isEmpty() && typed.instrument().isEmpty()) {
+        if (old != null && unseen) {
+          entries.put(step.id(), old); // nobody empties what they have not seen
+        }
         continue;
+      }
+      if (old != null && unseen && !old.says(typed)) {
+        wrong.add(HandEntry.quantity(step).title() + ": " + old.by() + " has entered it meanwhile");
+        remedies.add("Open the page anew, and look at both.");
       }
       try {
         HandEntry.of(
@@ -116,7 +125,6 @@ final class HandPlace implements Place {
         wrong.add(refused.getMessage());
         remedies.add(refused.remedy());
       }
-      HandKept.Entry old = before.get(step.id());
       entries.put(step.id(), old != null && old.says(typed) ? old : typed);
     }
     if (!wrong.isEmpty()) {

@@ -131,6 +131,29 @@ class HandTest {
     assertTrue(visit.get(HAND).body().contains("Entered by"), "the next attempt takes them again");
   }
 
+  /** Two have the empty form open; each keeps what they have read, and nobody loses any of it. */
+  @Test
+  void whatAnotherHasEnteredMeanwhileIsNeitherLostNorWrittenOver() {
+    visit.get(HAND);
+    Map<String, String> mine = form(Map.of("pins/value", "0", "pins/instrument", "pin table 2"));
+    Visit other = visit.colleague("I. Marsh", Role.TECHNICIAN);
+    other.get(BENCH + "?tag=" + tag);
+    Map<String, String> theirs = form(Map.of("key-off/value", "1.2", "key-off/expanded", "0.1"));
+    theirs.putAll(Map.of("key-off/unit", "mA", "key-off/instrument", "meter 4"));
+    assertEquals(BENCH, Visit.location(visit.post(HAND, mine)));
+    assertEquals(BENCH, Visit.location(other.post(HAND, theirs)));
+    assertTrue(visit.get(BENCH).body().contains("2 of 6 steps by hand are entered."));
+    Map<String, String> over = form(Map.of("pins/value", "3", "pins/instrument", "pin table 2"));
+    HttpResponse<String> refused = other.post(HAND, over);
+    assertEquals(422, refused.statusCode());
+    assertTrue(refused.body().contains(Visit.OWNER + " has entered it meanwhile"), refused.body());
+    String seen =
+        visit.get(HAND).body().replaceAll("(?s).*name=\"pins/seen\" value=\"([^\"]+)\".*", "$1");
+    assertEquals(
+        BENCH, Visit.location(visit.post(HAND, form(Map.of("pins/seen", seen))))); // emptied it
+    assertTrue(visit.get(BENCH).body().contains("1 of 6 steps by hand is entered."));
+  }
+
   @Test
   void atARealBenchOnlyWhoMayTestEnters() {
     Visit counter = visit.colleague("T. Okafor", Role.COUNTER);
