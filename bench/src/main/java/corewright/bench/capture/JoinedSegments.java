@@ -76,7 +76,11 @@ final class JoinedSegments implements CaptureParts {
     }
     long missing = at - first - size;
     int count = codes.length == 0 ? 0 : codes[0].length;
-    if (codes.length != columns.size() || missing < 0 || missing + size + count > MOST) {
+    if (missing + size + count > MOST) {
+      throw new IllegalArgumentException(
+          missing + " samples missing before sample " + at + " are more than can be measured");
+    }
+    if (codes.length != columns.size() || missing < 0) {
       throw new IllegalArgumentException(
           codes.length + " channels from sample " + at + " do not follow on " + (first + size));
     }

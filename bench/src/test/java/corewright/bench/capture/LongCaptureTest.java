@@ -1,6 +1,7 @@
 package corewright.bench.capture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.port.Digitizer.Channel;
@@ -51,6 +52,22 @@ class LongCaptureTest {
       assertEquals(read.stream().sorted().toList(), read, "the progress never goes back");
       assertTrue(read.size() > 60 && read.get(read.size() - 1) == 100, "told " + read.size());
     }
+  }
+
+  @Test
+  void aGapThatNoRecordCanHaveIsTold() {
+    JoinedSegments joined = new JoinedSegments(kind -> true);
+    joined.header(
+        new CaptureHeader(
+            1e6, List.of(new Channel("output", "V", 0.004, -1)), List.of(), new TreeMap<>()));
+    joined.segment("idle", "HOLD", 1e6);
+    joined.samples(0, new short[][] {{1}});
+    assertEquals(
+        "1999999999 samples missing before sample 2000000000 are more than can be measured",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> joined.samples(2_000_000_000, new short[][] {{1}}))
+            .getMessage());
   }
 
   private static void write(Path raw) {

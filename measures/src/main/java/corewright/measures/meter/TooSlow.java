@@ -1,5 +1,6 @@
 package corewright.measures.meter;
 
+import corewright.measures.Figures;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import java.util.EnumSet;
@@ -41,7 +42,7 @@ final class TooSlow {
     }
     String reason =
         "not measurable at "
-            + Math.round(rate_Hz)
+            + Figures.plain(rate_Hz)
             + " samples a second: it is over between two of them, and "
             + Math.round(LEAST_HZ)
             + " are needed at least";

@@ -4,6 +4,7 @@ import corewright.bench.life.Role;
 import corewright.files.BadFile;
 import corewright.files.Mistake;
 import corewright.fixtures.describe.Descriptions;
+import corewright.measures.Figures;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
 import corewright.reports.ledger.Verification;
@@ -226,7 +227,8 @@ public final class Rules implements Place {
       throw new Refused("That is no voltage", "Give it as a number of volts, as 60 or 120.");
     }
     house.workshop().ledger().accounts().grant(name, upTo_V, owner.name());
-    pages.notice(context, name + " may energise units up to " + upTo_V + " V from now on.");
+    pages.notice(
+        context, name + " may energise units up to " + Figures.plain(upTo_V) + " V from now on.");
     Answers.go(context, "/rules");
   }
 
