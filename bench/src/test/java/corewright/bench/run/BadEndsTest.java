@@ -2,6 +2,7 @@ package corewright.bench.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.port.InstrumentFault;
@@ -76,11 +77,9 @@ class BadEndsTest extends FakeRuns {
             throw new OutOfMemoryError("made up");
           }
         };
-    try {
-      run(Plans.plan(folder));
-    } catch (OutOfMemoryError expected) {
-      assertEquals("made up", expected.getMessage());
-    }
+    OutOfMemoryError thrown =
+        assertThrows(OutOfMemoryError.class, () -> run(Plans.plan(folder)));
+    assertEquals("made up", thrown.getMessage());
     assertFalse(bench.unit.sourceOn || bench.unit.relayClosed || !bench.unit.discharging);
   }
 
