@@ -79,7 +79,9 @@ final class ConditionCommand implements Callable<Integer> {
   @Option(
       names = "--confirmed-by",
       paramLabel = "NAME",
-      description = "With --link: who has read the cautions. Without it they are asked for.")
+      description =
+          "With --link: who has read the cautions, signs in and is kept. Without it they are asked"
+              + " for.")
   private @Nullable String confirmedBy;
 
   @Override
@@ -90,17 +92,17 @@ final class ConditionCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     Clock clock = Clock.system();
     SerialLinks serial = new SerialLinks(clock);
+    String who = plug.map(p -> confirmed(p, err)).orElse(step.by);
     try (StopKeys keys = new StopKeys();
-        Workshop workshop = step.open(described.id())) {
+        Workshop workshop = step.open(described.id(), who)) { // nothing is energised before
       FutureDay.require(again, workshop.today());
-      plug.ifPresent(p -> confirm(p, err));
-      Optional<Hands> hands = Optional.of(new AskedAtTerminal(step.by, err));
+      Optional<Hands> hands = Optional.of(new AskedAtTerminal(who, err));
       Found found =
           new Conditioning(Home.fromSystem(), new SocketLinks(clock, serial), serial::list, clock)
               .look(described, bench, plug, hands, keys.stop());
       BenchCondition condition = workshop.benchCondition();
-      condition.noise(described.id(), found.noise(), step.by);
-      found.contacts().ifPresent(c -> keep(condition, described, c, again));
+      condition.noise(described.id(), found.noise(), who);
+      found.contacts().ifPresent(c -> keep(condition, described, c, again, who));
       List<String> against = new ArrayList<>(condition.noiseAgainst(described));
       found.contacts().flatMap(c -> BenchCondition.against(c, described)).ifPresent(against::add);
       report(found, described, against);
@@ -109,8 +111,12 @@ final class ConditionCommand implements Callable<Integer> {
   }
 
   private void keep(
-      BenchCondition condition, BenchDescription described, Measurement found, LocalDate again) {
-    condition.contacts(described.id(), found, again, step.by);
+      BenchCondition condition,
+      BenchDescription described,
+      Measurement found,
+      LocalDate again,
+      String who) {
+    condition.contacts(described.id(), found, again, who);
     if (described.contacts().isPresent()) {
       BenchRevision.write(
           bench,
@@ -125,6 +131,11 @@ final class ConditionCommand implements Callable<Integer> {
       throw new Refused(
           "When the contacts are due again is not said", "Give --due, as --due 2027-02-28.");
     }
+    if (!contacts && (due != null || confirmedBy != null)) {
+      throw new Refused(
+          (due == null ? "--confirmed-by" : "--due") + " goes with --link: noise alone has neither",
+          "Put a link in the place of a unit and give --link, or leave it out.");
+    }
     return due == null ? LocalDate.MAX : due;
   }
 
@@ -138,7 +149,7 @@ final class ConditionCommand implements Callable<Integer> {
     }
   }
 
-  private void confirm(Plug plug, PrintWriter err) {
+  private String confirmed(Plug plug, PrintWriter err) {
     err.println("Before anything is energised:");
     List.of(
             "Take every unit off the fixture first. What comes off may still be charged: it burns"
@@ -152,7 +163,7 @@ final class ConditionCommand implements Callable<Integer> {
                 + " you are; they govern.")
         .forEach(line -> err.println("  - " + line));
     Optional<String> name = Optional.ofNullable(confirmedBy);
-    PersonName.of(
+    return PersonName.of(
         name.orElseGet(
             () -> new Asking(err).typed("Type your name to confirm, or press Enter to leave:")),
         "--confirmed-by");

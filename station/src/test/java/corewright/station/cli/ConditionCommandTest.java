@@ -68,6 +68,41 @@ class ConditionCommandTest {
     }
   }
 
+  /** No voltage before the person who has confirmed has signed in; no option passed over. */
+  @Test
+  void whoConfirmsSignsInAndADayWithoutALinkIsRefused() throws IOException {
+    Path shop = folder.resolve("shop");
+    Path file = folder.resolve("bench.json");
+    Files.writeString(file, described(Map.of())); // its ports are not there
+    Typing day = Typing.inShop(shop, "", "condition", "--bench=" + file, "--due=2027-02-28");
+    assertEquals(ExitCodes.REFUSED, day.code(), day.err());
+    assertTrue(day.err().contains("--due goes with --link"), day.err());
+    Path password = Files.writeString(folder.resolve("p"), "a long password\n");
+    Typing made =
+        Typing.inShop(
+            shop,
+            "",
+            "account",
+            "M. Reyes",
+            "--role=owner",
+            "--new-password-file=" + password,
+            "--by=M. Reyes");
+    assertEquals(0, made.code(), made.err());
+    Typing stranger =
+        Typing.inShop(
+            shop,
+            "",
+            "condition",
+            "--bench=" + file,
+            "--link=0.005±0.001",
+            "--due=2027-02-28",
+            "--by=M. Reyes",
+            "--password-file=" + password,
+            "--confirmed-by=N. Body");
+    assertEquals(ExitCodes.REFUSED, stranger.code(), stranger.err());
+    assertTrue(stranger.err().contains("Name and password do not fit"), stranger.err());
+  }
+
   private static String described(Map<String, String> ports) throws IOException {
     Path shipped =
         Path.of(System.getProperty("corewright.home"), "fixtures/benches/emulated-sd48.json");
