@@ -13,6 +13,7 @@ import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.Clock;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.BenchDescription.Connection;
+import corewright.fixtures.describe.Characters;
 import corewright.fixtures.describe.Dialect;
 import corewright.fixtures.describe.Samples;
 import java.util.ArrayDeque;
@@ -117,7 +118,7 @@ public final class BenchOpener {
 
   private Scans scans(Connection connection, Dialect dialect, Samples samples, Deque<Link> opened) {
     if (samples.form() instanceof Samples.Registers registers) {
-      Link link = open(connection, opened);
+      Link link = open(connection, registers.characters(), opened);
       return RegisterScans.open(
           "digitizer", link, connection.baud(), dialect, samples, registers, clock);
     }
@@ -169,7 +170,11 @@ public final class BenchOpener {
   }
 
   private Link open(Connection connection, Deque<Link> opened) {
-    Link link = links.open(connection.role(), connection.port(), connection.baud());
+    return open(connection, Characters.NONE_1, opened);
+  }
+
+  private Link open(Connection connection, Characters characters, Deque<Link> opened) {
+    Link link = links.open(connection.role(), connection.port(), connection.baud(), characters);
     opened.push(link);
     return link;
   }

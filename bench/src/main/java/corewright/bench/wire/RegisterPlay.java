@@ -25,7 +25,7 @@ final class RegisterPlay {
   RegisterPlay(Dialect dialect, Registers form, Link link, int baud, Clock clock) {
     this.dialect = dialect;
     this.form = form;
-    this.line = new RtuLine(dialect.role(), link, baud, form.unit(), PATIENCE, clock);
+    this.line = new RtuLine(dialect.role(), link, baud, form, PATIENCE, clock);
   }
 
   List<Said> play() {

@@ -56,7 +56,7 @@ final class RegisterScans implements Scans {
       Registers form,
       Clock clock) {
     Duration patience = Duration.ofNanos((long) (dialect.line().patience_s() * 1e9));
-    RtuLine line = new RtuLine(role, link, baud, form.unit(), patience, clock);
+    RtuLine line = new RtuLine(role, link, baud, form, patience, clock);
     return new RegisterScans(line, dialect, samples, form, clock);
   }
 

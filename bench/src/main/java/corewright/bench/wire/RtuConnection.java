@@ -5,6 +5,7 @@ import com.ghgande.j2mod.modbus.io.ModbusRTUTransport;
 import com.ghgande.j2mod.modbus.net.AbstractSerialConnection;
 import corewright.bench.port.Link;
 import corewright.bench.run.Clock;
+import corewright.fixtures.describe.Characters;
 import java.io.ByteArrayOutputStream;
 import java.time.Duration;
 import java.util.Arrays;
@@ -24,6 +25,7 @@ final class RtuConnection extends AbstractSerialConnection {
 
   private final Link link;
   private final int baud;
+  private final Characters characters;
   private final Duration patience;
   private final Clock clock;
   private final byte[] chunk = new byte[512];
@@ -33,9 +35,10 @@ final class RtuConnection extends AbstractSerialConnection {
   private boolean late;
   private boolean closed;
 
-  RtuConnection(Link link, int baud, Duration patience, Clock clock) {
+  RtuConnection(Link link, int baud, Characters characters, Duration patience, Clock clock) {
     this.link = link;
     this.baud = baud;
+    this.characters = characters;
     this.patience = patience;
     this.clock = clock;
   }
@@ -131,12 +134,16 @@ final class RtuConnection extends AbstractSerialConnection {
 
   @Override
   public int getNumStopBits() {
-    return ONE_STOP_BIT;
+    return characters == Characters.NONE_2 ? TWO_STOP_BITS : ONE_STOP_BIT;
   }
 
   @Override
   public int getParity() {
-    return NO_PARITY;
+    return switch (characters) {
+      case NONE_1, NONE_2 -> NO_PARITY;
+      case EVEN_1 -> EVEN_PARITY;
+      case ODD_1 -> ODD_PARITY;
+    };
   }
 
   @Override

@@ -19,6 +19,7 @@ import com.ghgande.j2mod.modbus.procimg.SimpleRegister;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.run.Clock;
+import corewright.fixtures.describe.Samples.Registers;
 import corewright.fixtures.describe.Span;
 import java.io.IOException;
 import java.time.Duration;
@@ -52,6 +53,7 @@ final class RtuLine {
 
   private final String role;
   private final Link link;
+  private final Registers form;
   private final int unit;
   private final Duration patience;
   private final RtuConnection connection;
@@ -59,15 +61,16 @@ final class RtuLine {
   private boolean outOfStep;
 
   /**
-   * @param unit address of the server on the line
+   * @param form address of the server, and how its line is set
    * @param patience an answer that takes longer is no answer
    */
-  RtuLine(String role, Link link, int baud, int unit, Duration patience, Clock clock) {
+  RtuLine(String role, Link link, int baud, Registers form, Duration patience, Clock clock) {
     this.role = role;
     this.link = link;
-    this.unit = unit;
+    this.form = form;
+    this.unit = form.unit();
     this.patience = patience;
-    this.connection = new RtuConnection(link, baud, patience, clock);
+    this.connection = new RtuConnection(link, baud, form.characters(), patience, clock);
     this.transaction = begun(connection);
   }
 
@@ -192,7 +195,9 @@ final class RtuLine {
           doing,
           "no answer within " + patience_ms + " ms",
           "Check the cable and its two wires, that the instrument is on, and its address, line rate"
-              + " and parity (8 data bits, none, 1 stop bit).");
+              + " and parity (the dialect says "
+              + form.characters().word()
+              + ").");
     }
     String bytes = HexFormat.ofDelimiter(" ").formatHex(Arrays.copyOf(came, shown(came)));
     return connection.isLate()

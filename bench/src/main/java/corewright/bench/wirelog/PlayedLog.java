@@ -4,6 +4,7 @@ import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.port.Links;
 import corewright.bench.run.Clock;
+import corewright.fixtures.describe.Characters;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -68,7 +69,7 @@ public final class PlayedLog implements Links {
   }
 
   @Override
-  public Link open(String role, String port, int baud) {
+  public Link open(String role, String port, int baud, Characters characters) {
     return new PlayedLink(this, role, port);
   }
 

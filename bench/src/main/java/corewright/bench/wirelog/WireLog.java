@@ -55,7 +55,8 @@ public final class WireLog implements AutoCloseable {
 
   /** The same links, written down. */
   public Links over(Links links) {
-    return (role, port, baud) -> new Logged(role, links.open(role, port, baud));
+    return (role, port, baud, characters) ->
+        new Logged(role, links.open(role, port, baud, characters));
   }
 
   /** The clock that drivers and engine go by: what it told them is part of what happened. */

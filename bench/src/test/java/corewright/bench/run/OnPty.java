@@ -69,8 +69,12 @@ final class OnPty implements AutoCloseable {
 
   /** Opens it with another dialect for one role. */
   BenchInstruments openWith(String role, String dialect) {
+    return openWith(links(), role, dialect);
+  }
+
+  BenchInstruments openWith(Links links, String role, String dialect) {
     String described = description.instrument(role).orElseThrow().dialect();
-    return new BenchOpener(links(), id -> impatient(id.equals(described) ? dialect : id), CLOCK)
+    return new BenchOpener(links, id -> impatient(id.equals(described) ? dialect : id), CLOCK)
         .open(description);
   }
 

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.port.Digitizer;
+import corewright.bench.port.Links;
 import corewright.bench.record.RunEnd;
+import corewright.fixtures.describe.Characters;
 import corewright.fixtures.emulate.Digitizing;
 import corewright.fixtures.emulate.EmulatedBench.Setup;
 import corewright.fixtures.emulate.fault.WireFault;
@@ -144,6 +146,24 @@ class PlainRunTest {
         assertEquals(codes.get(c), reals.get(c), 0.05, "channel " + c);
       }
     }
+  }
+
+  /** The one whose numbers are real is described with even parity, the standard's own default. */
+  @Test
+  void aModbusLineIsSetAsItsDialectSays() throws IOException {
+    List<Characters> set = new ArrayList<>();
+    Links links =
+        (role, port, baud, characters) -> {
+          if (role.equals("digitizer")) {
+            set.add(characters);
+          }
+          return OnPty.links().open(role, port, baud, characters);
+        };
+    try (OnPty bench = registers()) {
+      bench.openWith(links, "digitizer", "emulated-registers").close();
+      bench.openWith(links, "digitizer", "emulated-registers-real").close();
+    }
+    assertEquals(List.of(Characters.NONE_1, Characters.EVEN_1), set);
   }
 
   private static List<Double> unpowered(OnPty bench, String dialect) {

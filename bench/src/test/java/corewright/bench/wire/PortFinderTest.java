@@ -33,7 +33,7 @@ class PortFinderTest {
   private static final Links LINKS = new SocketLinks(CLOCK, new SerialLinks(CLOCK));
   private static final BenchDescription BENCH = Descriptions.shippedBench("emulated-sd48");
   private static final Links CLOSED =
-      (role, port, baud) -> {
+      (role, port, baud, characters) -> {
         throw new AssertionError("opened " + port);
       };
 

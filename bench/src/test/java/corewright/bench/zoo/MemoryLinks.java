@@ -4,6 +4,7 @@ import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.port.Links;
 import corewright.bench.run.FakeClock;
+import corewright.fixtures.describe.Characters;
 import corewright.fixtures.emulate.line.Served;
 import java.io.ByteArrayOutputStream;
 import java.time.Duration;
@@ -23,7 +24,7 @@ public final class MemoryLinks implements Links {
   }
 
   @Override
-  public Link open(String role, String port, int baud) {
+  public Link open(String role, String port, int baud, Characters characters) {
     Served instrument = served.get(role);
     if (instrument == null) {
       throw new InstrumentFault(role, "opening", "nothing is plugged in", "Emulate that role too.");

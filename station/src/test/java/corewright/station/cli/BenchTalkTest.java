@@ -30,7 +30,7 @@ class BenchTalkTest {
       new Survey(
           Home.fromSystem(),
           Home.fromSystem().dialects(),
-          (role, port, baud) -> {
+          (role, port, baud, characters) -> {
             throw new AssertionError("opened " + port);
           },
           Clock.system());

@@ -23,7 +23,7 @@ class PortListTest {
   @Test
   void listingOpensNoPort() {
     Links closed =
-        (role, port, baud) -> {
+        (role, port, baud, characters) -> {
           throw new AssertionError("opened " + port);
         };
     PortList list = new PortList(closed, List.of(port("/dev/ttyUSB7")), Clock.system());

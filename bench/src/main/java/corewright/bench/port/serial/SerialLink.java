@@ -6,6 +6,7 @@ import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.port.PortInfo;
 import corewright.bench.run.Clock;
+import corewright.fixtures.describe.Characters;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +21,8 @@ final class SerialLink implements Link {
   private static final Duration SLICE = Duration.ofMillis(100);
 
   private static final Duration TICK = Duration.ofMillis(1);
+
+  private static final int DATA_BITS = 8;
 
   private static final int SAME_PROCESS = 2;
   private static final int OTHER_PROCESS = 11;
@@ -57,7 +60,7 @@ final class SerialLink implements Link {
         .toList();
   }
 
-  static SerialLink open(String role, String name, int baud, Clock clock) {
+  static SerialLink open(String role, String name, int baud, Characters characters, Clock clock) {
     String opening = "opening " + name;
     if (!PortPath.exists(name)) {
       throw noSuchPort(role, opening);
@@ -72,7 +75,7 @@ final class SerialLink implements Link {
       throw noSuchPort(role, opening);
     }
     // All settings before opening: setters on an open port rewrite its terminal settings.
-    port.setComPortParameters(baud, 8, SerialPort.ONE_STOP_BIT, SerialPort.NO_PARITY);
+    port.setComPortParameters(baud, DATA_BITS, stopBits(characters), parity(characters));
     port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
     port.setComPortTimeouts(
         SerialPort.TIMEOUT_READ_SEMI_BLOCKING, Math.toIntExact(SLICE.toMillis()), 0);
@@ -163,6 +166,18 @@ final class SerialLink implements Link {
             "the line is lost",
             "Check that the adapter is plugged in and the instrument on, then open the bench"
                 + " again.");
+  }
+
+  private static int stopBits(Characters characters) {
+    return characters == Characters.NONE_2 ? SerialPort.TWO_STOP_BITS : SerialPort.ONE_STOP_BIT;
+  }
+
+  private static int parity(Characters characters) {
+    return switch (characters) {
+      case NONE_1, NONE_2 -> SerialPort.NO_PARITY;
+      case EVEN_1 -> SerialPort.EVEN_PARITY;
+      case ODD_1 -> SerialPort.ODD_PARITY;
+    };
   }
 
   private static InstrumentFault noSuchPort(String role, String opening) {

@@ -4,6 +4,7 @@ import corewright.bench.port.Link;
 import corewright.bench.port.Links;
 import corewright.bench.port.PortInfo;
 import corewright.bench.run.Clock;
+import corewright.fixtures.describe.Characters;
 import java.util.List;
 
 /** The serial ports of this computer. */
@@ -18,8 +19,8 @@ public final class SerialLinks implements Links {
   }
 
   @Override
-  public Link open(String role, String port, int baud) {
-    return SerialLink.open(role, port, baud, clock);
+  public Link open(String role, String port, int baud, Characters characters) {
+    return SerialLink.open(role, port, baud, characters, clock);
   }
 
   /** Every port that the system knows. Asks none of them anything. */

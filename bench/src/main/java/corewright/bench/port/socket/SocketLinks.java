@@ -4,6 +4,7 @@ import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.port.Links;
 import corewright.bench.run.Clock;
+import corewright.fixtures.describe.Characters;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.UnknownHostException;
@@ -30,11 +31,11 @@ public final class SocketLinks implements Links {
   }
 
   @Override
-  public Link open(String role, String port, int baud) {
+  public Link open(String role, String port, int baud, Characters characters) {
     Matcher socket = SOCKET.matcher(port);
     return socket.matches()
         ? SocketLink.open(role, port, address(role, socket), clock)
-        : others.open(role, port, baud);
+        : others.open(role, port, baud, characters);
   }
 
   private static InetSocketAddress address(String role, Matcher socket) {

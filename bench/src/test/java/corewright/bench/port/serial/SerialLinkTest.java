@@ -11,6 +11,7 @@ import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.port.PortInfo;
 import corewright.bench.run.Clock;
+import corewright.fixtures.describe.Characters;
 import corewright.fixtures.emulate.line.LineKind;
 import corewright.fixtures.emulate.line.Port;
 import corewright.fixtures.emulate.line.PtyLine;
@@ -20,10 +21,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the serial library leaves to its user, over a pseudo-terminal. */
 class SerialLinkTest {
@@ -33,6 +37,10 @@ class SerialLinkTest {
   @TempDir Path folder;
   private final Peer peer = new Peer();
   private Port port;
+
+  private static Link open(String path, int baud) {
+    return new SerialLinks(CLOCK).open("load", path, baud);
+  }
 
   /** Keeps what it hears; says what it is told to. */
   private static final class Peer implements Served {
@@ -82,7 +90,7 @@ class SerialLinkTest {
   }
 
   private Link open() {
-    return SerialLink.open("load", port.path(), 115_200, CLOCK);
+    return open(port.path(), 115_200);
   }
 
   private static double seconds(Runnable action) {
@@ -105,6 +113,27 @@ class SerialLinkTest {
       text.append(new String(chunk, 0, link.read(chunk, SECOND), US_ASCII));
     }
     return text.toString();
+  }
+
+  /**
+   * As another program reads them off the line. A pseudo-terminal has no parity: that one is asked
+   * for shows by what the line then does with a character in error, and by its being odd.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "NONE_1, -cstopb, -parodd, -inpck",
+    "NONE_2, cstopb, -parodd, -inpck",
+    "EVEN_1, -cstopb, -parodd, inpck",
+    "ODD_1, -cstopb, parodd, inpck"
+  })
+  void theLineIsSetAsTheDescriptionSays(
+      Characters characters, String stopBits, String odd, String checked) throws Exception {
+    try (Link link = new SerialLinks(CLOCK).open("digitizer", port.path(), 19_200, characters)) {
+      Process stty = new ProcessBuilder("stty", "-a", "-F", link.name()).start();
+      List<String> said =
+          List.of(new String(stty.getInputStream().readAllBytes(), US_ASCII).split("[\\s;]+"));
+      assertTrue(said.containsAll(List.of("19200", "cs8", stopBits, odd, checked)), "" + said);
+    }
   }
 
   @Test
@@ -211,23 +240,23 @@ class SerialLinkTest {
   @Test
   void aPathThatDoesNotExistIsNeverTakenForAnotherPort() {
     // the library would open /dev/<last part> instead
-    InstrumentFault fault = fault(() -> SerialLink.open("load", folder + "/tty", 9600, CLOCK));
+    InstrumentFault fault = fault(() -> open(folder + "/tty", 9600));
     assertEquals("there is no such port", fault.found());
-    fault(() -> SerialLink.open("load", "/dev/no-such-port", 9600, CLOCK));
-    fault(() -> SerialLink.open("load", "COM999", 9600, CLOCK));
-    fault(() -> SerialLink.open("load", "", 9600, CLOCK));
+    fault(() -> open("/dev/no-such-port", 9600));
+    fault(() -> open("COM999", 9600));
+    fault(() -> open("", 9600));
   }
 
   @Test
   void aFileThatIsNoPortIsRefused() throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "");
-    fault(() -> SerialLink.open("load", file.toString(), 9600, CLOCK));
+    fault(() -> open(file.toString(), 9600));
   }
 
   @Test
   void aSymbolicLinkToAPortIsFollowed() throws IOException {
     Path link = Files.createSymbolicLink(folder.resolve("bench-load"), Path.of(port.path()));
-    try (Link opened = SerialLink.open("load", link.toString(), 115_200, CLOCK)) {
+    try (Link opened = open(link.toString(), 115_200)) {
       opened.write("a".getBytes(US_ASCII), SECOND);
       peer.toSay = "b".getBytes(US_ASCII);
       assertEquals("b", read(opened, 1));

@@ -22,7 +22,7 @@ class SocketLinksTest {
   private final SocketLinks links =
       new SocketLinks(
           CLOCK,
-          (role, port, baud) -> {
+          (role, port, baud, characters) -> {
             throw new InstrumentFault(role, "opening " + port, "handed on", "Nothing.");
           });
 
