@@ -61,16 +61,27 @@ public final class Judge {
         row.reasons().apply(saw));
   }
 
-  /** Every limit, but those of a step that need not be there and of which nothing was read. */
+  /**
+   * Every limit, but those of a step that need not be there and that the bench did not do: of what
+   * only a bench reads nothing was read, and a person enters one figure of it or none.
+   */
   private static List<Limit> asked(MeasuredRun run, Profile profile) {
     Set<Quantity> open =
         profile.steps().stream()
             .filter(s -> !s.detail().needed())
-            .map(Judge::ofStep)
-            .filter(all -> all.stream().allMatch(q -> run.reading(q).measurement().isEmpty()))
-            .flatMap(Set::stream)
+            .filter(s -> ofStep(s).stream().noneMatch(q -> isRead(run, q) && !isByHand(s, q)))
+            .flatMap(s -> ofStep(s).stream())
+            .filter(q -> !isRead(run, q))
             .collect(Collectors.toSet());
     return profile.limits().stream().filter(l -> !open.contains(l.quantity())).toList();
+  }
+
+  private static boolean isRead(MeasuredRun run, Quantity quantity) {
+    return run.reading(quantity).measurement().isPresent();
+  }
+
+  private static boolean isByHand(Step step, Quantity quantity) {
+    return step.byHand().equals(Optional.of(quantity));
   }
 
   private static Set<Quantity> ofStep(Step step) {

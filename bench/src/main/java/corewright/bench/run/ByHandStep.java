@@ -7,7 +7,7 @@ import java.util.Optional;
 final class ByHandStep implements StepKind {
 
   @Override
-  public Optional<String> cannot(Step step, RunContext context) {
+  public Optional<String> cannot(Step step, Abilities bench) {
     return Optional.of("this bench cannot do it");
   }
 

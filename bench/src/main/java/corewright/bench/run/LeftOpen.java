@@ -6,7 +6,6 @@ import corewright.measures.Reading;
 import corewright.profiles.Step;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,11 +23,7 @@ record LeftOpen(Map<String, String> why, RunPlan plan) {
   }
 
   static LeftOpen by(RunContext context) {
-    Map<String, String> why = new LinkedHashMap<>();
-    for (Step step : context.plan().profile().steps()) {
-      StepKinds.of(step.kind()).cannot(step, context).ifPresent(w -> why.put(step.id(), w));
-    }
-    return new LeftOpen(why, context.plan());
+    return new LeftOpen(Abilities.of(context).leaves(context.plan().profile()), context.plan());
   }
 
   boolean has(Step step) {

@@ -110,7 +110,9 @@ final class PlanGuards {
     List<String> against = plan.confirmations().clearance().second();
     if (there && !against.isEmpty()) {
       return Answer.of(
-          false, String.join(" ", against), "Have a second person of the shop confirm by name.");
+          false,
+          String.join(" ", against),
+          "Have a second person of the shop confirm, with name and password.");
     }
     return Answer.of(
         there,

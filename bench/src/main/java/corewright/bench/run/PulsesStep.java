@@ -8,9 +8,9 @@ import java.util.Optional;
 final class PulsesStep implements StepKind {
 
   @Override
-  public Optional<String> cannot(Step step, RunContext context) {
-    return context.bench().load().canPulse()
-        ? Optional.empty()
+  public Optional<String> cannot(Step step, Abilities bench) {
+    return bench.pulses()
+        ? bench.tooSlow(step)
         : Optional.of("the load of this bench does not pulse by itself");
   }
 

@@ -14,9 +14,9 @@ interface StepKind {
   /** What a segment is called that is read by itself; what it is not read from has its kind. */
   String READ = "READ";
 
-  /** Why this bench cannot do it, as the end of a sentence; empty where it can. */
-  default Optional<String> cannot(Step step, RunContext context) {
-    return Optional.empty();
+  /** Why a bench cannot do it, as the end of a sentence; empty where it can. */
+  default Optional<String> cannot(Step step, Abilities bench) {
+    return bench.tooSlow(step);
   }
 
   /** At how many samples a second it begins; empty: at the profile's. */

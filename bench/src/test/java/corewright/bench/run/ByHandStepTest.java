@@ -18,6 +18,7 @@ import corewright.profiles.Limit;
 import corewright.profiles.Profile;
 import corewright.profiles.Step;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,7 +32,7 @@ class ByHandStepTest {
   @TempDir Path folder;
   private final FakeBench bench = new FakeBench();
 
-  private static Step step(boolean needed) {
+  static Step step(boolean needed) {
     return new Step(
         "key-off",
         Step.Kind.BY_HAND,
@@ -160,7 +161,7 @@ class ByHandStepTest {
     "true, 2147483647, true, '', ''",
     "false, 2147483647, false, the load of this bench does not pulse by itself, ''",
     "false, 2147483647, true, '', ''",
-    "true, 250000, false, '', the digitizer of this bench or its line does not take 1500000 samples"
+    "true, 500000, false, '', the digitizer of this bench or its line does not take 1500000 samples"
         + " a second"
   })
   void aBenchThatCannotDoAStepSaysWhy(
@@ -188,6 +189,63 @@ class ByHandStepTest {
             .beside()
             .notes()
             .contains("Entered by hand and not used, because the bench did it: PULSES."));
+  }
+
+  /**
+   * Of a step that need not be there a person enters one figure; the others are then not missing.
+   */
+  @ParameterizedTest
+  @CsvSource({"1.9, PASS", "3.9, FAIL", ", PASS"})
+  void oneFigureByHandAsksForNoOther(Double dip_V, Verdict verdict) {
+    bench.pulses = false;
+    Step pulses = StepsOfTheTradeTest.FAST.get(2);
+    Step.Detail d = pulses.detail();
+    Step may =
+        new Step(
+            pulses.id(),
+            pulses.kind(),
+            pulses.title(),
+            pulses.input_V(),
+            pulses.inputLimit_A(),
+            pulses.load_A(),
+            pulses.hold_s(),
+            false,
+            new Step.Detail(
+                d.sampleRate_Hz(), 0, 0, List.of(), 1, Optional.empty(), false, d.pulses()));
+    Profile plain = profile(false);
+    List<Limit> limits = new ArrayList<>(plain.limits());
+    limits.add(atMost("dip", Quantity.PULSED_DIP, 3.2));
+    limits.add(atMost("esr", Quantity.PULSED_ESR, 0.035));
+    Profile profile =
+        new Profile(
+            plain.id(),
+            plain.revision(),
+            plain.family(),
+            plain.title(),
+            plain.purpose(),
+            plain.sampleRate_Hz(),
+            plain.settle_s(),
+            plain.guard_s(),
+            plain.feeds(),
+            plain.supplyDrops(),
+            plain.provingLoad_A(),
+            List.of(Plans.DEAD, Plans.FIRST, step(false), Plans.REST, Plans.FULL, may, Plans.AWAY),
+            limits,
+            plain.temperature_C(),
+            plain.temperatureTolerance_K(),
+            plain.origin());
+    Map<String, HandReading> byHand =
+        dip_V == null
+            ? Map.of()
+            : Map.of(
+                may.id(),
+                new HandReading(new Measurement(dip_V, 0.05, Unit.VOLT), "Grace", "scope 2"));
+    Judgement judged = judged(profile, run(profile, byHand));
+    assertEquals(Optional.of(verdict), judged.verdict(), judged.reasons().toString());
+  }
+
+  private static Limit atMost(String id, Quantity quantity, double most) {
+    return new Limit(id, quantity, Limit.Side.AT_MOST, most, most, 0, 9, false, "test");
   }
 
   private static void said(String why, String title, Quantity quantity, RunResult result) {

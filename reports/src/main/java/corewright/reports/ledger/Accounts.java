@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import corewright.bench.life.Act;
 import corewright.bench.life.Role;
 import corewright.measures.Figures;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -16,7 +17,11 @@ import org.jdbi.v3.core.Handle;
  * every step is taken by somebody with an account, within the role.
  */
 public final class Accounts {
+  /** What is written down of a wrong password. */
+  public static final String WRONG_PASSWORD = "wrong password";
+
   private static final String SUBJECT = "ACCOUNTS";
+  private static final String DOOR = "DOOR";
 
   /** Without a grant; EN 50191 counts 60 V DC as harmless to touch. */
   private static final double HARMLESS_V = 60;
@@ -191,8 +196,26 @@ public final class Accounts {
                 handle,
                 who.isBlank() ? "nobody" : who,
                 EventKind.AT_THE_DOOR,
-                "DOOR",
+                DOOR,
                 Json.tree(Map.of("what", what, "from", from))));
+  }
+
+  /** How many wrong passwords were written down under a name since then. */
+  public long wrongSince(String who, Instant since) {
+    return database.read(
+        handle ->
+            handle
+                .select(
+                    "SELECT body FROM event WHERE tag = ? AND kind = ? AND who = ? AND at >= ?",
+                    DOOR,
+                    EventKind.AT_THE_DOOR.id(),
+                    who,
+                    Event.time(since))
+                .mapTo(String.class)
+                .list()
+                .stream()
+                .filter(body -> Json.read(body).path("what").asText().equals(WRONG_PASSWORD))
+                .count());
   }
 
   /** Refuses a step that is not of somebody's role. */

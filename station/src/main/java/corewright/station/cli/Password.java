@@ -12,8 +12,17 @@ final class Password {
 
   /** The first line of the file; else the environment's; else nothing. */
   static char[] given(Optional<Path> file) {
+    return given(file, "COREWRIGHT_PASSWORD");
+  }
+
+  /**
+   * The same of another person.
+   *
+   * @param variable of the environment
+   */
+  static char[] given(Optional<Path> file, String variable) {
     if (file.isEmpty()) {
-      String set = System.getenv("COREWRIGHT_PASSWORD");
+      String set = System.getenv(variable);
       return set == null ? new char[0] : set.toCharArray();
     }
     try {

@@ -17,6 +17,7 @@ import corewright.station.work.KeptWire;
 import corewright.station.work.Outcome;
 import corewright.station.work.PortList;
 import corewright.station.work.RunIds;
+import corewright.station.work.SecondPerson;
 import corewright.station.work.Testing;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
@@ -45,6 +46,8 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  corewright run --bench bench-1.json --profile sd48-arrival --answers core.json",
       "  corewright run --bench bench-1.json --profile sd48-ship --tag U-000012",
+      "  corewright run --bench bench-2.json --profile ie110-ship --tag U-000013 --second 'T."
+          + " Okafor' --second-password-file okafor.txt",
       "",
       "Ctrl-C ends the run in the safe state. It is no emergency stop: that one is on the bench."
     })
@@ -70,8 +73,16 @@ final class RunCommand implements Callable<Integer> {
   @Option(
       names = "--second",
       paramLabel = "NAME",
-      description = "Who else is there. Demanded above 60 V DC.")
+      description =
+          "Who else is there. Demanded above 60 V DC; in a shop with accounts with the password of"
+              + " their own.")
   private @Nullable String second;
+
+  @Option(
+      names = "--second-password-file",
+      paramLabel = "FILE",
+      description = "First line: the second person's password. Or set COREWRIGHT_SECOND_PASSWORD.")
+  private @Nullable Path secondPasswordFile;
 
   @Option(
       names = "--hand",
@@ -105,6 +116,10 @@ final class RunCommand implements Callable<Integer> {
       Family family = workshop.catalogue().family(workshop.ledger().dossier(tag).core().family());
       String operator = new Confirming(err).ask(family, Optional.ofNullable(confirmedBy));
       shop.signIn(workshop, operator);
+      Optional<SecondPerson> other =
+          family.needsSecondPerson()
+              ? second(workshop, tag + " on " + description.id())
+              : Optional.empty();
       Map<String, HandReading> byHand = HandOption.read(hand, chosen, operator);
       BenchOpener opener =
           new BenchOpener(
@@ -118,14 +133,7 @@ final class RunCommand implements Callable<Integer> {
             workshop
                 .testing(wire.clock())
                 .run(
-                    new Testing.Request(
-                        tag,
-                        profile,
-                        description,
-                        operator,
-                        true,
-                        Optional.ofNullable(second),
-                        byHand),
+                    new Testing.Request(tag, profile, description, operator, true, other, byHand),
                     instruments,
                     new RunIds(description.id(), new SecureRandom()),
                     new RunProgress(err, Terminal.here(), tag),
@@ -134,6 +142,21 @@ final class RunCommand implements Callable<Integer> {
         return report(workshop.conclude(run, operator));
       }
     }
+  }
+
+  /** Asked before anything is opened: a wrong password is no reason to touch a bench. */
+  private Optional<SecondPerson> second(Workshop workshop, String of) {
+    return Optional.ofNullable(second)
+        .filter(name -> !name.isBlank())
+        .map(
+            name ->
+                workshop
+                    .proving()
+                    .second(
+                        PersonName.of(name, "--second"),
+                        Password.given(
+                            Optional.ofNullable(secondPasswordFile), "COREWRIGHT_SECOND_PASSWORD"),
+                        of));
   }
 
   private Integer report(Outcome outcome) {

@@ -30,7 +30,9 @@ final class ShopFolder {
 
   /** Lets somebody in under their name; everybody where the shop has no accounts. */
   void signIn(Workshop workshop, String who) {
-    workshop.ledger().accounts().signIn(who, Password.given(Optional.ofNullable(passwordFile)));
+    workshop
+        .proving()
+        .prove(who, Password.given(Optional.ofNullable(passwordFile)), "the command line");
   }
 
   Workshop open(String chain, Clock clock) {

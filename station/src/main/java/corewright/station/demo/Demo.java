@@ -13,6 +13,7 @@ import corewright.station.work.AnswersFile;
 import corewright.station.work.Outcome;
 import corewright.station.work.Paperwork;
 import corewright.station.work.RunIds;
+import corewright.station.work.SecondPerson;
 import corewright.station.work.Testing;
 import corewright.station.work.Workshop;
 import java.io.IOException;
@@ -38,6 +39,9 @@ public final class Demo {
   /** Who works in the demonstration, with the role that their steps need. */
   public static final Map<String, Role> PEOPLE =
       Map.of(OPERATOR, Role.INSPECTOR, SECOND, Role.TECHNICIAN);
+
+  /** Both are played here: there is nobody whose password could be asked for. */
+  private static final SecondPerson STANDS_BY = SecondPerson.proved(SECOND);
 
   private static final String REBUILT = "4-dry-capacitors";
 
@@ -128,7 +132,7 @@ public final class Demo {
           .testing()
           .run(
               new Testing.Request(
-                  tag, profile.id(), bench.description(), OPERATOR, true, Optional.of(SECOND)),
+                  tag, profile.id(), bench.description(), OPERATOR, true, Optional.of(STANDS_BY)),
               bench.instruments(),
               new RunIds(bench.description().id(), own),
               progress.listener(),

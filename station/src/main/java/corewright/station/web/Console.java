@@ -111,7 +111,7 @@ public final class Console implements AutoCloseable {
     List.of(
             places,
             CorePlaces.of(house, pages, drafts, reach),
-            BenchPlaces.of(house, pages, drafts, benches),
+            BenchPlaces.of(house, pages, drafts, benches, door),
             OfficePlaces.of(house, pages, benches, reach))
         .forEach(part -> part.forEach(place -> place.answer(config.routes)));
   }

@@ -38,8 +38,8 @@ final class Authority {
   }
 
   /** Why whoever is named beside the operator is no second person, each a sentence. */
-  List<String> secondAgainst(String operator, Optional<String> second, Family family) {
-    String name = second.orElse("").strip();
+  List<String> secondAgainst(String operator, Optional<SecondPerson> second, Family family) {
+    String name = second.map(SecondPerson::name).orElse("").strip();
     if (!family.needsSecondPerson() || name.isEmpty() || accounts.all().isEmpty()) {
       return List.of();
     }
@@ -47,8 +47,11 @@ final class Authority {
     if (other.isEmpty()) {
       return List.of(name + " has no account of this shop, and counts as nobody here.");
     }
-    return other.get().name().equalsIgnoreCase(operator.strip())
-        ? List.of(name + " is the operator.")
-        : List.of();
+    if (other.get().name().equalsIgnoreCase(operator.strip())) {
+      return List.of(name + " is the operator.");
+    }
+    return second.get().proved()
+        ? List.of()
+        : List.of(name + " has not confirmed with the password of their own account.");
   }
 }

@@ -18,6 +18,7 @@ import corewright.profiles.Step;
 import corewright.profiles.SupplyFeed;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -126,8 +127,33 @@ final class BenchFit {
     return found;
   }
 
+  /** What a person should know of a bench that can run the profile, each a sentence. */
+  List<String> sentences() {
+    List<String> all = new ArrayList<>(List.of(sentence()));
+    Map<String, String> left = BenchAbilities.of(bench, dialectOf).leaves(profile);
+    profile.steps().stream()
+        .filter(step -> left.containsKey(step.id()))
+        .map(step -> leftOut(step, left.getOrDefault(step.id(), "")))
+        .forEach(all::add);
+    return all;
+  }
+
+  private static String leftOut(Step step, String why) {
+    return "Step "
+        + step.id()
+        + ", \""
+        + step.title()
+        + "\": "
+        + why
+        + ". It stands as not measured"
+        + (step.byHand().isPresent()
+            ? " unless somebody enters it: --hand " + step.id() + "=VALUE±U,INSTRUMENT"
+            : "")
+        + (step.detail().needed() ? "; where a limit asks for it, there is no verdict." : ".");
+  }
+
   /** What the bench's line is asked for, when it can give it. */
-  String sentence() {
+  private String sentence() {
     return "Bench "
         + bench.id()
         + " can run it: its line carries "
@@ -263,10 +289,7 @@ final class BenchFit {
 
   private double needs() {
     int channels = bench.channels().size();
-    Framing framing = Framing.of(profile, channels);
-    return samples
-        .map(s -> s.bytesPerSecond(framing.rate_Hz(), framing.samples()))
-        .orElse(framing.bytesPerSecond(channels));
+    return BenchAbilities.needs(samples, Framing.of(profile, channels), channels);
   }
 
   private double carries() {

@@ -119,7 +119,7 @@ public final class Checking {
             role -> bench.instrument(role).flatMap(c -> dialects.find(c.dialect())));
     JsonFile.refuse(fit.mistakes());
     List<String> facts = new ArrayList<>(good.facts());
-    facts.add(fit.sentence());
+    facts.addAll(fit.sentences());
     return new Good(
         path, good.kind(), good.id(), good.revision(), good.title(), facts, good.cautions());
   }

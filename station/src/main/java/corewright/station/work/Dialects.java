@@ -1,5 +1,6 @@
 package corewright.station.work;
 
+import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.Descriptions;
 import corewright.fixtures.describe.Dialect;
 import java.nio.file.Files;
@@ -30,6 +31,17 @@ public final class Dialects implements Function<String, Dialect> {
   @Override
   public Dialect apply(String id) {
     return find(id).orElseGet(() -> Descriptions.shippedDialect(id));
+  }
+
+  /**
+   * The dialect of each role of a bench; none where nothing is spoken, as to a load set by hand.
+   */
+  public Function<String, Optional<Dialect>> of(BenchDescription bench) {
+    return role ->
+        bench
+            .instrument(role)
+            .filter(i -> !i.isByHand() && !i.dialect().isEmpty())
+            .map(i -> apply(i.dialect()));
   }
 
   /** The dialect of that name in a file; empty if there is none. */

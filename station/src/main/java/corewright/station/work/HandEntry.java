@@ -7,6 +7,7 @@ import corewright.measures.Unit;
 import corewright.profiles.Profile;
 import corewright.profiles.Step;
 import java.util.List;
+import java.util.Set;
 
 /**
  * What somebody read elsewhere, as it was typed, becomes a reading: once for the command line and
@@ -28,12 +29,16 @@ public final class HandEntry {
    */
   public record Scale(String symbol, double factor) {}
 
-  /** The steps that no bench does, in the order of the profile. */
-  public static List<Step> steps(Profile profile) {
-    return profile.steps().stream().filter(s -> s.kind() == Step.Kind.BY_HAND).toList();
+  /**
+   * The steps that somebody may enter on a bench, in the order of the profile.
+   *
+   * @param left the steps that the bench leaves out, by id
+   */
+  public static List<Step> steps(Profile profile, Set<String> left) {
+    return possible(profile).stream().filter(s -> left.contains(s.id())).toList();
   }
 
-  /** These and the steps that only some benches do. */
+  /** The steps that no bench does, and those that only some do. */
   public static List<Step> possible(Profile profile) {
     return profile.steps().stream().filter(s -> s.byHand().isPresent()).toList();
   }

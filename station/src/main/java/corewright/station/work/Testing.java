@@ -52,7 +52,8 @@ public final class Testing {
    * What shall be run.
    *
    * @param confirmed the cautions were shown and confirmed
-   * @param secondPerson who else is there; demanded above 60 V DC
+   * @param secondPerson who else is there; demanded above 60 V DC, and proved by a password where
+   *     the shop has accounts
    * @param byHand what was read elsewhere, by id of the step
    */
   public record Request(
@@ -61,7 +62,7 @@ public final class Testing {
       BenchDescription bench,
       String operator,
       boolean confirmed,
-      Optional<String> secondPerson,
+      Optional<SecondPerson> secondPerson,
       Map<String, HandReading> byHand) {
 
     /** A run in which nobody enters anything by hand. */
@@ -71,7 +72,7 @@ public final class Testing {
         BenchDescription bench,
         String operator,
         boolean confirmed,
-        Optional<String> secondPerson) {
+        Optional<SecondPerson> secondPerson) {
       this(tag, profile, bench, operator, confirmed, secondPerson, Map.of());
     }
   }
@@ -186,7 +187,7 @@ public final class Testing {
     List<String> blocking = Deciding.blocking(family, answers);
     return new Confirmations(
         request.confirmed(),
-        request.secondPerson(),
+        request.secondPerson().map(SecondPerson::name),
         dossier.identification().map(Identification::band),
         blocking,
         clearance);

@@ -239,6 +239,11 @@ public final class Workshop implements AutoCloseable {
     return new Testing(catalogue, ledger, folders, other);
   }
 
+  /** Passwords, asked for where no door stands. */
+  public Proving proving() {
+    return new Proving(ledger.accounts(), clock);
+  }
+
   public Recovery recovery() {
     return new Recovery(catalogue, ledger, folders, clock);
   }

@@ -1,6 +1,7 @@
 package corewright.station.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -231,6 +232,32 @@ class CheckCommandTest {
     Ran ran = check(strong, "--bench", home(BENCH));
     assertEquals(1, ran.code());
     assertTrue(ran.err().contains("80 A is above what the source of emulated-sd48 takes, 60 A"));
+  }
+
+  @Test
+  void whatABenchCannotDoIsSaidStepByStepWithWhatBecomesOfIt() throws IOException {
+    Path full = home("profiles/families/sd48/sd48-full.json");
+    Ran able = check(full, "--bench", home(BENCH));
+    String pins = "--hand pins=VALUE±U,INSTRUMENT";
+    assertTrue(able.out().contains(pins), able.out());
+    assertFalse(able.out().contains("Step pulses") || able.out().contains("Step burst"));
+    Path plain = edited(BENCH, "\"dialect\": \"emulated-load\"", "\"dialect\": \"by-hand\"");
+    String text = Files.readString(plain);
+    assertTrue(text.contains("40000000"), text);
+    Files.writeString(plain, text.replace("40000000", "4000000"));
+    Ran ran = check(full, "--bench", plain);
+    assertEquals(0, ran.code(), ran.err());
+    for (String said :
+        List.of(
+            pins,
+            "Step pulses, \"Load pulses at the rated rate\": the load of this bench does not pulse"
+                + " by itself. It stands as not measured unless somebody enters it: --hand"
+                + " pulses=VALUE±U,INSTRUMENT.",
+            "Step burst, \"Ripple at half load\": the digitizer of this bench or its line does not"
+                + " take 1500000 samples a second. It stands")) {
+      assertTrue(ran.out().contains(said), said + " in " + ran.out());
+    }
+    assertTrue(check(full, "--bench", plain, "--json").out().contains("Step pulses"));
   }
 
   @Test

@@ -157,6 +157,34 @@ class LifeCommandsTest extends ShopCommands {
     assertEquals(0, json("deposit").size());
   }
 
+  /** The bench of the example has no port: what is refused before that was not opened. */
+  private void above60VoltsTheSecondPersonProvesWhoTheyAre(Path owners) throws Exception {
+    String by = "--by=H. Oduya";
+    String with = "--password-file=" + owners;
+    Path second = Files.writeString(folder.resolve("second.txt"), "eight blue kettles\n");
+    json("account", "T. Okafor", "--role=counter", "--new-password-file=" + second, by, with);
+    String tag = json("receive", "--family=ie110", "--serial=R-79", by, with).get("tag").asText();
+    List<String> run =
+        List.of(
+            "run",
+            "--bench="
+                + Path.of(System.getProperty("corewright.home"))
+                    .resolve("fixtures/benches/emulated-ie110.json"),
+            "--profile=ie110-arrival",
+            "--tag=" + tag,
+            "--confirmed-by=H. Oduya",
+            with,
+            "--second=t. okafor");
+    for (Path file : List.of(owners, second)) {
+      List<String> words = new ArrayList<>(run);
+      words.add("--second-password-file=" + file);
+      int code = run(words.toArray(String[]::new));
+      assertEquals(file.equals(owners) ? 1 : ExitCodes.BENCH_FAULT, code, err.toString());
+      assertEquals(file.equals(owners), err.toString().contains("do not fit"), err.toString());
+      assertEquals(file.equals(second), err.toString().contains("no such port"), err.toString());
+    }
+  }
+
   @Test
   void whatIsRefusedAtTheCounterLeavesNoUnitBehind() throws Exception {
     String tag = json("receive", "--family=ref48", "--serial=R-78").get("tag").asText();
@@ -180,6 +208,7 @@ class LifeCommandsTest extends ShopCommands {
     refused("do not fit", "safe", tag, "--volts=1", owner[0]);
     json("safe", tag, "--volts=1", owner[0], owner[1]);
     assertEquals("owner", json("account", owner[0], owner[1]).at("/0/role").asText());
+    above60VoltsTheSecondPersonProvesWhoTheyAre(password);
   }
 
   @Test

@@ -1,6 +1,7 @@
 package corewright.station.work;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.life.Role;
@@ -8,7 +9,10 @@ import corewright.bench.run.Clock;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
 import corewright.reports.ledger.Accounts;
+import corewright.reports.ledger.LedgerFault;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -25,8 +29,9 @@ class AuthorityTest {
 
   @Test
   void aClassOfVoltageIsTheOwnersToGiveAndTheSecondPersonHasAnAccount() {
+    Later clock = new Later();
     try (Workshop shop =
-        Workshop.open(Catalogue.ofHome(), folder, ShopFile.in(folder), "bench-1", Clock.system())) {
+        Workshop.open(Catalogue.ofHome(), folder, ShopFile.in(folder), "bench-1", clock)) {
       Accounts accounts = shop.ledger().accounts();
       Authority authority = new Authority(accounts);
       assertEquals(List.of(), authority.operatorAgainst("anybody", IE110), "no accounts yet");
@@ -45,13 +50,59 @@ class AuthorityTest {
 
       assertTrue(second(authority, "Somebody").get(0).contains("no account"));
       assertTrue(second(authority, " m. reyes ").get(0).contains("is the operator"));
-      assertEquals(List.of(), second(authority, OWNER));
+      assertTrue(second(authority, OWNER).get(0).contains("has not confirmed with the password"));
       assertEquals(
-          List.of(), authority.secondAgainst(OPERATOR, Optional.of("Somebody"), SD48), "60 V");
+          List.of(),
+          authority.secondAgainst(OPERATOR, SecondPerson.named("Somebody"), SD48),
+          "60 V");
+      whoStandsByIsProved(shop, authority, clock);
     }
   }
 
+  /**
+   * A wrong password is refused and written down; five in a quarter of an hour, and none counts.
+   */
+  private static void whoStandsByIsProved(Workshop shop, Authority authority, Later clock) {
+    Proving proving = shop.proving();
+    Accounts accounts = shop.ledger().accounts();
+    char[] right = "seven red boats".toCharArray();
+    char[] wrong = "seven red goats".toCharArray();
+    assertThrows(LedgerFault.class, () -> proving.second("h. oduya", wrong, "U-1 on bench-1"));
+    assertEquals(1, accounts.wrongSince(OWNER, Instant.EPOCH));
+    for (int i = 0; i < 4; i++) {
+      accounts.atTheDoor(Accounts.WRONG_PASSWORD, OWNER, "another program");
+    }
+    Refused waits = assertThrows(Refused.class, () -> proving.second(OWNER, right, "U-1"));
+    assertEquals("Too many wrong passwords for " + OWNER, waits.getMessage());
+    clock.shift = Duration.ofMinutes(16);
+    SecondPerson by = proving.second(" h. oduya ", right, "U-1 on bench-1");
+    assertEquals(SecondPerson.proved(OWNER), by);
+    assertEquals(List.of(), authority.secondAgainst(OPERATOR, Optional.of(by), IE110));
+    assertTrue(shop.ledger().verify().whole());
+  }
+
   private static List<String> second(Authority authority, String name) {
-    return authority.secondAgainst(OPERATOR, Optional.of(name), IE110);
+    return authority.secondAgainst(OPERATOR, SecondPerson.named(name), IE110);
+  }
+
+  /** The computer's time and some more. */
+  private static final class Later implements Clock {
+    private final Clock own = Clock.system();
+    Duration shift = Duration.ZERO;
+
+    @Override
+    public long nanos() {
+      return own.nanos();
+    }
+
+    @Override
+    public Instant wall() {
+      return own.wall().plus(shift);
+    }
+
+    @Override
+    public void pause(Duration time) {
+      own.pause(time);
+    }
   }
 }

@@ -71,6 +71,9 @@ class HandEntryTest {
   }
 
   private static Step step(String id) {
-    return HandEntry.steps(FINAL).stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
+    return HandEntry.possible(FINAL).stream()
+        .filter(s -> s.id().equals(id))
+        .findFirst()
+        .orElseThrow();
   }
 }

@@ -154,6 +154,30 @@ public final class Door {
    * @throws Refused if name and password do not fit, or too often did not
    */
   public void enter(Context context, String name, char[] password) {
+    fits(context, name, password);
+    book.note("signed in", name, context);
+    String old = context.cookie(COOKIE);
+    if (old != null) {
+      sessions.end(old);
+    }
+    set(context, COOKIE, sessions.begin(name));
+  }
+
+  /**
+   * Asks whoever stands beside the visitor for name and password; who is signed in stays so.
+   *
+   * @param as what they confirm, as it is written down
+   * @return the name as their account has it
+   * @throws Refused if they do not fit, or too often did not
+   */
+  public String prove(Context context, String name, char[] password, String as) {
+    String known = accounts.get().find(name).map(Accounts.Account::name).orElse(name);
+    fits(context, known, password);
+    book.note(as, known, context);
+    return known;
+  }
+
+  private void fits(Context context, String name, char[] password) {
     if (tries.mustWait(name, context.ip())) {
       book.note("too many wrong passwords", name, context);
       throw new Refused(
@@ -164,16 +188,10 @@ public final class Door {
       accounts.get().signIn(name, password);
     } catch (RuntimeException wrong) {
       tries.failed(name, context.ip());
-      book.note("wrong password", name, context);
+      book.note(Accounts.WRONG_PASSWORD, name, context);
       throw new Refused("Name and password do not fit", "Try again, or ask the owner.");
     }
     tries.succeeded(name);
-    book.note("signed in", name, context);
-    String old = context.cookie(COOKIE);
-    if (old != null) {
-      sessions.end(old);
-    }
-    set(context, COOKIE, sessions.begin(name));
   }
 
   private void leave(Context context) {

@@ -1,5 +1,6 @@
 package corewright.station.web.live;
 
+import corewright.bench.hand.Hands;
 import corewright.bench.run.BenchInstruments;
 import corewright.fixtures.describe.BenchDescription;
 
@@ -15,9 +16,10 @@ interface Bench {
   /**
    * Opens it and asks its instruments who they are. Energises nothing.
    *
+   * @param hands whoever sets its load, where a hand does
    * @throws RuntimeException that says what is missing
    */
-  Opened open(Unit unit);
+  Opened open(Unit unit, Hands hands);
 
   /**
    * What is put on it. An emulated bench makes a unit from this.

@@ -106,7 +106,9 @@ final class BenchPlace implements Place {
       String profile = old.tag().equals(tag) ? old.profile() : "";
       bench
           .preparations()
-          .put(visitor.name(), new Prepared(tag, profile, old.cautions(), old.second()));
+          .put(
+              visitor.name(),
+              new Prepared(tag, profile, old.cautions(), old.second(), old.proved()));
     }
     pages.show(
         context,
@@ -121,15 +123,19 @@ final class BenchPlace implements Place {
     if (!tag.isEmpty() && !bench.workshop().ledger().knows(tag)) {
       throw new Refused("No unit has the tag " + tag, "Scan it, or receive it at the counter.");
     }
+    String who = Visitor.of(context).name();
+    Prepared old = bench.preparations().of(who);
+    String second = Objects.requireNonNullElse(context.formParam("second"), old.second()).strip();
     bench
         .preparations()
         .put(
-            Visitor.of(context).name(),
+            who,
             new Prepared(
                 tag,
                 field(context, "profile"),
                 context.formParam("cautions") != null,
-                field(context, "second")));
+                second,
+                old.proved().filter(at -> second.equals(old.second()))));
     Answers.go(context, "/bench/" + bench.id());
   }
 
@@ -157,7 +163,7 @@ final class BenchPlace implements Place {
             prepared.tag(),
             profile.id(),
             visitor.name(),
-            Optional.of(prepared.second()).filter(s -> !s.isBlank()),
+            prepared.present(benches.clock().wall()),
             kept.readings(bench, dossier, profile)));
     bench.preparations().done(visitor.name());
     Answers.go(context, "/bench/" + bench.id());

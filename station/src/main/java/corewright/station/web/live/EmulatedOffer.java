@@ -1,5 +1,6 @@
 package corewright.station.web.live;
 
+import corewright.bench.hand.Hands;
 import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.Clock;
 import corewright.fixtures.describe.BenchDescription;
@@ -40,7 +41,7 @@ record EmulatedOffer(BenchDescription description, Clock clock, boolean paced) i
   }
 
   @Override
-  public Opened open(Unit unit) {
+  public Opened open(Unit unit, Hands hands) {
     return new Sample(SampleBench.open(unit.family(), unit.tag(), unit.rebuilt(), clock, paced));
   }
 

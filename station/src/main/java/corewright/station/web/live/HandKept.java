@@ -75,8 +75,7 @@ final class HandKept {
   }
 
   /** As {@code 2 of 6 are read by hand.} */
-  static String words(int entered, Profile profile) {
-    int all = HandEntry.steps(profile).size();
+  static String words(int entered, int all) {
     if (all == 0) {
       return "";
     }
@@ -104,7 +103,7 @@ final class HandKept {
   Map<String, HandReading> readings(LiveBench bench, Dossier dossier, Profile profile) {
     Map<String, Entry> kept = of(bench, dossier, profile);
     Map<String, HandReading> readings = new LinkedHashMap<>();
-    for (Step step : HandEntry.steps(profile)) {
+    for (Step step : bench.byHand(profile)) {
       Entry e = kept.get(step.id());
       if (e != null) {
         readings.put(

@@ -61,7 +61,7 @@ public record HandPage(
         profile.id(),
         profile.title(),
         draft,
-        HandEntry.steps(profile).stream()
+        bench.byHand(profile).stream()
             .map(s -> row(s, profile, Optional.ofNullable(kept.get(s.id())), typed))
             .toList());
   }

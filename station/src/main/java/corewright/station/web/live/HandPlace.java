@@ -17,6 +17,7 @@ import io.javalin.http.Context;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -52,7 +53,7 @@ final class HandPlace implements Place {
     }
     Dossier dossier = bench.workshop().ledger().dossier(tag);
     Profile profile = new Readying(bench, visitor, kept).profile(dossier);
-    if (HandEntry.steps(profile).isEmpty()) {
+    if (bench.byHand(profile).isEmpty()) {
       throw new Refused(
           profile.title() + " has no step that is read by hand", "Choose another profile.");
     }
@@ -91,20 +92,20 @@ final class HandPlace implements Place {
     }
     Profile profile = bench.workshop().catalogue().profile(id);
     Map<String, HandKept.Entry> entries =
-        entries(context, profile, kept.of(bench, dossier, profile));
+        entries(context, bench.byHand(profile), kept.of(bench, dossier, profile));
     kept.keep(bench, dossier, profile, entries);
     drafts.done(visitor.name(), HandKept.name(bench, dossier, profile));
-    pages.notice(context, HandKept.words(entries.size(), profile));
+    pages.notice(context, HandKept.words(entries.size(), bench.byHand(profile).size()));
     Answers.go(context, "/bench/" + bench.id());
   }
 
   private Map<String, HandKept.Entry> entries(
-      Context context, Profile profile, Map<String, HandKept.Entry> before) {
+      Context context, List<Step> steps, Map<String, HandKept.Entry> before) {
     Instant now = benches.clock().wall();
     Map<String, HandKept.Entry> entries = new LinkedHashMap<>();
     Set<String> wrong = new LinkedHashSet<>();
     Set<String> remedies = new LinkedHashSet<>();
-    for (Step step : HandEntry.steps(profile)) {
+    for (Step step : steps) {
       HandKept.Entry typed = typed(context, step, now);
       HandKept.Entry old = before.get(step.id());
       boolean unseen = old != null && !field(context, step.id() + "/seen").equals("" + old.at());

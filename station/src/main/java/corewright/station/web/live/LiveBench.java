@@ -1,19 +1,30 @@
 package corewright.station.web.live;
 
+import corewright.bench.hand.Hands;
 import corewright.bench.record.RunRecord;
+import corewright.bench.run.Abilities;
 import corewright.bench.run.Clock;
 import corewright.bench.run.Stop;
+import corewright.files.BadFile;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
+import corewright.profiles.Step;
 import corewright.reports.ledger.RunBegun;
+import corewright.station.work.BenchAbilities;
+import corewright.station.work.Dialects;
+import corewright.station.work.HandEntry;
+import corewright.station.work.Home;
 import corewright.station.work.Refused;
 import corewright.station.work.RunIds;
 import corewright.station.work.Testing;
 import corewright.station.work.Workshop;
+import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -41,6 +52,7 @@ public final class LiveBench {
   private volatile Optional<LiveRun> run = Optional.empty();
   private volatile Plate before = Plate.NO_RUN;
   private int runs;
+  private volatile Optional<Abilities> abilities = Optional.empty();
 
   /**
    * @param results where the result of a unit is read, its tag follows
@@ -87,6 +99,43 @@ public final class LiveBench {
   /** Whether it is there to practise on: then anybody may drive it. */
   boolean isForPractice() {
     return results.equals(Practice.PATH);
+  }
+
+  /** The steps that this bench leaves out, by id, and why: the end of a sentence. */
+  Map<String, String> leaves(Profile profile) {
+    return abilities().leaves(profile);
+  }
+
+  /** The steps of a profile that somebody may read elsewhere. */
+  List<Step> byHand(Profile profile) {
+    return HandEntry.steps(profile, leaves(profile).keySet());
+  }
+
+  /** Read once, without a lock that a recovery may hold: a bench that is known stays itself. */
+  private Abilities abilities() {
+    Optional<Abilities> known = abilities;
+    if (known.isEmpty()) {
+      Path file = Path.of(description().origin().path());
+      try {
+        known =
+            Optional.of(
+                BenchAbilities.of(
+                    description(), new Dialects(Home.fromSystem(), file).of(description())));
+        abilities = known;
+      } catch (BadFile told) { // by the start, which opens the bench with them
+        return BenchAbilities.unknown();
+      }
+    }
+    return known.get();
+  }
+
+  /** Whether people here have accounts, and prove who they are. */
+  boolean asksForPasswords() {
+    return !workshop().ledger().accounts().all().isEmpty();
+  }
+
+  Instant now() {
+    return clock.wall();
   }
 
   BenchDescription description() {
@@ -175,7 +224,7 @@ public final class LiveBench {
     Profile profile = on.course().profile();
     boolean rebuilt = profile.purpose() == Profile.Purpose.SHIP;
     try (Bench.Opened opened =
-        bench.open(new Bench.Unit(start.tag(), on.course().family().id(), rebuilt))) {
+        bench.open(new Bench.Unit(start.tag(), on.course().family().id(), rebuilt), on.hands())) {
       settle(opened, shop);
       RunRecord record =
           shop.testing(clock)
@@ -230,7 +279,8 @@ public final class LiveBench {
     RunBegun first = open.get(0);
     before = Plate.left("The program died in a run of " + first.tag() + ".");
     String family = shop.ledger().dossier(first.tag()).core().family();
-    try (Bench.Opened opened = bench.open(new Bench.Unit(first.tag(), family, false))) {
+    try (Bench.Opened opened =
+        bench.open(new Bench.Unit(first.tag(), family, false), new LeftToAll(left))) {
       settle(opened, shop);
       before =
           Plate.left(
@@ -247,6 +297,19 @@ public final class LiveBench {
               + first.tag()
               + " was left open, and the bench cannot be reached: "
               + unreachable.getMessage());
+    }
+  }
+
+  /** Nobody is there who was asked: whoever looks at the bench next is told. */
+  private record LeftToAll(List<String> told) implements Hands {
+    @Override
+    public String name() {
+      return "nobody";
+    }
+
+    @Override
+    public void please(String what) {
+      told.add(what);
     }
   }
 

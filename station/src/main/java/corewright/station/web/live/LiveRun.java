@@ -1,5 +1,6 @@
 package corewright.station.web.live;
 
+import corewright.bench.hand.Hands;
 import corewright.bench.port.Digitizer;
 import corewright.bench.port.Digitizer.Channel;
 import corewright.bench.record.RunEnd;
@@ -41,6 +42,7 @@ final class LiveRun implements RunListener {
   private volatile Optional<RunRecord> record = Optional.empty();
   private volatile Optional<Outcome> outcome = Optional.empty();
   private volatile String failure = "";
+  private volatile String asked = "";
 
   private List<Channel> channels = List.of();
   private int output = -1;
@@ -86,6 +88,7 @@ final class LiveRun implements RunListener {
 
   @Override
   public void step(Step step, int index, int count) {
+    asked = "";
     hold.step(step);
     begun.add(new Begun(index, columns.at_s()));
   }
@@ -149,6 +152,26 @@ final class LiveRun implements RunListener {
     Channel c = channels.get(channel);
     return Math.max(
         Math.abs(c.offset() + c.lsb() * lowest), Math.abs(c.offset() + c.lsb() * highest));
+  }
+
+  /** The driver's hands: what is asked of them is shown until the next step begins. */
+  Hands hands() {
+    return new Hands() {
+      @Override
+      public String name() {
+        return start.driver();
+      }
+
+      @Override
+      public void please(String what) {
+        asked = what;
+      }
+    };
+  }
+
+  /** What somebody is to do by hand now; empty: nothing. */
+  String asked() {
+    return asked;
   }
 
   /** The run is in the record. */

@@ -32,6 +32,9 @@ final class NowJson {
             ? Optional.empty()
             : Optional.of(run.course().step(begun.get(begun.size() - 1).index()));
     step.ifPresent(s -> now.put("asks", StepWords.asks(s)));
+    if (!run.asked().isEmpty()) {
+      now.put("hand", run.asked());
+    }
     now.put("watchers", watchers(bench.watchers().get()));
     now.put("guards", guards(run));
     run.stop().requested().ifPresent(why -> now.put("stopping", why));

@@ -13,6 +13,8 @@ import java.util.List;
  * @param holds the guards that hold already
  * @param later the guards that only the open bench can answer
  * @param needsSecond whether a second person must be there
+ * @param asksForPassword whether they prove who they are
+ * @param proved whether they have, for this unit and not long ago
  * @param canStart whether nothing is missing
  */
 public record Ready(
@@ -27,7 +29,9 @@ public record Ready(
     List<String> cautions,
     boolean confirmed,
     boolean needsSecond,
+    boolean asksForPassword,
     String second,
+    boolean proved,
     String byHand,
     List<GuardRow> missing,
     List<GuardRow> holds,

@@ -14,14 +14,16 @@ import corewright.station.web.door.Visitor;
 import corewright.station.web.live.Preparations.Prepared;
 import corewright.station.web.live.Ready.Choice;
 import corewright.station.work.Cautions;
+import corewright.station.work.SecondPerson;
 import corewright.station.work.SignedLimits;
 import corewright.station.work.Testing;
 import corewright.station.work.Workshop;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Puts together what a bench's page shows before the start. */
@@ -46,6 +48,7 @@ final class Readying {
   private final Visitor visitor;
   private final HandKept kept;
   private final Prepared prepared;
+  private final Instant now;
 
   Readying(LiveBench bench, Visitor visitor, HandKept kept) {
     this.kept = kept;
@@ -53,6 +56,7 @@ final class Readying {
     this.shop = bench.workshop();
     this.visitor = visitor;
     this.prepared = bench.preparations().of(visitor.name());
+    this.now = bench.now();
   }
 
   /** The page's content. */
@@ -73,7 +77,9 @@ final class Readying {
         List.of(),
         false,
         false,
+        false,
         "",
+        false,
         "",
         List.of(new GuardRow("Unit", "None is chosen. Scan its tag, or choose one that waits.")),
         List.of(),
@@ -109,12 +115,16 @@ final class Readying {
         Cautions.of(family),
         prepared.cautions(),
         family.needsSecondPerson(),
+        bench.asksForPasswords(),
         prepared.second(),
-        HandKept.words(kept.of(bench, dossier, profile).size(), profile),
+        prepared.present(now).filter(SecondPerson::proved).isPresent(),
+        HandKept.words(kept.of(bench, dossier, profile).size(), bench.byHand(profile).size()),
         missing,
         rows(asked, true),
         Guards.atTheStart().stream().map(this::later).toList(),
-        Stream.concat(unsigned(family, profile), told().stream()).toList(),
+        Stream.of(unsigned(family, profile), leftOut(profile), told().stream())
+            .flatMap(s -> s)
+            .toList(),
         missing.isEmpty());
   }
 
@@ -126,7 +136,7 @@ final class Readying {
         bench.description(),
         visitor.name(),
         prepared.cautions(),
-        Optional.of(prepared.second()).filter(s -> !s.isBlank()));
+        prepared.present(now));
   }
 
   /**
@@ -225,6 +235,20 @@ final class Readying {
         .map(SignedLimits.Held::what)
         .filter(w -> w.equals("family " + family.id()) || w.equals("profile " + profile.id()))
         .map(w -> "Nobody has signed " + w + " as it stands: this run will certify nothing.");
+  }
+
+  /** What this bench cannot do and nobody can enter, before it is missed in the result. */
+  private Stream<String> leftOut(Profile profile) {
+    Map<String, String> left = bench.leaves(profile);
+    return profile.steps().stream()
+        .filter(step -> left.containsKey(step.id()) && step.byHand().isEmpty())
+        .map(
+            step ->
+                "Not measured here: "
+                    + step.title()
+                    + ", because "
+                    + left.getOrDefault(step.id(), "")
+                    + ".");
   }
 
   /** What is to be known of this bench: what died here, how the last run ended. */

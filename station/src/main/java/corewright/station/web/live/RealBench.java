@@ -1,5 +1,6 @@
 package corewright.station.web.live;
 
+import corewright.bench.hand.Hands;
 import corewright.bench.port.serial.SerialLinks;
 import corewright.bench.port.socket.SocketLinks;
 import corewright.bench.run.BenchInstruments;
@@ -10,6 +11,7 @@ import corewright.station.work.Dialects;
 import corewright.station.work.Home;
 import corewright.station.work.PortList;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** A bench of the shop, on serial ports or sockets. */
 record RealBench(BenchDescription description, Clock clock) implements Bench {
@@ -20,12 +22,13 @@ record RealBench(BenchDescription description, Clock clock) implements Bench {
   }
 
   @Override
-  public Opened open(Unit unit) {
+  public Opened open(Unit unit, Hands hands) {
     BenchOpener opener =
         new BenchOpener(
             new SocketLinks(clock, new SerialLinks(clock)),
             new Dialects(Home.fromSystem(), Path.of(description.origin().path())),
-            clock);
+            clock,
+            Optional.of(hands));
     return new Ports(description, opener.open(new PortList(clock).bind(description)));
   }
 

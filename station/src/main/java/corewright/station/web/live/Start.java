@@ -1,6 +1,7 @@
 package corewright.station.web.live;
 
 import corewright.bench.record.HandReading;
+import corewright.station.work.SecondPerson;
 import java.util.Map;
 import java.util.Optional;
 
@@ -16,7 +17,7 @@ record Start(
     String tag,
     String profile,
     String driver,
-    Optional<String> second,
+    Optional<SecondPerson> second,
     Map<String, HandReading> byHand) {
 
   Start {
@@ -24,7 +25,7 @@ record Start(
   }
 
   /** A run in which nobody has read anything elsewhere. */
-  Start(String tag, String profile, String driver, Optional<String> second) {
+  Start(String tag, String profile, String driver, Optional<SecondPerson> second) {
     this(tag, profile, driver, second, Map.of());
   }
 }

@@ -339,7 +339,8 @@ function beside(now, view) {
     });
     put('asked', `asked for ${view.plan.steps[index].load.toFixed(2)} A`);
   }
-  if (now.asks) put('asks', now.asks);
+  if (now.hand ?? now.asks) put('asks', now.hand ?? now.asks); // what a hand must do goes first
+  document.getElementById('asks').classList.toggle('hand', now.hand !== undefined);
   if (now.mean) {
     put('mean', now.mean.v ?? '–');
     put('meanu', now.mean.u ? ' ' + now.mean.u : '');
@@ -393,7 +394,7 @@ function finish(now, source, plate) {
   put('remedy', now.remedy ?? '');
   document.querySelector('#over .form use').setAttribute('href', now.verdict ? '#form-' + now.verdict : '');
   put('step', 'The run is over');
-  put('asks', '');
+  put('asks', now.hand ?? ''); // a load that a hand has set, a hand must switch off
   put('goes', 'the run is over');
   document.getElementById('stopform').hidden = true;
   document.getElementById('nostop').hidden = false;

@@ -1,5 +1,6 @@
 package corewright.station.web.live;
 
+import corewright.bench.hand.Hands;
 import corewright.bench.port.Digitizer;
 import corewright.bench.port.serial.SerialLinks;
 import corewright.bench.port.socket.SocketLinks;
@@ -43,7 +44,7 @@ final class EmulatedForTests implements Bench {
   }
 
   @Override
-  public Opened open(Unit unit) {
+  public Opened open(Unit unit, Hands hands) {
     try {
       EmulatedBench emulated = EmulatedBench.open(UnitParameters.healthy(unit.family()), 5);
       BenchDescription here = description().withPorts(emulated.ports());
