@@ -9,6 +9,9 @@ import corewright.bench.record.Verdict;
 import corewright.fixtures.emulate.EmulatedBench.Setup;
 import corewright.fixtures.emulate.unit.Parameter;
 import corewright.fixtures.emulate.unit.UnitParameters;
+import corewright.measures.MeasuredRun;
+import corewright.measures.Measurement;
+import corewright.measures.Quantity;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Profile;
 import corewright.profiles.Step;
@@ -21,8 +24,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The whole sequence, from the dead check to the discharge: of one family in each build, of all
- * with {@code -Dfull.families=sd48,ie110,pv65}.
+ * The whole sequence, from the dead check to the discharge: as one family arrives in each build; of
+ * all families, as they arrive and as they leave, in {@code .ci/soak/sequence}.
  */
 class FullSequenceTest {
   private static final Catalogue CATALOGUE = Catalogue.ofHome();
@@ -30,22 +33,22 @@ class FullSequenceTest {
       Set.of("dead", "first-power", "rest", "half", "discharge");
 
   /** Nobody entered these, and the profile may be judged without them. */
-  private static final Set<String> BY_HAND = Set.of("pins", "insulation", "key-off");
+  private static final Set<String> BY_HAND =
+      Set.of("pins", "insulation", "key-off", "tap", "cold", "hot");
 
   private final ZooBench bench = new ZooBench(CATALOGUE);
 
-  private ZooBench.Judged run(UnitParameters unit) {
-    return bench.inMemory(Setup.of(unit, 3), CATALOGUE.profile(unit.family() + "-full"));
-  }
-
-  static Stream<String> families() {
-    return Stream.of(System.getProperty("full.families", "pv65").split(","));
+  static Stream<String> profiles() {
+    return Stream.of(System.getProperty("sequence.profiles", "pv65-full").split(","));
   }
 
   @ParameterizedTest
-  @MethodSource("families")
-  void aHealthyUnitPassesAndEveryLimitWasAsked(String family) {
-    ZooBench.Judged judged = run(UnitParameters.healthy(family));
+  @MethodSource("profiles")
+  void aHealthyUnitPassesAndEveryLimitWasAsked(String id) {
+    Profile profile = CATALOGUE.profile(id);
+    UnitParameters unit = UnitParameters.healthy(profile.family());
+    ZooBench.Judged judged = bench.inMemory(Setup.of(unit, 3), profile);
+    Sequenced.say(profile, judged);
     assertEquals(RunEnd.Kind.COMPLETED, judged.end().kind(), judged.end().saw());
     assertEquals(
         Optional.of(Verdict.PASS),
@@ -56,9 +59,28 @@ class FullSequenceTest {
             .filter(f -> f.measurement().isPresent())
             .map(f -> f.limit().id())
             .collect(Collectors.toSet());
-    CATALOGUE.profile(family + "-full").limits().stream()
+    profile.limits().stream()
         .filter(l -> !BY_HAND.contains(l.id()))
         .forEach(l -> assertTrue(asked.contains(l.id()), l.id()));
+    itsPartsAreReadAsTheyAre(unit, judged.run());
+  }
+
+  /** What the emulated unit is made of, which nothing that measures knows: within 3 u. */
+  private static void itsPartsAreReadAsTheyAre(UnitParameters unit, MeasuredRun run) {
+    within(unit.get(Parameter.CAPACITANCE), run, Quantity.PULSED_CAPACITANCE);
+    within(unit.get(Parameter.ESR) + unit.get(Parameter.LEAD), run, Quantity.PULSED_ESR);
+    within(unit.get(Parameter.LOCK_OUT_OFF), run, Quantity.LOCK_OUT_OFF);
+    within(unit.get(Parameter.LOCK_OUT_ON), run, Quantity.LOCK_OUT_ON);
+    within(1 / unit.get(Parameter.PERIOD), run, Quantity.BURST_FUNDAMENTAL);
+    double bleeder_s = unit.get(Parameter.BLEED) * unit.get(Parameter.CAPACITANCE) * Math.log(2);
+    double half_s = run.reading(Quantity.DECAY_HALF).measurement().orElseThrow().value();
+    // The charge that the input's capacitor still gives after the feed is gone.
+    assertEquals(1, half_s / bleeder_s, 0.02, "half after " + half_s + " s");
+  }
+
+  private static void within(double truth, MeasuredRun run, Quantity quantity) {
+    Measurement read = run.reading(quantity).measurement().orElseThrow();
+    assertEquals(truth, read.value(), read.expanded(3), quantity + " " + read);
   }
 
   /** What no hold shows: each is seen by the one step that is there for it. */
