@@ -51,16 +51,34 @@ final class Dossiers {
       }
       told.add(event);
     }
-    return told.core.map(
-        core ->
+    return told.soFar();
+  }
+
+  /** Every visit, from the events of one unit, the first first. */
+  static List<Dossier> visits(Handle handle, List<Event> events) {
+    Dossiers told = new Dossiers(handle);
+    List<Dossier> visits = new ArrayList<>();
+    for (Event event : events) {
+      if (EventKind.beginsAVisit(event.kind())) {
+        told.soFar().ifPresent(visits::add);
+      }
+      told.add(event);
+    }
+    told.soFar().ifPresent(visits::add);
+    return visits;
+  }
+
+  private Optional<Dossier> soFar() {
+    return core.map(
+        c ->
             new Dossier(
-                core,
-                told.visit,
-                List.copyOf(told.answers.values()),
-                told.identification,
-                List.copyOf(told.runs.values()),
-                told.decision,
-                told.rebuild));
+                c,
+                visit,
+                List.copyOf(answers.values()),
+                identification,
+                List.copyOf(runs.values()),
+                decision,
+                rebuild));
   }
 
   private void add(Event event) {

@@ -52,12 +52,12 @@ final class Finder {
    *
    * @param condition that holds for the others, and that they have left
    */
-  static List<Found> sharing(Handle handle, String tag, String condition, Object... values) {
+  static List<Found> sharing(Handle handle, String tag, String condition, List<Object> values) {
     Finder finder = new Finder(handle);
     finder.conditions.add("u.tag <> ?");
     finder.values.add(tag);
     finder.conditions.add(condition);
-    finder.values.addAll(List.of(values));
+    finder.values.addAll(values);
     return finder.ask("sibling");
   }
 

@@ -80,6 +80,15 @@ public final class Ledger extends UnitRecord implements AutoCloseable {
     return database.read(handle -> Siblings.of(handle, Tags.read(tag)));
   }
 
+  /**
+   * The same counted, in the same order: quick where thousands share.
+   *
+   * @param most how many tags of each are told, at least 1
+   */
+  public List<Sharing> sharing(String tag, int most) {
+    return database.read(handle -> Siblings.counted(handle, Tags.read(tag), most));
+  }
+
   /** Tags of all units of a family, in order. */
   public List<String> units(String family) {
     return database.read(

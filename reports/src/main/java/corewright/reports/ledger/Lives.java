@@ -2,6 +2,7 @@ package corewright.reports.ledger;
 
 import corewright.bench.life.Life;
 import corewright.bench.life.Stage;
+import corewright.bench.record.Dossier;
 import corewright.profiles.Grade;
 import java.util.List;
 import java.util.Map;
@@ -43,19 +44,43 @@ public final class Lives {
 
   /** Everything that was ever written down about one unit, in the order it was written. */
   public List<Happened> history(String tag) {
+    return database.read(handle -> told(Events.of(handle, Tags.read(tag))));
+  }
+
+  /**
+   * A unit's life in one look: what others write meanwhile is in all of it or in nothing of it.
+   *
+   * @param visits the first first
+   * @param history in the order it was written
+   * @param files as {@link #attached}
+   */
+  public record Whole(
+      Standing standing, List<Dossier> visits, List<Happened> history, List<Attached> files) {}
+
+  /** Everything about one unit. */
+  public Whole whole(String tag) {
+    String known = Tags.read(tag);
     return database.read(
-        handle ->
-            Events.of(handle, Tags.read(tag)).stream()
-                .map(
-                    e ->
-                        new Happened(
-                            e.kind(),
-                            e.at(),
-                            e.who(),
-                            e.tag(),
-                            Json.read(e.body()),
-                            new Head(e.chain(), e.sequence(), e.hash())))
-                .toList());
+        handle -> {
+          List<Event> events = Events.of(handle, known);
+          List<Happened> history = told(events);
+          return new Whole(
+              standing(handle, known), Dossiers.visits(handle, events), history, attached(history));
+        });
+  }
+
+  private static List<Happened> told(List<Event> events) {
+    return events.stream()
+        .map(
+            e ->
+                new Happened(
+                    e.kind(),
+                    e.at(),
+                    e.who(),
+                    e.tag(),
+                    Json.read(e.body()),
+                    new Head(e.chain(), e.sequence(), e.hash())))
+        .toList();
   }
 
   /**
@@ -101,7 +126,11 @@ public final class Lives {
 
   /** Photographs and files of a unit, all visits, oldest first. */
   public List<Attached> attached(String tag) {
-    return history(tag).stream()
+    return attached(history(tag));
+  }
+
+  private static List<Attached> attached(List<Happened> history) {
+    return history.stream()
         .filter(h -> h.kind().equals(EventKind.ATTACHED.id()))
         .map(h -> Json.record(h.body(), Attached.class))
         .toList();

@@ -13,11 +13,10 @@ import org.jdbi.v3.core.Handle;
  * weeks around the work, or the bench and the week of the final test.
  */
 final class Siblings {
-  private static final String WORKER =
-      "u.tag IN (SELECT f.tag FROM fitted f JOIN shipment s ON s.tag = f.tag AND s.visit = f.visit"
-          + " WHERE ";
+  private static final String WORKED =
+      "SELECT f.tag FROM fitted f JOIN shipment s ON s.tag = f.tag AND s.visit = f.visit WHERE ";
   private static final String TESTED =
-      "u.tag IN (SELECT r.tag FROM run r JOIN shipment s ON s.tag = r.tag AND s.visit = r.visit"
+      "SELECT r.tag FROM run r JOIN shipment s ON s.tag = r.tag AND s.visit = r.visit"
           + " WHERE r.purpose = 'ship' AND ";
 
   /** A slip of the hand or of a tool shows in the weeks around it. Common practice, no source. */
@@ -25,40 +24,76 @@ final class Siblings {
 
   private Siblings() {}
 
+  /**
+   * Something that is shared.
+   *
+   * @param what as {@code lot LOT-7}
+   * @param tags asks for the tags of all that share it and left, the unit's own among them
+   */
+  private record Shared(String what, String tags, List<Object> values) {}
+
   /** What is shared, as {@code lot LOT-7}, with the units that share it. */
   static Map<String, List<Found>> of(Handle handle, String tag) {
-    Map<String, List<Found>> shared = new LinkedHashMap<>();
+    Map<String, List<Found>> units = new LinkedHashMap<>();
+    for (Shared shared : shared(handle, tag)) {
+      units.put(
+          shared.what,
+          Finder.sharing(handle, tag, "u.tag IN (" + shared.tags + ")", shared.values));
+    }
+    return units;
+  }
+
+  /** The same counted, with the first of them: thousands are not read to say how many they are. */
+  static List<Sharing> counted(Handle handle, String tag, int most) {
+    List<Sharing> counted = new ArrayList<>();
+    for (Shared shared : shared(handle, tag)) {
+      List<Object> values = new ArrayList<>(shared.values);
+      values.add(tag);
+      values.add(most);
+      List<Integer> count = new ArrayList<>();
+      List<String> first =
+          handle
+              .select(
+                  "WITH who AS MATERIALIZED (SELECT DISTINCT q.tag FROM ("
+                      + shared.tags
+                      + ") q WHERE q.tag <> ?) SELECT tag, (SELECT count(*) FROM who) AS n FROM"
+                      + " who ORDER BY tag LIMIT ?",
+                  values.toArray())
+              .map(
+                  (row, context) -> {
+                    count.add(row.getInt("n"));
+                    return row.getString("tag");
+                  })
+              .list();
+      counted.add(new Sharing(shared.what, count.isEmpty() ? 0 : count.get(0), first));
+    }
+    return counted;
+  }
+
+  private static List<Shared> shared(Handle handle, String tag) {
+    List<Shared> shared = new ArrayList<>();
     for (String lot :
         texts(handle, "SELECT DISTINCT lot FROM fitted WHERE tag = ? ORDER BY 1", tag)) {
-      shared.put("lot " + lot, Finder.sharing(handle, tag, WORKER + "f.lot = ?)", lot));
+      shared.add(new Shared("lot " + lot, WORKED + "f.lot = ?", List.of(lot)));
     }
     for (List<String> work : lastWork(handle, tag)) {
       LocalDate day = LocalDate.parse(work.get(1).substring(0, 10));
       LocalDate from = day.minusDays(AROUND_DAYS);
       LocalDate until = day.plusDays(AROUND_DAYS);
-      shared.put(
-          "technician " + work.get(0) + ", " + from + " to " + until,
-          Finder.sharing(
-              handle,
-              tag,
-              WORKER + "f.who = ? AND f.at >= ? AND f.at < ?)",
-              work.get(0),
-              from.toString(),
-              until.plusDays(1).toString()));
+      shared.add(
+          new Shared(
+              "technician " + work.get(0) + ", " + from + " to " + until,
+              WORKED + "f.who = ? AND f.at >= ? AND f.at < ?",
+              List.of(work.get(0), from.toString(), until.plusDays(1).toString())));
     }
     for (List<String> run : lastFinalTests(handle, tag)) {
       String bench = run.get(0);
       LocalDate monday = monday(run.get(1));
-      String week = monday + " to " + monday.plusDays(6);
-      shared.put(
-          "bench " + bench + ", week " + week,
-          Finder.sharing(
-              handle,
-              tag,
-              TESTED + "r.bench = ? AND r.started >= ? AND r.started < ?)",
-              bench,
-              monday.toString(),
-              monday.plusDays(7).toString()));
+      shared.add(
+          new Shared(
+              "bench " + bench + ", week " + monday + " to " + monday.plusDays(6),
+              TESTED + "r.bench = ? AND r.started >= ? AND r.started < ?",
+              List.of(bench, monday.toString(), monday.plusDays(7).toString())));
     }
     return shared;
   }

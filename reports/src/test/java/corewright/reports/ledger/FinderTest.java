@@ -80,6 +80,12 @@ class FinderTest {
     assertEquals(tags(2, 3), of(shared, "bench bench-1, week 2026-11-23 to 2026-11-29"));
     assertEquals(
         tags(3), of(ledger.siblings(Tags.of(2)), "technician A. Tester, 2026-10-15 to 2027-01-07"));
+    assertEquals(
+        List.of(
+            new Sharing("lot LOT-7", 1, tags(2)),
+            new Sharing("technician M. Reyes, 2026-10-15 to 2027-01-07", 0, tags()),
+            new Sharing("bench bench-1, week 2026-11-23 to 2026-11-29", 2, tags(2))),
+        ledger.sharing(Tags.of(1), 1));
   }
 
   @Test

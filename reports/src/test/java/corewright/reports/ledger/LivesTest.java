@@ -9,6 +9,7 @@ import corewright.bench.life.Act;
 import corewright.bench.life.ClaimClass;
 import corewright.bench.life.ClaimClass.Outcome;
 import corewright.bench.life.Stage;
+import corewright.bench.record.Core;
 import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
 import corewright.profiles.Grade;
@@ -200,6 +201,14 @@ class LivesTest {
     assertEquals(before, raw.views());
     assertEquals("B", ledger.lives().standing(tag).grade());
     assertEquals("x.jpg", ledger.lives().attached(tag).get(0).name());
+    Core again = ledger.dossier(tag).core();
+    ledger.receive(again);
+    Lives.Whole whole = ledger.lives().whole(tag);
+    assertEquals(List.of(ledger.dossier(tag, 1), ledger.dossier(tag)), whole.visits());
+    assertEquals(List.of(2, 0), whole.visits().stream().map(v -> v.runs().size()).toList());
+    assertEquals(ledger.lives().history(tag), whole.history());
+    assertEquals(ledger.lives().standing(tag), whole.standing());
+    assertEquals(ledger.lives().attached(tag), whole.files());
   }
 
   @Test

@@ -4,13 +4,13 @@ import corewright.bench.record.Dossier;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Verdict;
 import corewright.reports.ledger.Attached;
-import corewright.reports.ledger.Found;
 import corewright.reports.ledger.Happened;
 import corewright.reports.ledger.Ledger;
+import corewright.reports.ledger.Lives;
+import corewright.reports.ledger.Sharing;
 import corewright.reports.ledger.Standing;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -19,6 +19,9 @@ import java.util.function.Predicate;
 public final class Lifetimes {
   private static final Set<Verdict> JUDGED =
       Set.of(Verdict.PASS, Verdict.MARGINAL, Verdict.FAIL, Verdict.UNSAFE);
+
+  /** Of more the first are told, and how many they are. */
+  private static final int MOST_SIBLINGS = 30;
 
   private final Ledger ledger;
 
@@ -33,7 +36,7 @@ public final class Lifetimes {
    * @param received the last judged test before it left, or the last at all while it never left
    * @param left the last judged test before it left
    * @param returned the last judged test since it came back
-   * @param siblings who shares a lot, technician, or bench and week, by what is shared
+   * @param siblings how many share a lot, technician, or bench and week
    */
   public record Lifetime(
       Standing standing,
@@ -43,7 +46,7 @@ public final class Lifetimes {
       Optional<RunRecord> left,
       Optional<RunRecord> returned,
       List<Attached> files,
-      Map<String, List<Found>> siblings) {
+      List<Sharing> siblings) {
 
     /** The run that the unit is known by now. */
     public Optional<RunRecord> latest() {
@@ -53,27 +56,24 @@ public final class Lifetimes {
 
   /** Tells the life of one unit. */
   public Lifetime of(String tag) {
-    Standing standing = ledger.lives().standing(tag);
+    Lives.Whole whole = ledger.lives().whole(tag);
+    Dossier now = whole.visits().get(whole.visits().size() - 1);
     List<RunRecord> runs = new ArrayList<>();
-    Dossier now = ledger.dossier(tag);
-    for (int visit = 1; visit < now.visit(); visit++) {
-      runs.addAll(ledger.dossier(tag, visit).runs());
-    }
-    runs.addAll(now.runs());
+    whole.visits().forEach(visit -> runs.addAll(visit.runs()));
     runs.removeIf(r -> r.judgement().verdict().filter(JUDGED::contains).isEmpty());
     Optional<RunRecord> left = last(runs, r -> r.purpose().equals("ship"));
     int leftAt = left.map(runs::indexOf).orElse(runs.size());
     List<RunRecord> before = runs.subList(0, leftAt);
     List<RunRecord> after = runs.subList(Math.min(runs.size(), leftAt + 1), runs.size());
     return new Lifetime(
-        standing,
+        whole.standing(),
         now,
-        ledger.lives().history(tag),
+        whole.history(),
         last(before, r -> r.purpose().equals("arrival")).or(() -> last(before, r -> true)),
         left,
         last(after, r -> !r.purpose().equals("ship")),
-        ledger.lives().attached(tag),
-        ledger.siblings(tag));
+        whole.files(),
+        ledger.sharing(tag, MOST_SIBLINGS));
   }
 
   private static Optional<RunRecord> last(List<RunRecord> runs, Predicate<RunRecord> which) {

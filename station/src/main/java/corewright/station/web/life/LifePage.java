@@ -6,7 +6,7 @@ import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
 import corewright.reports.chart.Numerals;
 import corewright.reports.ledger.Attached;
-import corewright.reports.ledger.Found;
+import corewright.reports.ledger.Sharing;
 import corewright.station.web.Next;
 import corewright.station.web.When;
 import corewright.station.web.did.Purposes;
@@ -45,8 +45,6 @@ public record LifePage(
     List<Past> past,
     String question,
     Next next) {
-  private static final int MOST_SIBLINGS = 30;
-
   /** One curve: {@code style} is the line's class. */
   public record Curve(String style, String words, String run) {}
 
@@ -57,7 +55,7 @@ public record LifePage(
   public record Paper(String kind, String when, String href) {}
 
   /** Who shares something. */
-  public record Shared(String what, int count, List<Found> first, String all) {}
+  public record Shared(String what, int count, List<String> first, String all) {}
 
   static LifePage of(Lifetime life, Numerals numerals, Instant now) {
     Core core = life.now().core();
@@ -93,7 +91,7 @@ public record LifePage(
             .toList(),
         life.files().stream().filter(f -> !f.kind().equals("photo")).toList(),
         papers(life),
-        life.siblings().entrySet().stream().map(e -> shared(e.getKey(), e.getValue())).toList(),
+        life.siblings().stream().map(LifePage::shared).toList(),
         Past.of(life.history()),
         life.standing().question(),
         Next.of(core.tag(), life.standing().life().stage()));
@@ -128,9 +126,13 @@ public record LifePage(
   private static Map<String, RunRecord> runs(Lifetime life) {
     Map<String, RunRecord> runs = new LinkedHashMap<>();
     life.received().ifPresent(r -> runs.put("received", r));
-    life.left().ifPresent(r -> runs.put("left us", r));
+    life.left().ifPresent(r -> runs.put(hasLeft(life) ? "left us" : "before shipping", r));
     life.returned().ifPresent(r -> runs.put("returned", r));
     return runs;
+  }
+
+  private static boolean hasLeft(Lifetime life) {
+    return life.history().stream().anyMatch(h -> h.kind().equals("shipped"));
   }
 
   /** The runs of the picture, in the order in which it draws them. */
@@ -178,11 +180,12 @@ public record LifePage(
     return List.copyOf(papers.values());
   }
 
-  private static Shared shared(String what, List<Found> who) {
+  private static Shared shared(Sharing who) {
+    String what = who.what();
     String all =
         what.startsWith("lot ")
             ? "/shop/find?lot=" + URLEncoder.encode(what.substring(4), StandardCharsets.UTF_8)
             : "";
-    return new Shared(what, who.size(), who.stream().limit(MOST_SIBLINGS).toList(), all);
+    return new Shared(what, who.count(), who.first(), all);
   }
 }
