@@ -5,6 +5,7 @@ import corewright.station.web.door.Door;
 import corewright.station.web.door.DoorBook;
 import corewright.station.web.door.Hosts;
 import corewright.station.web.door.Sparing;
+import corewright.station.web.door.Strays;
 import corewright.station.web.live.BenchPlaces;
 import corewright.station.web.live.Benches;
 import corewright.station.web.place.CorePlaces;
@@ -89,6 +90,7 @@ public final class Console implements AutoCloseable {
         new Sparing(
             (what, who, from) -> house.workshop().ledger().accounts().atTheDoor(what, who, from),
             house.clock());
+    config.jetty.modifyServer(server -> server.setRequestLog(new Strays(book)));
     Pages pages = new Pages(() -> house.workshop().shop().name(), benches::glance);
     Drafts drafts = new Drafts(house.workshop().folders().root().resolve("drafts"));
     Door door =

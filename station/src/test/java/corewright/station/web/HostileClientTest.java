@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.life.Role;
+import corewright.bench.run.Clock;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.Socket;
@@ -13,6 +14,8 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
@@ -29,7 +32,9 @@ class HostileClientTest {
 
   @BeforeAll
   static void open() {
-    owner = Visit.asOwner(shop);
+    Visit.owned(shop);
+    owner = Visit.to(shop, CLOCK);
+    owner.signIn(Visit.OWNER, Visit.PASSWORD);
   }
 
   @AfterAll
@@ -103,6 +108,40 @@ class HostileClientTest {
                 + "\r\nConnection: close\r\n\r\n"
                 + body);
     assertTrue(posted.startsWith("HTTP/1.1 403"), posted);
+    assertWritten("session that is over");
+  }
+
+  /** OWASP: a session ends by itself, after hours without its person and after a long day. */
+  @Test
+  void aSessionThatNobodyUsesIsOver() {
+    account("E. Quist", Role.TECHNICIAN);
+    Visit quist = owner.another();
+    quist.signIn("E. Quist", "slow solder iron");
+    String proof = quist.proof();
+    try {
+      later = Duration.ofMinutes(239);
+      assertEquals(200, quist.get("/").statusCode());
+      later = later.plus(Duration.ofMinutes(241));
+      assertEquals("/in", FirstDayTest.location(quist.get("/")));
+      assertEquals(403, quist.post("/mode", Map.of("mode", "dark"), proof).statusCode());
+    } finally {
+      later = Duration.ZERO;
+    }
+  }
+
+  /** What a role does not allow is refused by the server, whatever page the form came from. */
+  @Test
+  void aStepAboveTheRoleIsRefusedAndWritten() {
+    account("B. Tarn", Role.COUNTER);
+    Visit tarn = owner.another();
+    tarn.signIn("B. Tarn", "slow solder iron");
+    Map<String, String> owns =
+        Map.of("name", "B. Tarn", "role", "OWNER", "password", "longer than 8", "again", "x");
+    for (String path : List.of("/rules/account", "/rules/shop", "/rules/backup", "/rules/sign")) {
+      assertEquals(403, tarn.post(path, owns).statusCode(), path);
+    }
+    assertTrue(tarn.get("/").body().contains("B. Tarn, counter"));
+    assertWritten("step above the role");
   }
 
   @Test
@@ -151,6 +190,7 @@ class HostileClientTest {
         raw("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: close\r\n\r\n");
     assertTrue(answer.matches("(?s)HTTP/1.1 (4\\d\\d|303).*"), answer);
     assertFalse(answer.contains("root:") || answer.contains("SQLite"), answer);
+    assertWritten("path or request that is none");
   }
 
   @Test
@@ -161,6 +201,7 @@ class HostileClientTest {
     String answer = raw(head + "x".repeat(2_000_000));
     assertTrue(answer.isEmpty() || answer.matches("(?s)HTTP/1.1 4\\d\\d.*"), answer);
     assertEquals(200, owner.get("/").statusCode());
+    assertWritten("request too large");
   }
 
   @Test
@@ -192,6 +233,27 @@ class HostileClientTest {
     account("M. Reyes", Role.COUNTER);
     assertTrue(reyes.get("/").body().contains("M. Reyes, counter"));
   }
+
+  /** The computer's own time, and as much later as a test wants. */
+  private static final Clock CLOCK =
+      new Clock() {
+        @Override
+        public long nanos() {
+          return Clock.system().nanos();
+        }
+
+        @Override
+        public Instant wall() {
+          return Clock.system().wall().plus(later);
+        }
+
+        @Override
+        public void pause(Duration time) {
+          Clock.system().pause(time);
+        }
+      };
+
+  private static volatile Duration later = Duration.ZERO;
 
   private static void account(String name, Role role) {
     try (var workshop = Visit.workshop(shop)) {

@@ -102,8 +102,11 @@ public final class Door {
       return Optional.empty();
     }
     boolean byItself = context.path().equals(ASKED_BY_PAGES);
-    return (byItself ? sessions.glance(secret) : sessions.of(secret))
-        .flatMap(s -> role(s.name()).map(role -> new Visitor(s.name(), role, s.proof())));
+    Optional<Sessions.Session> session = byItself ? sessions.glance(secret) : sessions.of(secret);
+    if (session.isEmpty() && !byItself && sessions.isNews(secret)) {
+      book.note("session that is over", "", context);
+    }
+    return session.flatMap(s -> role(s.name()).map(role -> new Visitor(s.name(), role, s.proof())));
   }
 
   private Optional<Role> role(String name) {

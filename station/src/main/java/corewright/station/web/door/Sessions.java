@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.Base64;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Who is signed in. Kept in memory: a restart signs everybody out, drafts stay. */
@@ -14,8 +15,10 @@ final class Sessions {
   private static final Duration IDLE = Duration.ofHours(4);
   private static final Duration LONGEST = Duration.ofHours(14); // a long working day
   private static final int SECRET_BYTES = 32;
+  private static final int MOST_TOLD = 1000;
 
   private final Map<String, Session> open = new ConcurrentHashMap<>();
+  private final Set<String> told = ConcurrentHashMap.newKeySet();
   private final SecureRandom random = new SecureRandom();
   private final Clock clock;
 
@@ -56,6 +59,14 @@ final class Sessions {
   /** The same, without counting as a sign of life: a page asks by itself, and nobody sits there. */
   Optional<Session> glance(String secret) {
     return Optional.ofNullable(open.get(secret)).filter(s -> !s.isOver(clock.wall()));
+  }
+
+  /** Whether nobody was told yet that this secret opens nothing: a page may ask again and again. */
+  boolean isNews(String secret) {
+    if (told.size() >= MOST_TOLD) {
+      told.clear();
+    }
+    return told.add(secret);
   }
 
   void end(String secret) {
