@@ -12,6 +12,9 @@ public final class When {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
 
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+
   private When() {}
 
   /** As {@code 24 Nov 2026, 11:02}. */
@@ -24,6 +27,11 @@ public final class When {
     return moment(Instant.parse(at));
   }
 
+  /** As {@code 11:02}. */
+  public static String time(Instant at) {
+    return TIME.format(at.atZone(HouseClock.zone()));
+  }
+
   /** As {@code 24 Nov 2026}. */
   public static String day(Instant at) {
     return day(local(at));
@@ -31,6 +39,11 @@ public final class When {
 
   public static String day(LocalDate day) {
     return DAY.format(day);
+  }
+
+  /** The same from a text of the record, as {@code 2026-11-24}; empty stays empty. */
+  public static String day(String day) {
+    return day.isEmpty() ? "" : day(LocalDate.parse(day));
   }
 
   /** The day that it was here. */

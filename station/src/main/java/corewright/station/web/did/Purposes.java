@@ -7,7 +7,7 @@ public final class Purposes {
   public static String words(String purpose) {
     return switch (purpose) {
       case "arrival" -> "as received";
-      case "ship" -> "before it left us";
+      case "ship" -> "before shipping";
       case "claim" -> "as returned";
       default -> purpose;
     };

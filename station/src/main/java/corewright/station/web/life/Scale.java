@@ -19,6 +19,10 @@ public record Scale(List<Double> ticks, List<Stretch> here, List<Mark> marks) {
   private static final double EDGE = 24;
   private static final double LETTER = 8.6;
   private static final int MOST_TICKS = 60;
+
+  /** A life that is shorter is told by the time of day. */
+  private static final int HOURS = 20;
+
   private static final Set<String> TOLD =
       Set.of("received", "shipped", "claim opened", "claim closed", "sealed", "run ended");
 
@@ -39,7 +43,9 @@ public record Scale(List<Double> ticks, List<Stretch> here, List<Mark> marks) {
     List<Mark> marks = new ArrayList<>();
     List<double[]> above = new ArrayList<>();
     List<double[]> below = new ArrayList<>();
-    place(marks, above, below, axis.x(now), When.day(now) + ", today", standing, true);
+    boolean today = span.toHours() < HOURS;
+    String end = today ? When.time(now) + ", now" : When.day(now) + ", today";
+    place(marks, above, below, axis.x(now), end, standing, true);
     for (Happened h : history) {
       if (TOLD.contains(h.kind())) {
         String more = Past.words(h);
@@ -48,7 +54,7 @@ public record Scale(List<Double> ticks, List<Stretch> here, List<Mark> marks) {
             above,
             below,
             axis.x(Instant.parse(h.at())),
-            When.day(Instant.parse(h.at())),
+            today ? When.time(Instant.parse(h.at())) : When.day(Instant.parse(h.at())),
             more.length() > 48 ? more.substring(0, 47) + "…" : more,
             false);
       }

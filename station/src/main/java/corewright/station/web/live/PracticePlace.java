@@ -4,6 +4,7 @@ import corewright.bench.record.Disposition;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Verdict;
+import corewright.profiles.Catalogue;
 import corewright.station.demo.SampleBench;
 import corewright.station.web.Pages;
 import corewright.station.web.Place;
@@ -44,7 +45,12 @@ final class PracticePlace implements Place {
   }
 
   private void show(Context context) {
-    pages.show(context, PlaceName.PRACTICE, "practice.jte", Map.of("families", Benches.EMULATED));
+    Catalogue catalogue = benches.practice().workshop().catalogue();
+    pages.show(
+        context,
+        PlaceName.PRACTICE,
+        "practice.jte",
+        Map.of("families", Benches.EMULATED.stream().map(catalogue::family).toList()));
   }
 
   private void take(Context context) {

@@ -85,7 +85,7 @@ public record BuildPage(
         standing.family().variant(id.variant()).map(BuildPage::fate).orElse(""),
         asked.map(cue -> ask(standing, cue)),
         candidates(standing.family(), id),
-        id.conflicts(),
+        id.conflicts().stream().map(c -> plainly(standing.family(), c)).toList(),
         history(id),
         said(standing));
   }
@@ -98,6 +98,16 @@ public record BuildPage(
       case PROBABLE -> "It is probably " + build;
       case UNCERTAIN -> "Not known yet; nearest is " + build;
     };
+  }
+
+  /** Cues by words, not by the names that they have in the family's file. */
+  private static String plainly(Family family, String sentence) {
+    String plain = sentence;
+    for (Cue cue : family.cues()) {
+      String words = cue.id().replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+      plain = plain.replace("'" + cue.id() + "'", words);
+    }
+    return plain.substring(0, 1).toUpperCase(Locale.ROOT) + plain.substring(1);
   }
 
   private static String fate(Variant variant) {

@@ -11,6 +11,8 @@ import corewright.station.web.House;
 import corewright.station.web.Pages;
 import corewright.station.web.Place;
 import corewright.station.web.PlaceName;
+import corewright.station.web.When;
+import corewright.station.web.did.Purposes;
 import corewright.station.web.door.Answers;
 import corewright.station.web.door.Visitor;
 import corewright.station.work.Paperwork;
@@ -37,8 +39,8 @@ public final class HandOver implements Place {
     PAPERS.put("certificate", Paperwork.CERTIFICATE);
     PAPERS.put("letter", Paperwork.LETTER);
     PAPERS.put("label", Paperwork.unitLabel(Label.WIDE));
-    PAPERS.put("install sheet", Paperwork.INSTALL_SHEET);
-    PAPERS.put("mark sheet", Paperwork.MARK_SHEET);
+    PAPERS.put("fitting sheet", Paperwork.INSTALL_SHEET);
+    PAPERS.put("sheet for its hidden mark", Paperwork.MARK_SHEET);
   }
 
   private final House house;
@@ -67,8 +69,20 @@ public final class HandOver implements Place {
       boolean covered,
       String number,
       List<String> papers,
-      List<String> written,
+      List<Written> written,
       Ways ways) {}
+
+  /**
+   * A document that was written on this visit.
+   *
+   * @param words which one it is, as {@code test report}
+   */
+  public record Written(String name, String words) {
+    static Written of(String name) {
+      return new Written(
+          name, name.replaceFirst("^.*-visit-\\d+-", "").replace(".pdf", "").replace('-', ' '));
+    }
+  }
 
   /** Which ways out its stage allows. */
   public record Ways(
@@ -120,16 +134,12 @@ public final class HandOver implements Place {
                 Releasing.covers(dossier, unit.standing().life()),
                 Objects.requireNonNullElse(context.queryParam("seal"), ""),
                 List.copyOf(PAPERS.keySet()),
-                Papers.of(house, unit.tag(), dossier.visit()),
+                Papers.of(house, unit.tag(), dossier.visit()).stream().map(Written::of).toList(),
                 Ways.of(unit.standing().life()))));
   }
 
   private static String words(RunRecord run) {
-    return (run.purpose().equals("ship") ? "as shipped" : "as received")
-        + ", "
-        + run.bench()
-        + ", "
-        + run.profileId();
+    return Purposes.words(run.purpose()) + ", " + run.bench() + ", " + run.profileId();
   }
 
   private void seal(Context context) {
@@ -174,7 +184,7 @@ public final class HandOver implements Place {
         "It has left. "
             + (until.isEmpty()
                 ? "Without a warranty: it was not rebuilt and sealed."
-                : "Covered until " + until + "."));
+                : "Covered until " + When.day(until) + "."));
     Answers.go(context, "/handover/" + tag);
   }
 

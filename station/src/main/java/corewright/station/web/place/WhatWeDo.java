@@ -120,7 +120,7 @@ final class WhatWeDo implements Place {
         .say(context.pathParam("tag"), name, typed.of("answer"), typed.of("by"), visitor.name());
     pages.notice(
         context,
-        "Written down: " + name + ", " + typed.of("answer") + ". Put it before the table again.");
+        "Written down: " + name + ", " + typed.of("answer") + ". Decide it anew by the table.");
     back(context);
   }
 

@@ -148,7 +148,7 @@ public record ShopPage(
   }
 
   private static Open open(OpenToday.Question q) {
-    return new Open(q.tag(), q.question(), q.owner(), q.due(), q.overdue(), q.age_days());
+    return new Open(q.tag(), q.question(), q.owner(), When.day(q.due()), q.overdue(), q.age_days());
   }
 
   private static Owed owed(Deposit d, LocalDate today) {
@@ -156,7 +156,7 @@ public record ShopPage(
         d.number(),
         d.customer(),
         d.amount().toString(),
-        d.due(),
+        When.day(d.due()),
         d.due().compareTo(today.toString()) < 0,
         d.about());
   }

@@ -162,3 +162,8 @@ if (document.getElementById('stopform')) {
 
 // On a phone the places are a strip: the one that is open is seen.
 document.querySelector('.places [aria-current]')?.scrollIntoView({ inline: 'center', block: 'nearest' });
+
+// So is the present moment on the day's scale.
+const day = document.querySelector('.dayw');
+const present = day?.querySelector('.nowj')?.getBoundingClientRect();
+if (present) day.scrollLeft += present.left - day.clientWidth / 2;

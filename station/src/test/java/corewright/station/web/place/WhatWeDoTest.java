@@ -69,7 +69,7 @@ class WhatWeDoTest {
 
     String asks = visit.get(at).body();
     assertTrue(asks.contains("Do you approve the quote?"), asks);
-    assertTrue(asks.contains("customer's question, due"), asks);
+    assertTrue(asks.contains("Whose question: <b>customer</b>, due"), asks);
     assertTrue(visit.get("/decide").body().contains("Answer the question"));
     Map<String, String> rebuild =
         Map.of("to", "REBUILD", "destination", "queue", "why", "he said so on the telephone");

@@ -99,6 +99,7 @@ class WhichBuildTest {
     String doubt = refusal(visit.post(at, week99));
     assertTrue(doubt.contains("1499 would count for nothing"), doubt);
     Visit.location(visit.post(at, Map.of("cue", "dateCode", "read", "1499", "keep", "yes")));
+    assertTrue(visit.get(at).body().contains("Date code was read as 1499"), "in words");
 
     Visit counter = visit.colleague("C. Bell", Role.COUNTER);
     counter.get(at);
