@@ -1,83 +1,123 @@
 package corewright.station.web;
 
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBuffer;
-import java.awt.image.IndexColorModel;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import javax.imageio.ImageIO;
 
 /**
- * Draws the manual's pictures anew: every place of a shop that has something to show, on a desk's
- * screen, a large one, a phone and in the dark. {@code .ci/pictures} runs it; it is no test.
+ * Draws the manual's pictures anew: every page of a shop that has something to show, on a desk's
+ * screen, a large one and a phone, two in the dark. {@code .ci/pictures} runs it; it is no test.
  */
 public final class ManualPictures {
-  private static final int COLOURS = 160;
+  private static final List<Size> SIZES =
+      List.of(
+          new Size(1366, 768, ""), new Size(1920, 1080, "-large"), new Size(390, 844, "-phone"));
 
-  /** What is shown, and under which name. */
-  private static final Map<String, String> PAGES =
-      Map.ofEntries(
-          Map.entry("today", "/"),
-          Map.entry("counter", "/counter"),
-          Map.entry("which-build", "/build/U-00007P"),
-          Map.entry("bench", "/bench/emulated-sd48?tag=U-00004V"),
-          Map.entry("what-it-did", "/did/U-00003X"),
-          Map.entry("what-it-did-void", "/did/U-00006R"),
-          Map.entry("what-we-do", "/decide/U-00002Z"),
-          Map.entry("rebuild", "/rebuild/U-00002Z"),
-          Map.entry("hand-over", "/handover/U-000012"),
-          Map.entry("came-back", "/cameback"),
-          Map.entry("the-shop", "/shop"),
-          Map.entry("house-rules", "/rules"),
-          Map.entry("practice", "/practice"),
-          Map.entry("life", "/unit/U-00004V"));
+  /** What a screen measures, in pixels of a page, and how its pictures' names end. */
+  private record Size(int width, int height, String suffix) {}
 
-  private ManualPictures() {}
+  private final Browser browser;
+  private final Path to;
+  private final Predicate<String> wanted;
+
+  private ManualPictures(Browser browser, Path to, Predicate<String> wanted) {
+    this.browser = browser;
+    this.to = to;
+    this.wanted = wanted;
+  }
 
   /**
    * Draws them.
    *
-   * @param args the folder of a demonstration's shop, and where the pictures go
+   * @param args the folder of a demonstration's shop, and where the pictures go; then the names of
+   *     those that are wanted, all if none is named
    */
   public static void main(String[] args) throws IOException {
-    Path to = Files.createDirectories(Path.of(args[1]));
-    try (Visit visit = Visit.asOwner(Path.of(args[0]));
+    Path shop = Path.of(args[0]);
+    List<String> names = List.of(args).subList(2, args.length);
+    try (Visit first = Visit.to(Files.createTempDirectory("first"));
+        Visit visit = Visit.asOwner(shop);
         Browser browser = Browser.open()) {
+      ManualPictures pictures =
+          new ManualPictures(
+              browser,
+              Files.createDirectories(Path.of(args[1])),
+              name -> names.isEmpty() || names.contains(name));
+      pictures.draw("first-day", first.at("/first?code=2f61c0a95be3"));
+      pictures.draw("sign-in", visit.at("/in"));
       browser.signIn(visit);
-      all(browser, visit, 1366, 768, to, "");
-      all(browser, visit, 390, 844, to, "-phone");
-      browser.size(1920, 1080);
-      draw(browser, visit, "today", to, "-large");
-      draw(browser, visit, "what-it-did", to, "-large");
-      browser.size(1366, 768);
-      browser.go(visit.at("/"));
-      browser.one("form[action='/mode'] button").click();
-      browser.until(
-          () -> browser.one("html").getDomAttribute("data-mode").equals("dark"), "turned dark");
-      draw(browser, visit, "today", to, "-dark");
-      draw(browser, visit, "what-it-did", to, "-dark");
+      pictures.all(new ManualShop(visit, browser));
     }
   }
 
-  private static void all(
-      Browser browser, Visit visit, int width, int height, Path to, String suffix)
-      throws IOException {
-    browser.size(width, height);
-    for (String name : PAGES.keySet().stream().sorted().toList()) {
-      draw(browser, visit, name, to, suffix);
+  private void all(ManualShop shop) throws IOException {
+    for (Map.Entry<String, String> page : ManualShop.PAGES.entrySet()) {
+      draw(page.getKey(), shop.at(page.getValue()));
+    }
+    for (Map.Entry<String, String> page : shop.dropped().entrySet()) {
+      draw(page.getKey(), page.getValue());
+    }
+    dark(shop);
+    shop.open();
+    draw("rebuild-open", shop.at("/rebuild/" + ManualShop.TO_REBUILD));
+    shop.claim();
+    draw("claim", shop.at("/cameback/" + ManualShop.TO_RETURN));
+    String tag = shop.practise();
+    draw("read-by-hand", shop.at(ManualShop.BENCH + "/hand"));
+    shop.run(tag);
+    draw("bench-live", shop.at(ManualShop.BENCH));
+    shop.untilOver();
+    still("bench-over");
+    draw("practised", shop.at("/practice/" + tag));
+    draw("practised-told", shop.at("/practice/" + tag + "?verdict=FAIL&disposition=REBUILD"));
+  }
+
+  private void dark(ManualShop shop) throws IOException {
+    browser.size(1366, 768);
+    browser.go(shop.at("/"));
+    mode("dark");
+    for (String name : List.of("today", "what-it-did")) {
+      if (wanted.test(name)) {
+        browser.go(shop.at(ManualShop.PAGES.get(name)));
+        save(name + "-dark");
+      }
+    }
+    mode("light");
+  }
+
+  private void mode(String mode) {
+    browser.one("form[action='/mode'] button").click();
+    browser.until(
+        () -> browser.one("html").getDomAttribute("data-mode").equals(mode), "turned " + mode);
+  }
+
+  private void draw(String name, String address) throws IOException {
+    if (wanted.test(name)) {
+      for (Size size : SIZES) {
+        browser.size(size.width, size.height);
+        browser.go(address);
+        save(name + size.suffix);
+      }
     }
   }
 
-  private static void draw(Browser browser, Visit visit, String name, Path to, String suffix)
-      throws IOException {
-    browser.go(visit.at(PAGES.get(name)));
+  /** A page that would be another if it were asked for again. */
+  private void still(String name) throws IOException {
+    if (wanted.test(name)) {
+      for (Size size : SIZES) {
+        browser.size(size.width, size.height);
+        save(name + size.suffix);
+      }
+    }
+  }
+
+  private void save(String name) throws IOException {
     browser.until(
         () ->
             Boolean.TRUE.equals(
@@ -85,52 +125,10 @@ public final class ManualPictures {
                     .driver()
                     .executeScript(
                         "return document.fonts.status === 'loaded' && [...document.images]"
-                            + ".every(i => i.complete)")),
+                            + ".every(i => i.complete || i.loading === 'lazy')"
+                            + " && document.getElementById('step')?.textContent !== 'Opening'")),
         "drawn");
     BufferedImage seen = ImageIO.read(new ByteArrayInputStream(browser.picture()));
-    ImageIO.write(few(seen), "png", to.resolve(name + suffix + ".png").toFile());
-  }
-
-  /** The same in the colours that it has most of: a page of this look needs few. */
-  private static BufferedImage few(BufferedImage seen) {
-    Map<Integer, Integer> counts = new HashMap<>();
-    for (int y = 0; y < seen.getHeight(); y++) {
-      for (int x = 0; x < seen.getWidth(); x++) {
-        counts.merge(seen.getRGB(x, y), 1, Integer::sum);
-      }
-    }
-    List<Integer> most = new ArrayList<>(counts.keySet());
-    most.sort(Comparator.comparing((Integer c) -> -counts.get(c)).thenComparing(c -> c));
-    int[] palette = most.stream().limit(COLOURS).mapToInt(Integer::intValue).toArray();
-    IndexColorModel model =
-        new IndexColorModel(8, palette.length, palette, 0, false, -1, DataBuffer.TYPE_BYTE);
-    BufferedImage flat =
-        new BufferedImage(
-            seen.getWidth(), seen.getHeight(), BufferedImage.TYPE_BYTE_INDEXED, model);
-    Map<Integer, Integer> nearest = new HashMap<>();
-    for (int y = 0; y < seen.getHeight(); y++) {
-      for (int x = 0; x < seen.getWidth(); x++) {
-        int colour = seen.getRGB(x, y);
-        int index = nearest.computeIfAbsent(colour, c -> nearest(palette, c));
-        flat.getRaster().setSample(x, y, 0, index);
-      }
-    }
-    return flat;
-  }
-
-  private static int nearest(int[] palette, int colour) {
-    int best = 0;
-    long least = Long.MAX_VALUE;
-    for (int i = 0; i < palette.length; i++) {
-      long red = (palette[i] >> 16 & 255) - (colour >> 16 & 255);
-      long green = (palette[i] >> 8 & 255) - (colour >> 8 & 255);
-      long blue = (palette[i] & 255) - (colour & 255);
-      long apart = red * red + green * green + blue * blue;
-      if (apart < least) {
-        least = apart;
-        best = i;
-      }
-    }
-    return best;
+    ImageIO.write(FewColours.of(seen), "png", to.resolve(name + ".png").toFile());
   }
 }
