@@ -170,10 +170,14 @@ public final class Deposits {
     }
     handle
         .select(
-            "SELECT number FROM deposit WHERE tag = ? AND outcome = 'ACCEPTED' AND settled >="
-                + " (SELECT max(substr(received, 1, 10)) FROM visit WHERE tag = ?)",
+            "SELECT d.number FROM deposit d JOIN event e ON e.tag = d.number AND e.kind = ?"
+                + " WHERE d.tag = ? AND d.outcome = 'ACCEPTED' AND e.position >"
+                + " (SELECT max(position) FROM event WHERE tag = ? AND kind IN (?, ?))",
+            EventKind.DEPOSIT_SETTLED.id(),
             tag,
-            tag)
+            tag,
+            EventKind.RECEIVED.id(),
+            EventKind.BROUGHT.id())
         .mapTo(String.class)
         .findFirst()
         .ifPresent(

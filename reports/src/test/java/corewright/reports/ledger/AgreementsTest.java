@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import corewright.bench.record.Core;
 import corewright.profiles.Grade;
 import corewright.reports.Samples;
 import corewright.reports.ledger.Agreements.Agreement;
@@ -13,6 +14,7 @@ import corewright.reports.ledger.Deposits.Ending;
 import corewright.reports.ledger.Deposits.Settlement;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -107,6 +109,21 @@ class AgreementsTest {
     assertTrue(
         twice.getMessage().contains("has settled deposit " + taken.number() + " already"),
         twice.getMessage());
+  }
+
+  /** Eight in the evening in New York is tomorrow in UTC, in which the ledger's times are. */
+  @Test
+  void aCoreOfTheEveningBringsOneDepositBackTooAndOneThatCameAgainAnother() {
+    Instant evening = Instant.parse("2026-11-27T01:00:00Z");
+    Core late = new Core(Tags.of(1), "sd48", "114", "", "Orrel", "exchange", "", evening, "c");
+    ledger.receive(late);
+    Settlement good = new Settlement(Ending.ACCEPTED, Tags.of(1), Grade.B, 80, "");
+    ledger.deposits().settle(deposit().number(), good, TODAY, "o");
+    String second = deposit().number();
+    assertThrows(LedgerFault.class, () -> ledger.deposits().settle(second, good, TODAY, "o"));
+    ledger.receive(late);
+    assertEquals(
+        "120.40 EUR", ledger.deposits().settle(second, good, TODAY, "o").credit().toString());
   }
 
   @Test
