@@ -2,6 +2,12 @@ package corewright.measures.wave;
 
 /** The last return of a transient into the band around its settled level. */
 final class BandReturn {
+  /** So many deviations of the noise to either side of the band. */
+  private static final double APART = 3;
+
+  /** Beyond so many deviations a few thousand samples of noise hold none: one of 150,000. */
+  private static final double NO_NOISE = 4.5;
+
   private final double[] x;
   private final Transient.Settled settled;
   private final double first_s;
@@ -35,19 +41,26 @@ final class BandReturn {
   /**
    * Half-width of the 95 % interval. Noise of standard deviation s keeps the slow end of a return
    * outside for as long as any of the samples on it may be: the true crossing is not before that of
-   * a band widened by what the largest of them brings. An error of the level acts to both sides.
+   * a band widened by what the largest of them brings, and an error of the level widens it too.
    */
   double halfWidth_s() {
-    double band = settled.band();
-    double at = after_s(band);
-    double crossing =
-        (after_s(band - settled.noise()) - after_s(band + settled.noise())) / 2 * sampleRate_Hz;
-    double wide = NoisyExtreme.halfWidth(settled.noise(), crossing, settled.correlated());
-    double narrow = NoisyExtreme.otherHalfWidth(settled.noise(), crossing, settled.correlated());
-    double earlier = at - after_s(band + Math.hypot(wide, 2 * settled.u()));
-    double later = after_s(band - Math.hypot(narrow, 2 * settled.u())) - at;
     double grid = 1 / sampleRate_Hz; // it was inside at that sample and outside at the one before
-    return Math.hypot(grid, Math.max(earlier, later));
+    double slowness = slowness();
+    double crossing = slowness * settled.noise() * sampleRate_Hz;
+    double wide = NoisyExtreme.halfWidth(settled.noise(), crossing, settled.correlated());
+    return Math.hypot(grid, slowness * Math.hypot(wide, 2 * settled.u()));
+  }
+
+  /**
+   * How long a return takes there, s for each V: between two bands that lie well apart, since a
+   * single sample of noise may end either. The inner one still lies outside of the noise.
+   */
+  private double slowness() {
+    double noise = Math.hypot(settled.noise(), settled.u());
+    double out = APART * noise;
+    double in = Math.max(0, Math.min(out, settled.band() - NO_NOISE * noise));
+    double apart_s = after_s(settled.band() - in) - after_s(settled.band() + out);
+    return noise > 0 ? apart_s / (in + out) : 0;
   }
 
   private int lastOutside(double band) {

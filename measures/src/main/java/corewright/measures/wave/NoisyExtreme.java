@@ -33,12 +33,6 @@ public final class NoisyExtreme {
     return sd * (bias + NORMAL_95 * scatter(bias));
   }
 
-  /** The same to the other side, where the bias helps; never below 0. */
-  public static double otherHalfWidth(double sd, double count, double correlated) {
-    double bias = bias(count, correlated);
-    return sd * Math.max(0, NORMAL_95 * scatter(bias) - bias);
-  }
-
   /** How far beyond the extreme of so many samples lie those that noise could have made it. */
   static double reach(double sd, double count, double correlated) {
     return (bias(count, correlated) + 1) * sd;
