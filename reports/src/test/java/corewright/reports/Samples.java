@@ -7,6 +7,7 @@ import corewright.bench.record.Diagnosis;
 import corewright.bench.record.Disposition;
 import corewright.bench.record.EquipmentUsed;
 import corewright.bench.record.Finding;
+import corewright.bench.record.Finding.Outcome;
 import corewright.bench.record.Identification;
 import corewright.bench.record.Judgement;
 import corewright.bench.record.Qualifier;
@@ -201,12 +202,46 @@ public final class Samples {
 
   /** The same run with another verdict. */
   public static RunRecord rejudged(RunRecord run) {
+    return judged(run, Verdict.PASS, run.judgement().findings());
+  }
+
+  /** A run that found the output in the cold, and a run's usual finding, to be so. */
+  public static RunRecord cold(String id, String tag, Outcome cold, Outcome usual) {
+    Limit limit =
+        new Limit(
+            "cold",
+            Quantity.COLD_OUTPUT,
+            Limit.Side.AT_LEAST,
+            45,
+            43,
+            1.9,
+            Double.POSITIVE_INFINITY,
+            true,
+            "an invented limit");
+    RunRecord run = run(id, tag);
+    Finding first = run.judgement().findings().get(0);
+    return judged(
+        run,
+        Verdict.FAIL,
+        List.of(
+            new Finding(
+                first.limit(),
+                first.hold(),
+                first.measurement(),
+                usual,
+                first.margin(),
+                first.conformity(),
+                ""),
+            new Finding(limit, 0, Optional.empty(), cold, Optional.empty(), Optional.empty(), "")));
+  }
+
+  private static RunRecord judged(RunRecord run, Verdict verdict, List<Finding> findings) {
     Judgement judged =
         new Judgement(
-            Optional.of(Verdict.PASS),
+            Optional.of(verdict),
             run.judgement().qualifier(),
             run.judgement().decisionRule(),
-            run.judgement().findings(),
+            findings,
             run.judgement().reasons());
     return new RunRecord(
         run.id(),

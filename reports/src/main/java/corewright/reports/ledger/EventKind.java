@@ -35,6 +35,7 @@ enum EventKind {
   SCRAPPED("scrapped", Act.SCRAP),
   STEPPED_BACK("stepped back", Act.STEP_BACK),
   GRADED("graded"),
+  PROMISED("promised"),
   ATTACHED("attached"),
   CLAIM_OPENED("claim opened"),
   CLAIM_CLOSED("claim closed"),

@@ -4,6 +4,7 @@ import corewright.bench.life.Life;
 import corewright.bench.life.Stage;
 import corewright.bench.record.Dossier;
 import corewright.profiles.Grade;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;
@@ -116,6 +117,26 @@ public final class Lives {
                 EventKind.GRADED,
                 tag,
                 Json.tree(Map.of("grade", grade.name(), "why", why))));
+  }
+
+  /**
+   * Notes the day until which the customer shall have the unit back; the last one said counts.
+   *
+   * @throws LedgerFault if the unit is not here
+   */
+  public void promise(String tag, LocalDate until, String who) {
+    String known = Tags.read(tag);
+    database.write(
+        handle -> {
+          Stage stage = standing(handle, known).life().stage();
+          if (!stage.inTheShop()) {
+            throw new LedgerFault(
+                known + " is " + stage.words() + ": there is nothing to promise",
+                "A day is promised for a unit that is here");
+          }
+          return appender.append(
+              handle, who, EventKind.PROMISED, known, Json.tree(Map.of("until", until.toString())));
+        });
   }
 
   /** Notes a photograph or file, which is kept elsewhere under its hash. */

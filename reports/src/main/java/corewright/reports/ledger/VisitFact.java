@@ -16,6 +16,10 @@ import java.util.Optional;
  * @param sealed whether a seal holds, or held when it left
  * @param stage where the visit ended: the unit's stage, or {@code SHIPPED} for an earlier visit
  * @param shipped when it left; empty: it is here
+ * @param cold outcome of the last test in the cold before anything was done to it, {@code ALONE}
+ *     where nothing else of that run failed; empty: none was made
+ * @param hot likewise in the heat
+ * @param promised until when the customer should have it; empty: nobody promised
  */
 public record VisitFact(
     String tag,
@@ -32,4 +36,7 @@ public record VisitFact(
     String technician,
     boolean sealed,
     String stage,
-    Optional<LocalDate> shipped) {}
+    Optional<LocalDate> shipped,
+    String cold,
+    String hot,
+    Optional<LocalDate> promised) {}

@@ -1,6 +1,7 @@
 package corewright.reports.ledger;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import corewright.measures.Quantity;
 import java.util.EnumSet;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
@@ -37,6 +38,24 @@ final class VisitView {
           + " AND (x.voided IS NULL OR (visit.shipped <> '' AND x.voided > visit.shipped)) LIMIT 1)"
           + " held) WHERE tag = ? AND number = ?";
 
+  /**
+   * Of the last run before the rebuild that says; {@code ALONE} where nothing else in it failed.
+   */
+  private static final String AT_TEMPERATURE =
+      "coalesce((SELECT CASE WHEN f.outcome = 'FAIL' AND NOT EXISTS (SELECT 1 FROM finding o WHERE"
+          + " o.run = f.run AND o.outcome = 'FAIL' AND o.quantity <> f.quantity) THEN 'ALONE' ELSE"
+          + " f.outcome END FROM run x JOIN finding f ON f.run = x.id WHERE"
+          + OF_VISIT
+          + " AND x.purpose <> 'ship' AND f.quantity = '%s' AND f.outcome <> 'NOT_MEASURED' ORDER"
+          + " BY x.started DESC, x.id DESC LIMIT 1), '')";
+
+  private static final String TEMPERATURES =
+      "UPDATE visit SET cold = "
+          + AT_TEMPERATURE.formatted(Quantity.COLD_OUTPUT.id())
+          + ", hot = "
+          + AT_TEMPERATURE.formatted(Quantity.HOT_OUTPUT.id())
+          + " WHERE tag = ? AND number = ?";
+
   /** The unit is one thing: what is known of it holds for its earlier visits too. */
   private static final String UNIT =
       "UPDATE visit SET family = (SELECT u.family FROM unit u WHERE u.tag = visit.tag), variant ="
@@ -62,6 +81,9 @@ final class VisitView {
   static void apply(Handle handle, String tag, EventKind kind, JsonNode body, int visit) {
     if (!Acts.of(kind, body).isEmpty()) {
       handle.execute(UNIT, visit, tag);
+    }
+    if (kind == EventKind.RUN_ENDED) {
+      handle.execute(TEMPERATURES, tag, visit);
     }
     if (CHANGING.contains(kind)) {
       handle.execute(COME_TO, tag, visit);

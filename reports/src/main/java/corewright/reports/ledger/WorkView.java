@@ -3,7 +3,7 @@ package corewright.reports.ledger;
 import com.fasterxml.jackson.databind.JsonNode;
 import org.jdbi.v3.core.Handle;
 
-/** What was fitted, sealed, shipped, graded, attached and claimed, as rows. */
+/** What was fitted, sealed, shipped, graded, promised, attached and claimed, as rows. */
 final class WorkView {
   private WorkView() {}
 
@@ -36,6 +36,12 @@ final class WorkView {
       case GRADED ->
           handle.execute(
               "UPDATE life SET grade = ? WHERE tag = ?", body.get("grade").asText(), event.tag());
+      case PROMISED ->
+          handle.execute(
+              "UPDATE visit SET promised = ? WHERE tag = ? AND number = ?",
+              body.get("until").asText(),
+              event.tag(),
+              visit);
       case ATTACHED ->
           handle.execute(
               "INSERT INTO attached (tag, visit, sha256, name, kind, note, who, at)"

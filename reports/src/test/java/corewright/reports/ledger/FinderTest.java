@@ -1,9 +1,11 @@
 package corewright.reports.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.life.Act;
+import corewright.bench.record.Finding.Outcome;
 import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
 import corewright.reports.Samples;
@@ -113,7 +115,10 @@ class FinderTest {
             "A. Tester",
             true,
             "SHIPPED",
-            Optional.of(day)),
+            Optional.of(day),
+            "",
+            "",
+            Optional.empty()),
         facts.get(1));
     assertEquals("RECEIVED", facts.get(3).stage());
     assertEquals("", facts.get(3).disposition());
@@ -128,6 +133,36 @@ class FinderTest {
             .orElseThrow();
     assertEquals("SHIPPED", earlier.stage());
     assertTrue(earlier.sealed());
+  }
+
+  /** Told of what a core did before the rebuild: another fault beside it, alone, or not at all. */
+  @Test
+  void aVisitTellsWhatTheColdAloneBroughtToLightAndWhatWasPromised() {
+    String tag = Tags.of(4);
+    ledger.runEnded(Samples.cold("c1", tag, Outcome.FAIL, Outcome.FAIL));
+    assertEquals("FAIL", fact(tag).cold());
+    ledger.runEnded(Samples.cold("c2", tag, Outcome.FAIL, Outcome.PASS));
+    assertEquals("ALONE", fact(tag).cold());
+    assertEquals("", fact(tag).hot());
+    ledger.runEnded(Samples.cold("c3", tag, Outcome.NOT_MEASURED, Outcome.PASS));
+    assertEquals("ALONE", fact(tag).cold(), "what was not measured says nothing");
+    LocalDate day = LocalDate.of(2026, 12, 4);
+    ledger.lives().promise(tag, day.minusDays(2), "x");
+    ledger.lives().promise(tag, day, "x");
+    assertEquals(Optional.of(day), fact(tag).promised());
+    LedgerFault gone =
+        assertThrows(LedgerFault.class, () -> ledger.lives().promise(Tags.of(1), day, "x"));
+    assertTrue(gone.getMessage().contains("is shipped"), gone.getMessage());
+    List<String> before = new Raw(kept.url(folder)).views();
+    ledger.custody().rebuildViews();
+    assertEquals(before, new Raw(kept.url(folder)).views());
+  }
+
+  private VisitFact fact(String tag) {
+    return ledger.facts().visits().stream()
+        .filter(v -> v.tag().equals(tag))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.life.Act;
 import corewright.bench.life.Role;
+import corewright.bench.record.Finding.Outcome;
 import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
 import corewright.profiles.Grade;
@@ -45,7 +46,7 @@ class SchemaStepsTest {
   private static final int KEEPS_ITS_VIEWS = 11;
 
   /** Schemas that more could be written down with than with the one before. */
-  private static final NavigableSet<Integer> RICHER = new TreeSet<>(Set.of(1, 5, 6, 7, 9, 11));
+  private static final NavigableSet<Integer> RICHER = new TreeSet<>(Set.of(1, 5, 6, 7, 9, 11, 13));
 
   @TempDir private static Path shared;
   @TempDir private Path folder;
@@ -106,7 +107,7 @@ class SchemaStepsTest {
     ledger.answers(TAG, Samples.answers());
     ledger.identified(TAG, Samples.identification(), WHO);
     ledger.runBegun(Samples.begun("a", TAG));
-    ledger.runEnded(Samples.run("a", TAG));
+    ledger.runEnded(Samples.cold("a", TAG, Outcome.FAIL, Outcome.PASS));
     ledger.runBegun(Samples.begun("b", TAG));
     ledger.decided(TAG, Samples.rebuild(), WHO);
     ledger
@@ -130,6 +131,9 @@ class SchemaStepsTest {
     }
     if (schema >= 11) {
       ledger.books().bring(List.of(page("7", ""), page("8", "2019-03-11")), OWNER);
+    }
+    if (schema >= 13) {
+      ledger.lives().promise(TAG, TODAY, OWNER);
     }
   }
 

@@ -52,8 +52,9 @@ class VisitRowsTest {
               PreparedBatch visits =
                   handle.prepareBatch(
                       "INSERT INTO visit (tag, number, received_by, customer, received, family,"
-                          + " variant, mode, ship_bench, technician, sealed, stage) VALUES (?, ?,"
-                          + " 'x', 'K-1', '2026-11-26T08:00:00Z', ?, ?, ?, ?, ?, 1, 'OPEN')");
+                          + " variant, mode, ship_bench, technician, sealed, stage, cold, hot,"
+                          + " promised) VALUES (?, ?, 'x', 'K-1', '2026-11-26T08:00:00Z', ?, ?, ?,"
+                          + " ?, ?, 1, 'OPEN', ?, ?, '2026-11-26')");
               for (VisitFact v : written) {
                 units.add(v.tag());
                 visits.add(
@@ -63,7 +64,9 @@ class VisitRowsTest {
                     v.variant(),
                     v.mode(),
                     v.shipBench(),
-                    v.technician());
+                    v.technician(),
+                    v.cold(),
+                    v.hot());
               }
               units.execute();
               visits.execute();
@@ -91,7 +94,10 @@ class VisitRowsTest {
             other,
             true,
             "OPEN",
-            Optional.empty()));
+            Optional.empty(),
+            other,
+            other,
+            Optional.of(DAY)));
   }
 
   private String name() {

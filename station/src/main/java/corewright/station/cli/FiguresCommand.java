@@ -20,9 +20,11 @@ import picocli.CommandLine.Spec;
     name = "figures",
     mixinStandardHelpOptions = true,
     description = {
-      "Counts the record: yield, first-pass yield, no fault found, suppliers, confirmed faults and"
+      "Counts the record: yield, first-pass yield, no fault found and in which air it was looked"
+          + " for, promises kept, suppliers, confirmed faults and"
           + " what was expected of them, returns by ship month, survival (Kaplan and Meier),"
-          + " Weibull, turnaround; open questions and deposits as of today. Each with n and its 95"
+          + " Weibull, turnaround; work in progress, days of cover, open"
+          + " questions and deposits as of today. Each with n and its 95"
           + " %% interval; --json and the CSV of --charts name the tags behind every number."
     },
     footer = {

@@ -35,6 +35,9 @@ record FiguresFiles(FigureFolder to) {
           f.firstPassByTechnician());
       rates("first-pass-bench", "Final test passed at once, by bench", f.firstPassByBench());
       rates("no-fault-found", "No fault found", f.noFaultFound());
+      rates("no-fault-by-test", "No fault found, by what was tested", f.noFaultByTest());
+      rates("failed-nowhere-else", "Failed in the cold or heat alone", f.failedNowhereElse());
+      rates("promises-kept", "Promises kept", f.promisesKept());
       rates("suppliers", "Bought cores that could be sold, by supplier", f.suppliers());
       rates("confirmed-faults", "Faults confirmed by teardown", f.faults());
       expected(f);

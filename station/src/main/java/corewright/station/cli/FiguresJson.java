@@ -24,6 +24,9 @@ final class FiguresJson {
     rates(json.putArray("firstPassByTechnician"), f.firstPassByTechnician());
     rates(json.putArray("firstPassByBench"), f.firstPassByBench());
     rates(json.putArray("noFaultFound"), f.noFaultFound());
+    rates(json.putArray("noFaultByTest"), f.noFaultByTest());
+    rates(json.putArray("failedNowhereElse"), f.failedNowhereElse());
+    rates(json.putArray("promisesKept"), f.promisesKept());
     rates(json.putArray("suppliers"), f.suppliers());
     rates(json.putArray("confirmedFaults"), f.faults());
     rates(json.putArray("confirmedAsPredicted"), List.of(f.predicted()));

@@ -25,6 +25,9 @@ final class FiguresText {
     rates("First-pass yield by technician", f.firstPassByTechnician());
     rates("First-pass yield by bench", f.firstPassByBench());
     rates("No fault found", f.noFaultFound());
+    rates("No fault found, by what was tested", f.noFaultByTest());
+    rates("Failed nowhere else, of those tested there", f.failedNowhereElse());
+    rates("Promises kept", f.promisesKept());
     rates("Yield by supplier, ranked from n = " + ShopFigures.ENOUGH_TO_RANK, f.suppliers());
     rates("Confirmed faults", f.faults());
     rates("Confirmed as predicted", List.of(f.predicted()));

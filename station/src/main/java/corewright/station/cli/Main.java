@@ -55,6 +55,7 @@ public final class Main implements Runnable {
           MoveCommand.class,
           PortsCommand.class,
           PracticeCommand.class,
+          PromiseCommand.class,
           QuoteCommand.class,
           ReceiveCommand.class,
           ReleaseCommand.class,

@@ -8,6 +8,7 @@ import corewright.station.work.Intake.Known;
 import corewright.station.work.Refused;
 import corewright.station.work.Workshop;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -74,6 +75,12 @@ final class ReceiveCommand implements Callable<Integer> {
   private @Nullable Grade grade;
 
   @Option(
+      names = "--promised",
+      paramLabel = "DATE",
+      description = "Until when the customer shall have it back.")
+  private @Nullable LocalDate promised;
+
+  @Option(
       names = "--namesake",
       description = "Its serial is known here, and it is another unit all the same.")
   private boolean namesake;
@@ -93,7 +100,13 @@ final class ReceiveCommand implements Callable<Integer> {
       if (quote != null) {
         workshop.ledger().agreements().free(quote, tag == null ? "" : tag);
       }
+      if (promised != null) {
+        PromiseCommand.require(promised, workshop.today());
+      }
       String given = workshop.arrival().receive(seen, Optional.ofNullable(tag));
+      if (promised != null) {
+        workshop.ledger().lives().promise(given, promised, step.by);
+      }
       if (grade != null) {
         workshop.ledger().lives().grade(given, grade, grade.words(), step.by);
       }

@@ -1,6 +1,7 @@
 package corewright.station.work;
 
 import corewright.reports.ledger.VisitFact;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -11,6 +12,9 @@ import java.util.function.Predicate;
 
 /** Rates among visits: which count, what they are counted among, and how they are split. */
 final class Rates {
+  /** As {@link VisitFact#cold} says it. */
+  private static final String ALONE = "ALONE";
+
   private Rates() {}
 
   /** Rebuilds that can be sold among those that are finished, by variant. */
@@ -30,6 +34,46 @@ final class Rates {
         v -> !v.disposition().isEmpty() && !v.disposition().equals("PENDING"),
         v -> v.disposition().equals("RETURN") && v.arrival().equals("PASS"),
         split);
+  }
+
+  /** What a diagnosis without a fault rests on: in which air the core was tested as it came. */
+  static String tested(VisitFact v) {
+    boolean cold = !v.cold().isEmpty();
+    boolean hot = !v.hot().isEmpty();
+    return cold && hot
+        ? "tested cold and hot"
+        : cold ? "tested cold" : hot ? "tested hot" : "at room temperature alone";
+  }
+
+  /** Cores that failed nowhere else, among those tested cold, and among those tested hot. */
+  static List<Rate> failedNowhereElse(List<VisitFact> visits) {
+    List<Rate> rates =
+        new ArrayList<>(
+            by(
+                visits,
+                v -> !v.cold().isEmpty(),
+                v -> v.cold().equals(ALONE),
+                v -> "in the cold alone"));
+    rates.addAll(
+        by(visits, v -> !v.hot().isEmpty(), v -> v.hot().equals(ALONE), v -> "in the heat alone"));
+    return rates;
+  }
+
+  /** Units that left until the day that was promised; open is what is here and not due yet. */
+  static List<Rate> promisesKept(List<VisitFact> visits, LocalDate today) {
+    return by(
+        visits,
+        v ->
+            v.promised()
+                .filter(day -> v.shipped().isPresent() || isMissed(v, day, today))
+                .isPresent(),
+        v -> v.shipped().isPresent() && !v.shipped().get().isAfter(v.promised().orElseThrow()),
+        v -> "");
+  }
+
+  /** What was taken apart or scrapped was replaced, and its own day counts no more. */
+  private static boolean isMissed(VisitFact v, LocalDate day, LocalDate today) {
+    return day.isBefore(today) && !v.stage().equals("HARVESTED") && !v.stage().equals("SCRAPPED");
   }
 
   static List<Rate> by(

@@ -25,6 +25,9 @@ import java.util.stream.Stream;
  * @param firstPassByTechnician final tests passed at the first try
  * @param firstPassByBench likewise
  * @param noFaultFound of everything decided about, then by customer
+ * @param noFaultByTest the same by the air in which the cores were tested
+ * @param failedNowhereElse what only the cold, and only the heat, brought to light
+ * @param promisesKept of units that were promised for a day, and have left or are late
  * @param suppliers yield of bought cores by supplier; in order of yield only where n is enough
  * @param faults confirmed by teardown, most frequent first
  * @param predicted share of confirmed faults that were the expected ones
@@ -40,6 +43,9 @@ public record ShopFigures(
     List<Rate> firstPassByTechnician,
     List<Rate> firstPassByBench,
     List<Rate> noFaultFound,
+    List<Rate> noFaultByTest,
+    List<Rate> failedNowhereElse,
+    List<Rate> promisesKept,
     List<Rate> suppliers,
     List<Rate> faults,
     Rate predicted,
@@ -111,6 +117,9 @@ public record ShopFigures(
         Rates.firstPass(visits, v -> v.technician().isEmpty() ? "(nobody named)" : v.technician()),
         Rates.firstPass(visits, VisitFact::shipBench),
         noFault,
+        Rates.noFaultFound(visits, Rates::tested),
+        Rates.failedNowhereElse(visits),
+        Rates.promisesKept(visits, today),
         suppliers(visits),
         pareto(faults),
         new Rate(

@@ -39,7 +39,7 @@ class FiguresCommandTest {
     assertEquals("months,at_risk,failed,in_service,low95,high95,tags", row(out, "lifetimes", 0));
     assertTrue(row(out, "in-work", 1).startsWith("pending,1,0,0," + tag));
     assertTrue(said.contains("pending: n = 1, median 0 d, oldest 0 d (" + tag + ")"), said);
-    assertEquals(16, Files.list(out).filter(f -> f.toString().endsWith(".csv")).count());
+    assertEquals(19, Files.list(out).filter(f -> f.toString().endsWith(".csv")).count());
     assertEquals(1, execute(new StringWriter(), "figures", "--charts", out.toString()));
     assertTrue(err.toString().contains("is there already"), err.toString());
   }

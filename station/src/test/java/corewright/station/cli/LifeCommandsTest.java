@@ -194,6 +194,8 @@ class LifeCommandsTest extends ShopCommands {
     refused("does not come in as 'gift'", "receive", "--family=ref48", "--mode=gift");
     refused("does not come in as 'gift'", "quote", "--customer=O", "--family=ref48", "--mode=gift");
     assertEquals(1, json("board").get("identified").size());
+    refused("2020-01-31 is over", "promise", tag, "--until=2020-01-31");
+    json("promise", tag, "--until=2999-12-31");
     json("receive", "--family=ref48", "--serial=R-78", "--namesake", "--mode=test only");
     assertEquals(2, json("board").get("identified").size());
   }

@@ -339,7 +339,76 @@ class ShopFiguresTest {
         "M. Reyes",
         sealed,
         stage,
-        shipped.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(shipped)));
+        shipped.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(shipped)),
+        "",
+        "",
+        Optional.empty());
+  }
+
+  /**
+   * A visit that was decided about: what it did as it came, and when it should have left and did.
+   */
+  private void decided(
+      String tag,
+      String to,
+      String arrival,
+      String cold,
+      String hot,
+      String promised,
+      String left) {
+    visits.add(
+        new VisitFact(
+            tag,
+            1,
+            "sd48",
+            "A1",
+            "repair",
+            "Orrel",
+            LocalDate.of(2026, 10, 1),
+            to,
+            arrival,
+            "",
+            "",
+            "",
+            false,
+            left.isEmpty() ? "TO_RETURN" : "SHIPPED",
+            left.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(left)),
+            cold,
+            hot,
+            promised.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(promised))));
+  }
+
+  @Test
+  void noFaultFoundIsToldByTheAirInWhichItWasLookedFor() {
+    decided("U-1", "RETURN", "PASS", "PASS", "PASS", "", "");
+    decided("U-2", "REBUILD", "FAIL", "ALONE", "PASS", "", "");
+    decided("U-3", "RETURN", "PASS", "", "", "", "");
+    decided("U-4", "REBUILD", "FAIL", "FAIL", "", "", "");
+    decided("U-5", "REBUILD", "FAIL", "", "ALONE", "", "");
+    assertEquals(
+        List.of(
+            new Rate("at room temperature alone", List.of("U-3"), List.of()),
+            new Rate("tested cold", List.of(), List.of("U-4")),
+            new Rate("tested cold and hot", List.of("U-1"), List.of("U-2")),
+            new Rate("tested hot", List.of(), List.of("U-5"))),
+        figures().noFaultByTest());
+    assertEquals(
+        List.of(
+            new Rate("in the cold alone", List.of("U-2"), List.of("U-1", "U-4")),
+            new Rate("in the heat alone", List.of("U-5"), List.of("U-1", "U-2"))),
+        figures().failedNowhereElse());
+  }
+
+  /** Today is the 25th: what is here and due today is neither kept nor broken yet. */
+  @Test
+  void aPromiseIsKeptOnItsDayAndBrokenAfterIt() {
+    decided("U-1", "RETURN", "FAIL", "", "", "2026-11-10", "2026-11-10");
+    decided("U-2", "RETURN", "FAIL", "", "", "2026-11-10", "2026-11-11");
+    decided("U-3", "RETURN", "FAIL", "", "", "2026-11-24", "");
+    decided("U-4", "RETURN", "FAIL", "", "", "2026-11-25", "");
+    decided("U-5", "RETURN", "FAIL", "", "", "", "2026-11-10");
+    assertEquals(
+        List.of(new Rate("", List.of("U-1"), List.of("U-2", "U-3"))), figures().promisesKept());
   }
 
   private void claim(String tag, String opened, String claimClass) {

@@ -53,6 +53,7 @@ public record Past(String when, String words, String who, String href, String he
       case "sealed" -> "Sealed, seal " + text(b, "number");
       case "shipped" -> "Left us" + said(b, "carrier") + said(b, "tracking");
       case "graded" -> "Graded " + text(b, "grade") + said(b, "why");
+      case "promised" -> "Promised for " + text(b, "until");
       case "attached" -> "Kept: " + text(b, "kind") + ", " + text(b, "name") + said(b, "note");
       case "claim opened" -> "Claim opened" + said(b, "symptom");
       case "claim closed" ->

@@ -56,6 +56,21 @@ public record RateTable(String key, String title, String what, List<Row> rows) {
             "of everything decided about, then by customer",
             f.noFaultFound()),
         table(
+            "no-fault-test",
+            "No fault found, by what was tested",
+            "a pass at room temperature proves too little",
+            f.noFaultByTest()),
+        table(
+            "nowhere-else",
+            "Failed nowhere else",
+            "of the cores that were tested there",
+            f.failedNowhereElse()),
+        table(
+            "promises",
+            "Promises kept",
+            "of units promised for a day that have left or are late",
+            f.promisesKept()),
+        table(
             "suppliers",
             "Bought cores that became a sealed unit",
             "by supplier; ranked from n = " + ShopFigures.ENOUGH_TO_RANK,
@@ -106,6 +121,9 @@ public record RateTable(String key, String title, String what, List<Row> rows) {
       case "first-technician" -> f.firstPassByTechnician();
       case "first-bench" -> f.firstPassByBench();
       case "no-fault" -> f.noFaultFound();
+      case "no-fault-test" -> f.noFaultByTest();
+      case "nowhere-else" -> f.failedNowhereElse();
+      case "promises" -> f.promisesKept();
       case "suppliers" -> f.suppliers();
       case "faults" -> f.faults();
       case "predicted" -> List.of(f.predicted());
