@@ -84,7 +84,7 @@ public final class Overruling {
         .findFirst()
         .ifPresent(
             bar -> {
-              throw new IllegalArgumentException(bar.why() + ". Clear that first.");
+              throw new IllegalArgumentException(bar.why() + ". Clear that first");
             });
     return new Decision(
         decided.row() + " overruled",

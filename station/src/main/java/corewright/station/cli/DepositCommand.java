@@ -82,6 +82,7 @@ final class DepositCommand implements Callable<Integer> {
         Settlement settlement = new Settlement(ending, tag, grade, credit_percent, reason);
         told = List.of(deposits.settle(number, settlement, workshop.today(), step.by));
       } else if (offer.customer.isEmpty()) {
+        offer.requireNobody(amount);
         told = deposits.outstanding();
       } else {
         Money money = offer.money(amount);

@@ -6,6 +6,7 @@ import corewright.bench.life.Stage;
 import corewright.bench.record.Verdict;
 import corewright.reports.ledger.Found;
 import corewright.reports.ledger.Query;
+import corewright.station.work.Refused;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
 import java.time.LocalDate;
@@ -37,6 +38,18 @@ import picocli.CommandLine.Spec;
       "  corewright find --bench bench-1 --from 2026-11-23 --until 2026-11-29 --verdict fail"
     })
 final class FindCommand implements Callable<Integer> {
+  private static final Query NOTHING =
+      new Query(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
+
   @Spec private CommandSpec spec;
   @Mixin private StepOptions step;
 
@@ -81,8 +94,16 @@ final class FindCommand implements Callable<Integer> {
             Optional.ofNullable(until).map(LocalDate::toString),
             Optional.ofNullable(stage).map(Stage::name),
             Optional.ofNullable(verdict).map(Verdict::name));
+    if (query.equals(NOTHING)) {
+      throw new Refused(
+          "Nothing was asked for", "Give a tag, a serial, --lot, --stage or the like.");
+    }
     try (Workshop workshop = step.open()) {
-      print(out, workshop.ledger().find(query), step.json);
+      List<Found> found = workshop.ledger().find(query);
+      print(out, found, step.json);
+      if (found.isEmpty()) {
+        spec.commandLine().getErr().println("No unit is like that.");
+      }
       return ExitCodes.DONE;
     }
   }

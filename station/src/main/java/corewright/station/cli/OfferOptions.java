@@ -1,6 +1,7 @@
 package corewright.station.cli;
 
 import corewright.reports.ledger.Money;
+import corewright.station.work.Refused;
 import java.time.LocalDate;
 import picocli.CommandLine.Option;
 
@@ -28,6 +29,17 @@ final class OfferOptions {
   /** An amount as it was typed, such as {@code 150} or {@code 150.50}. */
   Money money(String amount) {
     return Money.of(amount, currency);
+  }
+
+  /**
+   * Refuses an amount that is nobody's: without a customer there is nothing but a list.
+   *
+   * @throws Refused if there is one
+   */
+  void requireNobody(String amount) {
+    if (!money(amount).equals(money("0"))) {
+      throw new Refused("Nobody said whose " + amount + " it is", "Give --customer NAME.");
+    }
   }
 
   LocalDate until(LocalDate today) {

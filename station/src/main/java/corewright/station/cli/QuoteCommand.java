@@ -91,6 +91,9 @@ final class QuoteCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     try (Workshop workshop = step.open()) {
+      if (number == null && offer.customer.isEmpty()) {
+        offer.requireNobody(price);
+      }
       List<Agreement> told =
           number != null
               ? List.of(answered(workshop, number))

@@ -5,6 +5,7 @@ import static corewright.bench.triage.Proof.Coverage.SOAK_OPEN;
 
 import corewright.bench.diagnose.Group;
 import corewright.bench.diagnose.Priors;
+import corewright.bench.identify.Identifier;
 import corewright.bench.inspect.Checklist;
 import corewright.bench.inspect.Inspector;
 import corewright.bench.inspect.Symptom;
@@ -77,7 +78,7 @@ final class Deciding {
             unit,
             Cases.facts(
                     family,
-                    dossier.identification(),
+                    Optional.of(known(family, dossier)),
                     judged,
                     evidence.finding(diagnosis),
                     diagnosis,
@@ -85,6 +86,11 @@ final class Deciding {
                 .forbidding(blocking(family, answers)),
             today);
     return quoting(decision, symptoms.sentences(judged.flatMap(Judgement::verdict)));
+  }
+
+  /** What the key makes of it; where nobody has looked yet, that is what to look at first. */
+  private static Identification known(Family family, Dossier dossier) {
+    return dossier.identification().orElseGet(() -> Identifier.identify(family, dossier.answers()));
   }
 
   /** What was reported stands at the end of the reasons, added when the row is chosen already. */

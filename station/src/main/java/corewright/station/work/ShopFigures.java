@@ -80,6 +80,19 @@ public record ShopFigures(
    * @param byShipment whether the days are those of shipment, not of reception
    */
   public record Period(Optional<LocalDate> from, Optional<LocalDate> until, boolean byShipment) {
+    /**
+     * Holds days that follow on one another.
+     *
+     * @throws Refused if the last is before the first
+     */
+    public Period {
+      if (from.isPresent() && until.isPresent() && until.get().isBefore(from.get())) {
+        throw new Refused(
+            "No day lies from " + from.get() + " until " + until.get(),
+            "Give the earlier one first.");
+      }
+    }
+
     /** From the beginning, where no first day is given, and until long after this program. */
     List<VisitFact> of(Facts facts) {
       if (from.isEmpty() && until.isEmpty()) {

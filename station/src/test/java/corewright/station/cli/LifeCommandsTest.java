@@ -1,6 +1,7 @@
 package corewright.station.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -192,12 +193,24 @@ class LifeCommandsTest extends ShopCommands {
     refused("is known: " + tag + ", identified. Go on with " + tag, again);
     refused("There is no quote", "receive", "--family=ref48", "--serial=R-79", "--quote=R-00009");
     refused("does not come in as 'gift'", "receive", "--family=ref48", "--mode=gift");
+    refused("Nobody said whose 10 it is", "deposit", "--amount=10");
+    refused("Nobody said whose 10 it is", "quote", "--price=10");
+    refused("Nothing was asked for", "find");
+    refused("No day lies from 2026-12-01", "figures", "--from=2026-12-01", "--until=2026-01-01");
+    Path nowhere = Files.writeString(folder.resolve("plain"), "").resolve("x/b.zip");
+    refused("cannot write .*b.zip: .* See that the folder is there", "backup", nowhere.toString());
     refused("does not come in as 'gift'", "quote", "--customer=O", "--family=ref48", "--mode=gift");
     assertEquals(1, json("board").get("identified").size());
     refused("2020-01-31 is over", "promise", tag, "--until=2020-01-31");
     json("promise", tag, "--until=2999-12-31");
-    json("receive", "--family=ref48", "--serial=R-78", "--namesake", "--mode=test only");
-    assertEquals(2, json("board").get("identified").size());
+    String other =
+        json("receive", "--family=sd48", "--serial=R-78", "--namesake", "--mode=test only")
+            .get("tag")
+            .asText();
+    assertEquals(2, json("find", "R-78").size());
+    JsonNode decided = json("decide", other).get("decision");
+    assertEquals("D20", decided.get("row").asText());
+    assertFalse(decided.get("question").asText().contains("Everything outside"), "nobody looked");
   }
 
   @Test
