@@ -121,7 +121,7 @@ final class PlanGuards {
             : "The unit makes "
                 + Figures.number(plan.family().output_V(), 0)
                 + " V, and nobody but the operator has confirmed.",
-        "Have a second person confirm by name.");
+        "Have a second person confirm.");
   }
 
   private static Answer profile(RunPlan plan) {

@@ -62,7 +62,7 @@ class SecondPersonTest {
 
       assertEquals(BENCH, Visit.location(stands(visit, "t. okafor", OWN)));
       String ready = visit.get(BENCH).body();
-      assertTrue(ready.contains("T. Okafor stands by for this unit."), ready);
+      assertTrue(ready.contains("<b>T. Okafor</b> <span>stands by for this unit."), ready);
       assertTrue(ready.contains("id=\"start\""), ready);
       assertFalse(ready.contains(OWN), "a password is on no page");
       choose(visit, other);
