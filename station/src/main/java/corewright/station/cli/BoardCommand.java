@@ -7,7 +7,6 @@ import corewright.bench.life.Stage;
 import corewright.reports.ledger.Standing;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -45,7 +44,13 @@ final class BoardCommand implements Callable<Integer> {
           boolean late = !s.due().isEmpty() && s.due().compareTo(today) < 0;
           list.add(StepOptions.json(s).put("overdue", late));
           if (!step.json) {
-            out.println("  " + (late ? "OVERDUE  " : "") + StepOptions.line(s) + waiting(s, today));
+            out.println(
+                "  "
+                    + (late ? "OVERDUE  " : "")
+                    + StepOptions.line(s)
+                    + "  for "
+                    + workshop.daysSince(s.since())
+                    + " d");
           }
         }
       }
@@ -54,12 +59,5 @@ final class BoardCommand implements Callable<Integer> {
       out.println(RecordJson.text(json));
     }
     return ExitCodes.DONE;
-  }
-
-  private static String waiting(Standing s, String today) {
-    long days =
-        LocalDate.parse(today).toEpochDay()
-            - LocalDate.parse(s.since().substring(0, 10)).toEpochDay();
-    return "  for " + days + " d";
   }
 }

@@ -19,15 +19,24 @@ import corewright.reports.ledger.ClaimDesk;
 import corewright.reports.ledger.ClaimDesk.Claim;
 import corewright.reports.ledger.ClaimDesk.Closing;
 import corewright.reports.ledger.Ledger;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 
 /** Classes a claim from what the record knows and what people found, and closes it. */
 public final class Claiming {
   private final Ledger ledger;
+  private final ZoneId zone;
 
-  Claiming(Ledger ledger) {
+  /**
+   * For a shop.
+   *
+   * @param zone where it stands: a warranty ends with a day there
+   */
+  Claiming(Ledger ledger, ZoneId zone) {
     this.ledger = ledger;
+    this.zone = zone;
   }
 
   /** What people found; the term and the test as returned come from the record. */
@@ -58,7 +67,7 @@ public final class Claiming {
     return Claims.decide(
         new ClaimFacts(
             found.identity(),
-            term(open),
+            term(open, zone),
             found.seal(),
             found.cause(),
             returned(ledger.dossier(tag), open),
@@ -140,13 +149,12 @@ public final class Claiming {
     return dossier.runs().stream().filter(run -> run.purpose().equals(purpose)).reduce((a, b) -> b);
   }
 
-  private static Term term(Claim claim) {
+  static Term term(Claim claim, ZoneId zone) {
     if (claim.warrantyUntil().isEmpty()) {
       return Term.OUT;
     }
-    return claim.opened().substring(0, 10).compareTo(claim.warrantyUntil()) <= 0
-        ? Term.IN
-        : Term.OUT;
+    LocalDate last = LocalDate.parse(claim.warrantyUntil());
+    return WallClock.day(claim.opened(), zone).isAfter(last) ? Term.OUT : Term.IN;
   }
 
   /** The last run since it came back that says anything. */

@@ -3,6 +3,7 @@ package corewright.station.work;
 import corewright.bench.life.Stage;
 import corewright.reports.ledger.Standing;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,7 +24,7 @@ public record InWork(Stage stage, long median_days, long oldest_days, List<Strin
   }
 
   /** Stage by stage, in the order of a unit's way; stages where nothing stands are left out. */
-  static List<InWork> of(List<Standing> here, LocalDate today) {
+  static List<InWork> of(List<Standing> here, LocalDate today, ZoneId zone) {
     Map<Stage, List<Standing>> stages = new EnumMap<>(Stage.class);
     here.stream()
         .filter(s -> s.life().stage() != Stage.IN_STOCK)
@@ -35,15 +36,15 @@ public record InWork(Stage stage, long median_days, long oldest_days, List<Strin
           work.add(
               new InWork(
                   stage,
-                  age_days(all.get(all.size() / 2), today),
-                  age_days(all.get(0), today),
+                  age_days(all.get(all.size() / 2), today, zone),
+                  age_days(all.get(0), today, zone),
                   all.stream().map(Standing::tag).toList()));
         });
     return work;
   }
 
-  /** Full days since a unit got to where it stands. */
-  static long age_days(Standing s, LocalDate today) {
-    return ChronoUnit.DAYS.between(LocalDate.parse(s.since().substring(0, 10)), today);
+  /** Days since a unit got to where it stands: 0 on the day itself. */
+  static long age_days(Standing s, LocalDate today, ZoneId zone) {
+    return ChronoUnit.DAYS.between(WallClock.day(s.since(), zone), today);
   }
 }

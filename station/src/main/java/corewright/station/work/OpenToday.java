@@ -5,6 +5,7 @@ import corewright.reports.ledger.Deposits.Deposit;
 import corewright.reports.ledger.Money;
 import corewright.reports.ledger.Standing;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -41,9 +42,14 @@ public record OpenToday(
    * Tells it.
    *
    * @param here every unit that is in the shop's hands
+   * @param zone where the shop stands
    */
   static OpenToday of(
-      List<Standing> here, List<Deposit> deposits, List<Cover> cover, LocalDate today) {
+      List<Standing> here,
+      List<Deposit> deposits,
+      List<Cover> cover,
+      LocalDate today,
+      ZoneId zone) {
     List<Question> questions = new ArrayList<>();
     for (Standing s : here) {
       if (s.life().stage() != Stage.PENDING) {
@@ -55,7 +61,7 @@ public record OpenToday(
               s.question(),
               s.owner(),
               s.due(),
-              InWork.age_days(s, today),
+              InWork.age_days(s, today, zone),
               !s.due().isEmpty() && s.due().compareTo(today.toString()) < 0));
     }
     questions.sort(Comparator.comparingLong(Question::age_days).reversed());
@@ -66,6 +72,6 @@ public record OpenToday(
                 d.amount().currency(),
                 d.amount(),
                 (a, b) -> new Money(a.hundredths() + b.hundredths(), a.currency())));
-    return new OpenToday(InWork.of(here, today), questions, deposits, owed, cover);
+    return new OpenToday(InWork.of(here, today, zone), questions, deposits, owed, cover);
   }
 }

@@ -21,7 +21,6 @@ import corewright.reports.ledger.Benches;
 import corewright.reports.ledger.Benches.Check;
 import corewright.reports.ledger.Benches.Suspect;
 import corewright.reports.ledger.Ledger;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -81,7 +80,7 @@ public final class ShiftCheck {
             .reduce((a, b) -> b);
     boolean due =
         last.filter(e -> e.what() == What.CHECKED_GOOD)
-            .map(e -> LocalDate.ofInstant(Instant.parse(e.when()), zone))
+            .map(e -> WallClock.day(e.when(), zone))
             .filter(day -> day.plusDays(unit.kind().every_days()).isAfter(today))
             .isEmpty();
     return new Unit(unit, profile(unit), last, due);

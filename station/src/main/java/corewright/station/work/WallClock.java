@@ -20,6 +20,15 @@ final class WallClock extends java.time.Clock {
     this.zone = zone;
   }
 
+  /**
+   * The day that it was somewhere.
+   *
+   * @param at as the ledger keeps times, UTC
+   */
+  static LocalDate day(String at, ZoneId zone) {
+    return LocalDate.ofInstant(Instant.parse(at), zone);
+  }
+
   /** The day that it is here. */
   LocalDate today() {
     return LocalDate.ofInstant(clock.wall(), zone);

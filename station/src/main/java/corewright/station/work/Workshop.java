@@ -21,6 +21,7 @@ import corewright.station.work.books.OldBooks;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -160,7 +161,8 @@ public final class Workshop implements AutoCloseable {
         ledger.deposits().outstanding(),
         Cover.of(
             ledger.facts().at(Stage.IN_STOCK), ledger.facts().shipped(Cover.since(today), today)),
-        today);
+        today,
+        zone());
   }
 
   public Quotes quotes() {
@@ -188,7 +190,7 @@ public final class Workshop implements AutoCloseable {
   }
 
   public Claiming claiming() {
-    return new Claiming(ledger);
+    return new Claiming(ledger, zone());
   }
 
   /** An open claim, led through one question at a time. */
@@ -223,6 +225,15 @@ public final class Workshop implements AutoCloseable {
   /** The day that it is here. */
   public LocalDate today() {
     return WallClock.here(clock).today();
+  }
+
+  /**
+   * Days since then here: 0 on the day itself.
+   *
+   * @param at as the ledger keeps times, UTC
+   */
+  public long daysSince(String at) {
+    return ChronoUnit.DAYS.between(WallClock.day(at, zone()), today());
   }
 
   /** Where it stands, for times that people read. */

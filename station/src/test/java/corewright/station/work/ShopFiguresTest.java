@@ -14,6 +14,7 @@ import corewright.reports.ledger.Standing;
 import corewright.reports.ledger.VisitFact;
 import corewright.station.work.ShopFigures.Period;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -215,7 +216,8 @@ class ShopFiguresTest {
                 waiting("U-2", "2026-10-25T08:00:00Z", "2026-11-24")),
             List.of(deposit("D-1", 15000), deposit("D-2", 2050)),
             List.of(),
-            TODAY);
+            TODAY,
+            ZoneOffset.UTC);
     assertEquals(
         List.of("U-2", "U-1"), open.questions().stream().map(OpenToday.Question::tag).toList());
     assertEquals(31, open.questions().get(0).age_days());
