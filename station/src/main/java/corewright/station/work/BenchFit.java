@@ -20,11 +20,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /** A profile against the bench that shall run it: line, fixture, channels, instruments' ranges. */
 final class BenchFit {
+  /** What a bench may lack, and what then stands as not measured whatever the profile asks. */
+  private static final Map<String, String> LACKS =
+      new TreeMap<>(
+          Map.of(
+              "inputCurrent",
+              "No channel inputCurrent: input current, efficiency, inrush and what is drawn without"
+                  + " load stand as not measured.",
+              "meter",
+              "No meter: a short is found by the limited first power, and nothing is held against"
+                  + " the digitizer.",
+              "thermometer",
+              "No thermometer: the case stands as not measured, no run ends because it is hot, and"
+                  + " only room temperature may be asked for."));
+
   private final JsonFile file;
   private final Profile profile;
   private final Family family;
@@ -135,7 +150,18 @@ final class BenchFit {
         .filter(step -> left.containsKey(step.id()))
         .map(step -> leftOut(step, left.getOrDefault(step.id(), "")))
         .forEach(all::add);
+    LACKS.forEach(
+        (lacking, sentence) -> {
+          if (!has(lacking)) {
+            all.add(sentence);
+          }
+        });
     return all;
+  }
+
+  private boolean has(String roleOrChannel) {
+    return bench.instrument(roleOrChannel).isPresent()
+        || bench.channels().stream().anyMatch(c -> c.channel().equals(roleOrChannel));
   }
 
   private static String leftOut(Step step, String why) {

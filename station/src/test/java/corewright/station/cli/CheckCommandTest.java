@@ -257,7 +257,17 @@ class CheckCommandTest {
                 + " take 1500000 samples a second. It stands")) {
       assertTrue(ran.out().contains(said), said + " in " + ran.out());
     }
-    assertTrue(check(full, "--bench", plain, "--json").out().contains("Step pulses"));
+    assertFalse(ran.out().contains("stand as not measured.\n"), ran.out());
+    Files.writeString(
+        plain,
+        Files.readString(plain)
+            .replaceAll("(?m)^ *\\{\"role\": \"thermometer.*\\R", "")
+            .replace("\"channel\": \"inputCurrent\"", "\"channel\": \"keyed\""));
+    String lacking = check(full, "--bench", plain, "--json").out();
+    for (String said : List.of("Step pulses", "No channel inputCurrent: ", "No thermometer: ")) {
+      assertTrue(lacking.contains(said), said + " in " + lacking);
+    }
+    assertFalse(lacking.contains("No meter"), lacking);
   }
 
   @Test
