@@ -57,6 +57,11 @@ public final class Facts {
     return between("shipped", from, until);
   }
 
+  /** Visits with which a unit came again: the second of each, and those after it. */
+  public List<VisitFact> later() {
+    return database.read(handle -> VisitRows.read(handle, " WHERE number > 1"));
+  }
+
   /** Visits whose units stand at a stage now. */
   public List<VisitFact> at(Stage stage) {
     return database.read(

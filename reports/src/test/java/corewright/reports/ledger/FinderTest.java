@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.life.Act;
+import corewright.bench.life.Stage;
 import corewright.bench.record.Finding.Outcome;
 import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
@@ -125,7 +126,11 @@ class FinderTest {
     assertEquals(
         List.of(new Facts.Confirmed(Tags.of(2), 1, "output capacitors", "power stage")),
         ledger.facts().confirmed());
+    assertEquals(facts.subList(0, 3), ledger.facts().at(Stage.SHIPPED));
+    assertEquals(List.of(), ledger.facts().later());
     ledger.receive(Samples.core(Tags.of(2), "SN 0698-2"));
+    assertEquals(2, ledger.facts().at(Stage.SHIPPED).size(), "an earlier visit is over");
+    assertEquals(tags(2), ledger.facts().later().stream().map(VisitFact::tag).toList());
     VisitFact earlier =
         ledger.facts().visits().stream()
             .filter(v -> v.tag().equals(Tags.of(2)) && v.visit() == 1)

@@ -38,6 +38,7 @@ final class FiguresJson {
               ObjectNode month = months.addObject();
               month.put("month", m.month()).put("shipped", m.shipped());
               month.put("inService", m.inService());
+              m.again().forEach(month.putArray("againWithoutAClaim")::add);
               ObjectNode back = month.putObject("returnedByMonthInService");
               m.returned().forEach((k, tags) -> tags.forEach(back.withArray("/" + k)::add));
             });

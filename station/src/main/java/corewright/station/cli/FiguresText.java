@@ -50,7 +50,10 @@ final class FiguresText {
                         + m.inService()
                         + m.returned().entrySet().stream()
                             .map(e -> ", back in month " + e.getKey() + ": " + e.getValue().size())
-                            .reduce("", String::concat)));
+                            .reduce("", String::concat)
+                        + (m.again().isEmpty()
+                            ? ""
+                            : ", again without a claim: " + m.again().size())));
     f.survival()
         .forEach(
             s ->

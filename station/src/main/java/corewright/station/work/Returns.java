@@ -19,8 +19,8 @@ import java.util.TreeMap;
 
 /**
  * What came back of what left under warranty. A return is the first claim for a unit that left; it
- * counts as the unit's own failure unless it was classed W3 to W7. Units that are out count as
- * still in service up to today.
+ * counts as the unit's own failure unless it was classed W3 to W7. A unit that came again without a
+ * claim was in service up to then, one that is out up to today.
  */
 public final class Returns {
   /** Classes that say that the unit did not fail by itself. */
@@ -33,11 +33,41 @@ public final class Returns {
   private final LocalDate today;
   private final List<Lifetime> lifetimes;
 
-  /** A sealed unit that left, and when it came back. */
-  private record Out(String tag, LocalDate left, Optional<LocalDate> back, boolean failed) {}
+  /**
+   * A sealed unit that left.
+   *
+   * @param back under claim
+   * @param again received again, whether under a claim or not
+   */
+  private record Out(
+      String tag,
+      LocalDate left,
+      Optional<LocalDate> back,
+      Optional<LocalDate> again,
+      boolean failed) {
 
-  Returns(List<VisitFact> visits, List<Claim> claims, LocalDate today) {
+    boolean cameWithoutAClaim() {
+      return back.isEmpty() && again.isPresent();
+    }
+
+    LocalDate end(LocalDate today) {
+      return back.or(() -> again).orElse(today);
+    }
+  }
+
+  /**
+   * Looks at what left.
+   *
+   * @param later visits of any time; those that are a unit's second or later one end the one before
+   */
+  Returns(List<VisitFact> visits, List<VisitFact> later, List<Claim> claims, LocalDate today) {
     this.today = today;
+    Map<String, LocalDate> begun = new HashMap<>();
+    for (VisitFact v : later) {
+      if (v.visit() > 1) {
+        begun.put(v.tag() + "/" + v.visit(), v.received());
+      }
+    }
     Map<String, Map<Integer, Claim>> first = new HashMap<>();
     claims.forEach(
         c -> first.computeIfAbsent(c.tag(), t -> new HashMap<>()).putIfAbsent(c.shippedVisit(), c));
@@ -50,6 +80,9 @@ public final class Returns {
                 v.tag(),
                 v.shipped().get(),
                 claim.map(c -> day(c.opened())),
+                begun.isEmpty()
+                    ? Optional.empty()
+                    : Optional.ofNullable(begun.get(v.tag() + "/" + (v.visit() + 1))),
                 claim.filter(c -> !NOT_ITS_OWN.contains(c.claimClass())).isPresent()));
       }
     }
@@ -61,10 +94,21 @@ public final class Returns {
    *
    * @param shipped how many left in it
    * @param returned how many came back, by completed months in service
+   * @param again who came again without a claim
    * @param inService how many are still out
    */
   public record Month(
-      String month, int shipped, Map<Integer, List<String>> returned, int inService) {}
+      String month,
+      int shipped,
+      Map<Integer, List<String>> returned,
+      List<String> again,
+      int inService) {
+
+    /** How many came back under claim. */
+    public int back() {
+      return returned.values().stream().mapToInt(List::size).sum();
+    }
+  }
 
   /** The ship-month table. */
   List<Month> table() {
@@ -82,8 +126,9 @@ public final class Returns {
                             (int) ChronoUnit.MONTHS.between(o.left, b), k -> new ArrayList<>())
                         .add(o.tag));
           }
-          int back = returned.values().stream().mapToInt(List::size).sum();
-          table.add(new Month(month.toString(), all.size(), returned, all.size() - back));
+          List<String> again = all.stream().filter(Out::cameWithoutAClaim).map(Out::tag).toList();
+          int out = (int) all.stream().filter(o -> o.back.or(() -> o.again).isEmpty()).count();
+          table.add(new Month(month.toString(), all.size(), returned, again, out));
         });
     return table;
   }
@@ -154,7 +199,7 @@ public final class Returns {
   }
 
   private long days(Out o) {
-    return Math.max(0, ChronoUnit.DAYS.between(o.left, o.back.orElse(today)));
+    return Math.max(0, ChronoUnit.DAYS.between(o.left, o.end(today)));
   }
 
   /** Whoever came back on the day they left lasted half of it. */

@@ -95,7 +95,7 @@ public record ShopFigures(
 
     /** From the beginning, where no first day is given, and until long after this program. */
     List<VisitFact> of(Facts facts) {
-      if (from.isEmpty() && until.isEmpty()) {
+      if (isAlways()) {
         return facts.visits();
       }
       LocalDate first = from.orElse(LocalDate.of(1000, 1, 1));
@@ -103,8 +103,12 @@ public record ShopFigures(
       return byShipment ? facts.shipped(first, last) : facts.received(first, last);
     }
 
+    boolean isAlways() {
+      return from.isEmpty() && until.isEmpty();
+    }
+
     boolean holds(VisitFact v) {
-      if (from.isEmpty() && until.isEmpty()) {
+      if (isAlways()) {
         return true;
       }
       return (byShipment ? v.shipped() : Optional.of(v.received()))
@@ -114,14 +118,21 @@ public record ShopFigures(
     }
   }
 
+  /**
+   * Counts.
+   *
+   * @param all visits, of which those of the period count
+   * @param later visits with which a unit came again, of any time; others in it do no harm
+   */
   static ShopFigures of(
       List<VisitFact> all,
+      List<VisitFact> later,
       List<Claim> claims,
       List<Confirmed> confirmed,
       Period period,
       LocalDate today) {
     List<VisitFact> visits = all.stream().filter(period::holds).toList();
-    Returns returns = new Returns(visits, claims, today);
+    Returns returns = new Returns(visits, later, claims, today);
     List<Rate> noFault = new ArrayList<>(Rates.noFaultFound(visits, v -> ""));
     noFault.addAll(Rates.noFaultFound(visits, VisitFact::customer));
     List<Confirmed> faults = of(visits, confirmed);

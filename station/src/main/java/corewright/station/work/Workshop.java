@@ -17,12 +17,14 @@ import corewright.reports.document.template.Templates;
 import corewright.reports.ledger.KeyFolder;
 import corewright.reports.ledger.Ledger;
 import corewright.reports.ledger.SigningKey;
+import corewright.reports.ledger.VisitFact;
 import corewright.station.work.books.OldBooks;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** One shop: its record in one folder, and the use cases on it. Closing closes the ledger. */
@@ -142,8 +144,10 @@ public final class Workshop implements AutoCloseable {
 
   /** What the owner looks at. */
   public ShopFigures figures(ShopFigures.Period period) {
+    List<VisitFact> visits = period.of(ledger.facts());
     return ShopFigures.of(
-        period.of(ledger.facts()),
+        visits,
+        period.isAlways() ? visits : ledger.facts().later(),
         ledger.facts().claims(),
         ledger.facts().confirmed(),
         period,

@@ -26,6 +26,12 @@ class ShopPagesTest {
     String behind = visit.get(link.group(1).replace("&amp;", "&")).body();
     assertTrue(behind.contains("/unit/" + made.tag()), behind);
     assertFalse(behind.contains("/unit/" + made.untested()), behind);
+    assertTrue(page.contains("In work today"), page);
+    assertTrue(page.contains("<a href=\"/shop/find?stage=RECEIVED\">"), page);
+    assertEquals(
+        422,
+        visit.get("/shop?from=2026-12-01&until=2026-01-01").statusCode(),
+        "the wrong way round");
   }
 
   /** On a busy machine the figures may not be there at the first look. */

@@ -86,13 +86,49 @@ class ShopFiguresTest {
     List<Returns.Month> table = figures().returns();
     assertEquals(
         List.of(
-            new Returns.Month("2026-08", 2, Map.of(0, List.of("U-1"), 3, List.of("U-2")), 0),
-            new Returns.Month("2026-09", 1, Map.of(), 1)),
+            new Returns.Month(
+                "2026-08", 2, Map.of(0, List.of("U-1"), 3, List.of("U-2")), List.of(), 0),
+            new Returns.Month("2026-09", 1, Map.of(), List.of(), 1)),
         table);
     assertEquals(
         new Rate("back within 30 days", List.of("U-1"), List.of("U-2", "U-3")),
         figures().early().get(0));
     assertEquals(2, figures().early().get(1).n(), "U-3 has not been out for 90 days");
+  }
+
+  /** U-1 was out for 31 days when it came for something else; U-2 failed after 90. */
+  @Test
+  void whoComesAgainWithoutAClaimWasInServiceUpToThen() {
+    rebuilt("U-1", "A1", "SHIPPED", true, "2026-01-10");
+    rebuilt("U-2", "A1", "SHIPPED", true, "2026-01-10");
+    claim("U-2", "2026-04-10", "W1");
+    VisitFact v = visit("U-1", 2, "A1", "repair", "Orrel", "SHIPPED", true, "2026-11-01");
+    visits.add(
+        new VisitFact(
+            v.tag(),
+            v.visit(),
+            v.family(),
+            v.variant(),
+            v.mode(),
+            v.customer(),
+            LocalDate.of(2026, 2, 10),
+            v.disposition(),
+            v.arrival(),
+            v.firstShip(),
+            v.shipBench(),
+            v.technician(),
+            v.sealed(),
+            v.stage(),
+            v.shipped(),
+            v.cold(),
+            v.hot(),
+            v.promised()));
+    assertEquals(
+        List.of(
+            new Returns.Month("2026-01", 2, Map.of(3, List.of("U-2")), List.of("U-1"), 0),
+            new Returns.Month("2026-11", 1, Map.of(), List.of(), 1)),
+        figures().returns());
+    assertEquals(1, figures().survival().get(0).atRisk(), "U-1 was here when U-2 failed");
   }
 
   @Test
@@ -126,6 +162,7 @@ class ShopFiguresTest {
     rebuilt("U-3", "A1", "OPEN", false, "");
     ShopFigures figures =
         ShopFigures.of(
+            visits,
             visits,
             claims,
             List.of(
@@ -196,6 +233,7 @@ class ShopFiguresTest {
     rebuilt("U-2", "A1", "OPEN", false, "");
     ShopFigures figures =
         ShopFigures.of(
+            visits,
             visits,
             claims,
             List.of(new Confirmed("U-1", 1, "joints", "caps"), new Confirmed("U-2", 1, "caps", "")),
@@ -306,7 +344,7 @@ class ShopFiguresTest {
   }
 
   private ShopFigures of(Period period) {
-    return ShopFigures.of(visits, claims, List.of(), period, TODAY);
+    return ShopFigures.of(visits, visits, claims, List.of(), period, TODAY);
   }
 
   private void rebuilt(String tag, String variant, String stage, boolean sealed, String shipped) {

@@ -12,6 +12,7 @@ import corewright.station.work.OpenToday;
 import corewright.station.work.Returns;
 import corewright.station.work.ShopFigures;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -92,19 +93,24 @@ public record ShopPage(
   }
 
   private static Month month(Returns.Month m, int highest) {
-    int back = m.shipped() - m.inService();
+    int back = m.back();
     return new Month(
         m.month(),
         m.shipped(),
         back,
         m.inService(),
-        String.join(
-            ", ",
-            m.returned().entrySet().stream()
-                .map(e -> e.getValue().size() + " in month " + e.getKey())
-                .toList()),
+        after(m),
         (double) BAR * m.shipped() / highest,
         (double) BAR * back / highest);
+  }
+
+  private static String after(Returns.Month m) {
+    List<String> after = new ArrayList<>();
+    m.returned().forEach((month, tags) -> after.add(tags.size() + " in month " + month));
+    if (!m.again().isEmpty()) {
+      after.add(m.again().size() + " again without a claim");
+    }
+    return String.join(", ", after);
   }
 
   private static String weibull(Returns.Line line) {
