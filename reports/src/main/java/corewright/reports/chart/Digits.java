@@ -62,7 +62,7 @@ public final class Digits {
 
   /** The same with its unit. */
   public String marginWithUnit(double margin, Measurement m) {
-    return margin(margin, m) + " " + symbol;
+    return Words.tied((margin(margin, m) + " " + symbol).strip());
   }
 
   /** The limit with the last digit of the reading, but never rounded: a limit is exact. */

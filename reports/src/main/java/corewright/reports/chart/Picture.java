@@ -88,7 +88,9 @@ public final class Picture {
     if (scene.silent()) {
       return words.get(scene.lowPoint().isPresent() ? "not-judged.input" : "not-judged");
     }
-    return words.get("judged", seconds(headline.window().from()), seconds(headline.window().to()));
+    Span window = headline.window();
+    int decimals = Math.max(decimals(window.from()), decimals(window.to()));
+    return words.get("judged", seconds(window.from(), decimals), seconds(window.to(), decimals));
   }
 
   /** At the left end of the first floor, on the side where the curve is not. */
@@ -192,7 +194,18 @@ public final class Picture {
     Hatch.lines(g, window, 12.7, 2);
   }
 
-  private String seconds(double s) {
-    return words.numerals().plain(Math.round(s * 1000) / 1000.0);
+  /** Both ends of a window are said to the same digit, a millisecond at the finest. */
+  private String seconds(double s, int decimals) {
+    return words.numerals().number(s, decimals);
+  }
+
+  private static int decimals(double s) {
+    long milliseconds = Math.round(s * 1000);
+    int decimals = 3;
+    while (decimals > 0 && milliseconds % 10 == 0) {
+      milliseconds /= 10;
+      decimals--;
+    }
+    return decimals;
   }
 }

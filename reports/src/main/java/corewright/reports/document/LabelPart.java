@@ -39,6 +39,7 @@ final class LabelPart {
                 page.day(core.received()),
                 page.foreign(initials(core.receivedBy()), 6))));
     bars(body, core.tag());
+    body.appendChild(charged("label.charged.core"));
     body.appendChild(discharged());
     body.appendChild(route(dossier));
     specimen(body);
@@ -61,6 +62,7 @@ final class LabelPart {
             "p.line",
             m.tag("b", page.foreign(dossier.core().family() + build, 20)),
             m.tag("span.test", page.say("label.test", page.foreign(Certifying.number(left), 24)))));
+    body.appendChild(charged("label.charged"));
     body.appendChild(m.tag("p.line closed", page.say("label.closed")));
     bars(body, tag);
     body.appendChild(
@@ -121,6 +123,12 @@ final class LabelPart {
         "div.discharged",
         m.drawing("charge", "charge", page.say("caution.sign")),
         m.tag("p.line", page.say("label.discharged")));
+  }
+
+  /** What may burn or startle whoever opens it, on every size. */
+  private Element charged(String key) {
+    return m.tag(
+        "p.line charged", m.drawing("charge", "charge", page.say("caution.sign")), page.say(key));
   }
 
   private void specimen(Element body) {

@@ -67,7 +67,11 @@ final class Letter {
       say(part, "letter.untested");
       return part;
     }
-    part.appendChild(m.tag("p", page.whole(Sentence.of(page, run.get()))));
+    String said = page.whole(Sentence.of(page, run.get()));
+    part.appendChild(m.tag("p", said));
+    if (said.contains("±")) {
+      part.appendChild(m.tag("p.reason", page.say("u.means")));
+    }
     if (came(Verdict.VOID)) {
       say(part, "void.means");
     } else if (came(Verdict.FAIL) || came(Verdict.MARGINAL)) {

@@ -95,9 +95,14 @@ record Page(
     return foreign(words.numerals().sentence(sentence), most);
   }
 
-  /** What decided, without the sums: what a unit is worth to the shop stays in its record. */
+  /**
+   * What decided, but for what its sentence says already; and without the sums: what a unit is
+   * worth to the shop stays in its record.
+   */
   static List<String> reasons(Decision decision) {
-    return decision.reasons().stream().filter(r -> !MONEY.matcher(r).find()).toList();
+    return decision.reasons().stream()
+        .filter(r -> !MONEY.matcher(r).find() && !decision.sentence().contains(r))
+        .toList();
   }
 
   /** Texts that are counted in the bundle: {@code key.1}, {@code key.2} and so on. */

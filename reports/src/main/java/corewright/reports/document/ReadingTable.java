@@ -45,7 +45,7 @@ final class ReadingTable {
 
   /** As {@link #of}, with what the unit read when it arrived beside it. */
   Element both(RunRecord left, RunRecord arrived) {
-    Element table = m.tag("table.readings");
+    Element table = m.tag("table.readings beside");
     table.appendChild(
         m.tag(
             "thead",
@@ -62,12 +62,12 @@ final class ReadingTable {
     List<Row> all = Row.rows(page, left);
     List<Row> shown = shown(all, before);
     for (Row row : shown) {
-      Optional<Row> earlier = before.stream().filter(r -> r.id().equals(row.id())).findFirst();
+      Optional<Row> earlier = find(before, row);
       body.appendChild(
           m.tag(
               "tr",
               rowHead(row),
-              m.tag("td.o", earlier.map(Row::value).orElse("–")),
+              m.tag("td.o", earlier.map(Row::withU).orElse("–")),
               m.tag("td.n", row.value()),
               m.tag("td.u", row.u()),
               m.tag("td.limit", row.limit()),
@@ -90,15 +90,15 @@ final class ReadingTable {
           m.tag(
               "tr",
               rowHead(row),
-              m.tag("td.o", value(before, row)),
-              m.tag("td.o", row.value()),
-              m.tag("td.n", value(after, row)),
-              m.tag("td.u", unit(after, row)),
+              m.tag("td.o", find(before, row).map(Row::withU).orElse("–")),
+              m.tag("td.o", row.withU()),
+              m.tag("td.n", find(after, row).map(Row::value).orElse("–")),
+              m.tag("td.u", find(after, row).map(Row::u).orElse("")),
               m.tag("td.limit", row.limit())));
     }
     more(body, all.size() - shown.size());
     return m.tag(
-        "table.readings",
+        "table.readings beside",
         m.tag(
             "thead",
             m.tag(
@@ -144,16 +144,9 @@ final class ReadingTable {
     }
   }
 
-  private static String value(List<Row> rows, Row like) {
-    return rows.stream()
-        .filter(r -> r.id().equals(like.id()))
-        .findFirst()
-        .map(Row::value)
-        .orElse("–");
-  }
-
-  private static String unit(List<Row> rows, Row like) {
-    return rows.stream().filter(r -> r.id().equals(like.id())).findFirst().map(Row::u).orElse("");
+  /** What another run read of the same. */
+  private static Optional<Row> find(List<Row> rows, Row like) {
+    return rows.stream().filter(r -> r.id().equals(like.id())).findFirst();
   }
 
   private Element row(Row row) {

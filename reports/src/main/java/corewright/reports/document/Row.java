@@ -37,6 +37,11 @@ record Row(
     Optional<String> form,
     String outcome) {
 
+  /** The value with its U and unit, where it stands beside one of another run. */
+  String withU() {
+    return value.equals(NONE) ? NONE : value + " " + u;
+  }
+
   /** Whether a page that is short of room may leave it to the record. */
   boolean minor() {
     return !id.equals(INPUT)
@@ -97,7 +102,8 @@ record Row(
         m.map(digits::value).orElse(NONE),
         m.map(digits::u).orElse(page.kept(finding.note(), 44)),
         page.say(side, digits.limit(limit, m)),
-        m.flatMap(v -> finding.margin().map(margin -> digits.margin(margin, v))).orElse(NONE),
+        m.flatMap(v -> finding.margin().map(margin -> digits.marginWithUnit(margin, v)))
+            .orElse(NONE),
         judged ? Optional.of(outcome) : Optional.empty(),
         page.say("outcome." + outcome));
   }
@@ -141,7 +147,7 @@ record Row(
         volts.value(lowest),
         volts.u(lowest),
         good.map(v -> page.say("limit.at-least", volts.marginWithUnit(v, lowest))).orElse(NONE),
-        good.map(v -> volts.margin(lowest.value() - v, lowest)).orElse(NONE),
+        good.map(v -> volts.marginWithUnit(lowest.value() - v, lowest)).orElse(NONE),
         qualifier.filter(q -> q == Qualifier.VOID).map(Qualifier::name),
         qualifier.map(q -> page.say("zone." + q.name().toLowerCase(Locale.ROOT))).orElse(""));
   }

@@ -51,7 +51,10 @@ final class Traveller {
         m.tag(
             "p",
             dossier.decision().map(Decision::sentence).map(s -> page.kept(s, 200)).orElse("–"));
-    return List.of(kit, reason, m.tag("p.reason", findings()));
+    String read = findings();
+    return read.isEmpty()
+        ? List.of(kit, reason)
+        : List.of(kit, reason, m.tag("p.reason", read), m.tag("p.reason", page.say("u.means")));
   }
 
   private String kit(Dossier dossier) {

@@ -142,7 +142,7 @@ class TemplateTest {
     BadFile bad = assertThrows(BadFile.class, () -> documents.letter(dossier("Orrel"), folder));
     assertTrue(bad.mistakes().get(0).toString().startsWith("templates/letter.txt:"));
     assertEquals(
-        "templates/letter.txt:0: template: it is a template of a certificate. Rename it",
+        "templates/letter.txt: template: it is a template of a certificate. Rename it",
         assertThrows(
                 BadFile.class,
                 () -> documents(TemplateKind.CERTIFICATE.text()).letter(dossier("Orrel"), folder))
