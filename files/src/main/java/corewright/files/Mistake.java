@@ -13,6 +13,7 @@ public record Mistake(String file, int line, String where, String message, Strin
 
   @Override
   public String toString() {
-    return file + ":" + line + ": " + where + ": " + message + ". " + suggestion;
+    String place = line > 0 ? ":" + line + ": " + where : where.equals("file") ? "" : ": " + where;
+    return file + place + ": " + message + ". " + suggestion;
   }
 }

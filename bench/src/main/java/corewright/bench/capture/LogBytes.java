@@ -40,8 +40,11 @@ final class LogBytes {
 
   static LogBytes of(Path file) {
     try {
+      if (Files.isDirectory(file)) {
+        throw LogFile.refuse(file, 0, "this is a folder", "Name the file itself");
+      }
       if (!Files.isRegularFile(file)) {
-        throw LogFile.refuse(file, 1, "there is no such file", "Check the name and the folder");
+        throw LogFile.refuse(file, 0, "there is no such file", "Check the name and the folder");
       }
       long size = Files.size(file);
       if (size == 0) {

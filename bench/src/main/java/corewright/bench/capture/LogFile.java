@@ -94,6 +94,8 @@ public final class LogFile implements LogText {
 
   static BadFile refuse(Path file, int line, String message, String suggestion) {
     return new BadFile(
-        List.of(new Mistake(file.toString(), line, "column 1", message, suggestion)));
+        List.of(
+            new Mistake(
+                file.toString(), line, line > 0 ? "column 1" : "file", message, suggestion)));
   }
 }

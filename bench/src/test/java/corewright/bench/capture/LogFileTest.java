@@ -150,6 +150,9 @@ class LogFileTest {
 
   @Test
   void aFileThatIsNotThereIsRefused() {
+    BadFile noFile = assertThrows(BadFile.class, () -> LogFile.open(folder));
+    assertEquals(
+        folder + ": this is a folder. Name the file itself", noFile.mistakes().get(0).toString());
     Path none = folder.resolve("none.csv");
     BadFile refused = assertThrows(BadFile.class, () -> LogFile.open(none));
     assertTrue(refused.getMessage().contains("there is no such file"), refused.getMessage());

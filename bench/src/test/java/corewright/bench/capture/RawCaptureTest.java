@@ -100,7 +100,7 @@ class RawCaptureTest {
   void whatIsNoCaptureIsRefusedWithItsName() throws IOException {
     Path csv = Files.writeString(folder.resolve("record.csv"), "time_s,output_V\n0,48\n");
     BadFile bad = assertThrows(BadFile.class, () -> CaptureFile.read(csv));
-    assertTrue(bad.getMessage().startsWith(csv + ":0: capture: "), bad.getMessage());
+    assertTrue(bad.getMessage().startsWith(csv + ": capture: "), bad.getMessage());
     assertThrows(BadFile.class, () -> CaptureFile.read(folder.resolve("missing")));
     assertEquals(false, CaptureFile.isCapture(csv));
   }

@@ -60,9 +60,18 @@ public final class TextRecord {
    * @param overrides win over the headings
    */
   public static Read read(Path path, ReadProgress progress, Overrides overrides) {
+    if (!Files.exists(path)) {
+      throw whole(path, "there is no such file", "Check the name and the folder");
+    }
+    if (Files.isDirectory(path)) {
+      throw whole(path, "this is a folder", "Name the file itself");
+    }
     try (InputStream in = open(path, progress)) {
       in.mark(PREVIEW_BYTES + 1);
       byte[] preview = in.readNBytes(PREVIEW_BYTES);
+      if (preview.length == 0) {
+        throw whole(path, "the file is empty", "Ask for the recording again");
+      }
       List<String> head = lines(preview);
       in.reset();
       Layout layout = Layout.of(path.toString(), head, overrides);
@@ -70,15 +79,16 @@ public final class TextRecord {
       return new Rows(path.toString(), layout, (int) Math.min(MOST_EXPECTED, 1.02 * lines))
           .read(in);
     } catch (IOException | UncheckedIOException broken) {
-      throw new BadFile(
-          List.of(
-              new Mistake(
-                  path.toString(),
-                  0,
-                  "file",
-                  "it cannot be read: " + broken.getMessage(),
-                  "Check that it is there, is readable and was copied whole.")));
+      throw whole(
+          path,
+          "it cannot be read: " + broken.getMessage(),
+          "Check that it is readable and was copied whole");
     }
+  }
+
+  /** What is wrong with a file before any line of it is looked at. */
+  private static BadFile whole(Path path, String message, String remedy) {
+    return new BadFile(List.of(new Mistake(path.toString(), 0, "file", message, remedy)));
   }
 
   private static InputStream open(Path path, ReadProgress progress) throws IOException {

@@ -244,9 +244,17 @@ class TextRecordTest {
   }
 
   @Test
-  void aFileThatIsNotThereSaysSo() {
-    BadFile bad = assertThrows(BadFile.class, () -> TextRecord.read(folder.resolve("none.csv")));
-    assertTrue(bad.getMessage().contains("none.csv"), bad.getMessage());
+  void whatIsNoRecordAtAllSaysSo() throws IOException {
+    Path none = folder.resolve("none.csv");
+    assertEquals(none + ": there is no such file. Check the name and the folder", refused(none));
+    assertEquals(folder + ": this is a folder. Name the file itself", refused(folder));
+    Path empty = Files.createFile(folder.resolve("leer.csv"));
+    assertEquals(empty + ": the file is empty. Ask for the recording again", refused(empty));
+  }
+
+  private static String refused(Path file) {
+    BadFile bad = assertThrows(BadFile.class, () -> TextRecord.read(file));
+    return bad.mistakes().get(0).toString();
   }
 
   private static List<Integer> codes(Capture capture) {
