@@ -88,6 +88,7 @@ final class FiguresCommand implements Callable<Integer> {
         + ": "
         + Optional.ofNullable(from).map(LocalDate::toString).orElse("beginning")
         + " to "
-        + Optional.ofNullable(until).map(LocalDate::toString).orElse("today");
+        + Optional.ofNullable(until).map(LocalDate::toString).orElse("today")
+        + ". In brackets: the 95 % interval.";
   }
 }

@@ -109,6 +109,7 @@ public final class Main implements Runnable {
     line.registerConverter(LocalDate.class, Main::day);
     line.setExecutionExceptionHandler(new FaultWords()).setCaseInsensitiveEnumValuesAllowed(true);
     line.getSubcommands().values().forEach(Main::listExitCodes);
+    listExitCodes(line);
     return line;
   }
 

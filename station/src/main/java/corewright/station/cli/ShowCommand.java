@@ -60,7 +60,7 @@ final class ShowCommand implements Callable<Integer> {
                 + ".");
       }
       if (found.size() > 1) {
-        found.forEach(f -> out.println(DossierWords.line(f)));
+        FindCommand.print(out, found, json);
         return ExitCodes.DONE;
       }
       Dossier dossier = workshop.ledger().dossier(found.get(0).tag());

@@ -5,15 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.port.InstrumentFault;
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
 
@@ -81,6 +86,8 @@ class EveryCommandTest {
   void withoutACommandTheListIsShown() {
     assertEquals(ExitCodes.DONE, run());
     commands().forEach(c -> assertTrue(out.toString().contains("  " + c + " "), c));
+    String list = out.toString().replaceAll("\\s+", " ");
+    ExitCodes.list().forEach((code, words) -> assertTrue(list.contains(code + " " + words), list));
   }
 
   @Test
@@ -106,6 +113,36 @@ class EveryCommandTest {
                 new IllegalStateException("a thing that cannot be"), line(), null);
     assertEquals(ExitCodes.PROGRAM_FAULT, code);
     assertTrue(err.toString().contains("a thing that cannot be"), err.toString());
+  }
+
+  /** A disk that is full or may not be written to is the place's, and no fault of the program. */
+  @ParameterizedTest
+  @MethodSource("disks")
+  void whatADiskWouldNotDoIsRefusedWithARemedy(Exception fault, String what, String remedy) {
+    assertEquals(ExitCodes.REFUSED, new FaultWords().handleExecutionException(fault, line(), null));
+    assertEquals(what + ".\n" + remedy + "\n", err.toString());
+  }
+
+  static Stream<Arguments> disks() {
+    String allow = "Allow whoever runs this to read and write there, or name another place.";
+    return Stream.of(
+        Arguments.of(
+            new UncheckedIOException(
+                "cannot write /a/b", new IOException("No space left on device")),
+            "Cannot write /a/b: the disk is full",
+            "Make room on it and try again."),
+        Arguments.of(
+            new UncheckedIOException("cannot make /a", new AccessDeniedException("/a/b")),
+            "Cannot make /a (/a/b): that is not allowed",
+            allow),
+        Arguments.of(
+            new FileSystemException("/a/b", null, "Read-only file system"),
+            "/a/b: it can only be read from",
+            "Name another place."),
+        Arguments.of(
+            new UncheckedIOException(new FileNotFoundException("/a/b (Permission denied)")),
+            "/a/b: that is not allowed",
+            allow));
   }
 
   private int run(String... arguments) {

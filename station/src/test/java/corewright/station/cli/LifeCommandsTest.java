@@ -198,7 +198,10 @@ class LifeCommandsTest extends ShopCommands {
     refused("Nothing was asked for", "find");
     refused("No day lies from 2026-12-01", "figures", "--from=2026-12-01", "--until=2026-01-01");
     Path nowhere = Files.writeString(folder.resolve("plain"), "").resolve("x/b.zip");
-    refused("cannot write .*b.zip: .* See that the folder is there", "backup", nowhere.toString());
+    refused(
+        "Cannot write .*b.zip: a file is where a folder should be. Name another place.",
+        "backup",
+        nowhere.toString());
     refused("does not come in as 'gift'", "quote", "--customer=O", "--family=ref48", "--mode=gift");
     assertEquals(1, json("board").get("identified").size());
     refused("2020-01-31 is over", "promise", tag, "--until=2020-01-31");

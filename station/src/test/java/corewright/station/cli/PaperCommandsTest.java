@@ -70,7 +70,7 @@ class PaperCommandsTest extends Commands {
     shop("\"logo\": \"logo.png\"");
     assertEquals(1, inShop("letter", "T-1"));
     assertTrue(
-        err.toString().contains("logo.png:0: logo: it cannot be read. See that"), err.toString());
+        err.toString().contains("logo.png: logo: it cannot be read. See that"), err.toString());
     assertEquals(0, inShop("show", "T-1"), err.toString());
     shop("\"colour\": \"#5B2A86\"");
     assertEquals(0, inShop("letter", "T-1"), err.toString());
