@@ -31,7 +31,7 @@ final class Certifying {
    * @throws Refusal if the record does not support a certificate, or if nobody can sign it
    */
   Path write(Dossier dossier, Path folder) {
-    RunRecord run = Supported.certified(dossier);
+    RunRecord run = Supported.certified(dossier, desk.clock().getZone());
     Path file = Desk.file(KIND, dossier, folder);
     if (desk.page(Optional.of(run), Optional.empty(), false, Optional.empty(), Room.WHOLE)
         .specimen()) {

@@ -7,7 +7,7 @@ import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -65,26 +65,35 @@ final class Supported {
               + last.judgement().reasons().stream().findFirst().map(r -> ": " + r).orElse(""),
           "Only a PASS leaves with a warranty");
     }
-    return last;
+    return onABenchOfThisShop(last);
+  }
+
+  /** What somebody else measured, or a person typed, proves nothing of this shop's. */
+  private static RunRecord onABenchOfThisShop(RunRecord run) {
+    if (run.source() == Source.IMPORTED || run.source() == Source.BY_HAND) {
+      throw new Refusal(
+          "The last run of unit " + run.tag() + " was not measured on a bench of this shop",
+          "A test report says what it came to; test the unit on a bench of this shop");
+    }
+    return run;
   }
 
   /**
    * The run that a certificate speaks of: the last one, completed and valid, on a bench whose
    * instruments were in date.
+   *
+   * @param zone where the shop stands: a calibration ends with a day there
    */
-  static RunRecord certified(Dossier dossier) {
+  static RunRecord certified(Dossier dossier, ZoneId zone) {
     String tag = dossier.core().tag();
     if (!dossier.rebuild().isEmpty()) {
-      return inDate(leaving(dossier));
+      return inDate(leaving(dossier), zone);
     }
     RunRecord run =
-        last(dossier)
-            .orElseThrow(() -> new Refusal("Unit " + tag + " was not tested", "Test it first"));
-    if (run.source() == Source.IMPORTED || run.source() == Source.BY_HAND) {
-      throw new Refusal(
-          "The last run of unit " + tag + " was not measured on a bench of this shop",
-          "A test report says what it came to; test the unit on a bench for a certificate");
-    }
+        onABenchOfThisShop(
+            last(dossier)
+                .orElseThrow(
+                    () -> new Refusal("Unit " + tag + " was not tested", "Test it first")));
     Optional<Verdict> verdict = run.judgement().verdict();
     if (verdict.isEmpty() || verdict.get() == Verdict.VOID || verdict.get() == Verdict.INCOMPLETE) {
       throw new Refusal(
@@ -94,11 +103,11 @@ final class Supported {
               + verdict.map(Enum::name).orElse("no verdict"),
           "Nothing can be certified from it: test it again");
     }
-    return inDate(run);
+    return inDate(run, zone);
   }
 
-  private static RunRecord inDate(RunRecord run) {
-    LocalDate tested = LocalDate.ofInstant(run.started(), ZoneOffset.UTC);
+  private static RunRecord inDate(RunRecord run, ZoneId zone) {
+    LocalDate tested = LocalDate.ofInstant(run.started(), zone);
     for (EquipmentUsed used : run.equipment()) {
       Matcher due = DUE.matcher(used.calibration());
       if (due.find() && LocalDate.parse(due.group(1)).isBefore(tested)) {

@@ -30,6 +30,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
@@ -211,6 +212,8 @@ class CertificateTest {
         refused(Dossiers.of(List.of(), Samples.pending(), List.of())));
     assertTrue(refused(tested(Waves.sagging(), Source.BENCH)).contains("came to VOID"));
     assertTrue(refused(tested(Waves.good(), Source.IMPORTED)).contains("not measured on a bench"));
+    assertTrue(refused(rebuilt(Source.IMPORTED)).contains("not measured on a bench"));
+    assertTrue(refused(rebuilt(Source.BY_HAND)).contains("not measured on a bench"));
     RunRecord arrived = runs.run("a", TAG, Waves.good(), Purpose.ARRIVAL, Source.BENCH);
     assertTrue(
         refused(Dossiers.of(List.of(arrived), Dossiers.rebuild(), DONE))
@@ -226,6 +229,10 @@ class CertificateTest {
     assertTrue(
         refused(rebuilt(Source.BENCH))
             .contains("The calibration of the digitizer was overdue when the unit was tested"));
+    Clock tenTheEveningBefore = Clock.fixed(Samples.MORNING, ZoneId.of("Pacific/Honolulu"));
+    assertTrue(
+        Files.exists(
+            documents(tenTheEveningBefore).certificate(rebuilt(Source.BENCH), folder("there"))));
   }
 
   /** As {@link Digits} writes a reading of its own size, without the ties that hold it together. */
@@ -243,7 +250,10 @@ class CertificateTest {
   }
 
   private Documents documents(Duration later) {
-    Clock clock = Clock.fixed(Samples.MORNING.plus(later), ZoneOffset.UTC);
+    return documents(Clock.fixed(Samples.MORNING.plus(later), ZoneOffset.UTC));
+  }
+
+  private Documents documents(Clock clock) {
     return new Documents(TestReportTest.SHOP, runs, clock, new TestRecord(""), Optional.of(key));
   }
 
