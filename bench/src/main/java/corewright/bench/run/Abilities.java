@@ -24,19 +24,14 @@ public record Abilities(
     boolean pulses, double most_Hz, int channels, ToDoubleFunction<Framing> needs, double carries) {
 
   /** Of an open bench. */
-  static Abilities of(RunContext context) {
-    Digitizer digitizer = context.bench().digitizer();
+  static Abilities of(RunPlan plan, BenchInstruments bench) {
+    Digitizer digitizer = bench.digitizer();
     return new Abilities(
-        context.bench().load().canPulse(),
+        bench.load().canPulse(),
         digitizer.most_Hz(),
         digitizer.channels().size(),
         framing -> digitizer.bytesPerSecond(framing.rate_Hz(), framing.samples()),
-        context
-            .plan()
-            .bench()
-            .instrument(digitizer.role())
-            .map(Connection::bytesPerSecond)
-            .orElse(0.0));
+        plan.bench().instrument(digitizer.role()).map(Connection::bytesPerSecond).orElse(0.0));
   }
 
   /**

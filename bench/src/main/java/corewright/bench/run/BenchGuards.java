@@ -116,7 +116,13 @@ final class BenchGuards {
     List<Channel> sampled = bench.digitizer().channels();
     List<String> wrong = new ArrayList<>();
     reaches(sampled, "output", "V", plan.family().abort().outputOver_V(), wrong);
-    double most_A = plan.profile().steps().stream().mapToDouble(Step::highest_A).max().orElse(0);
+    LeftOpen open = LeftOpen.by(plan, bench);
+    double most_A =
+        plan.profile().steps().stream()
+            .filter(step -> !open.has(step))
+            .mapToDouble(Step::highest_A)
+            .max()
+            .orElse(0);
     reaches(sampled, "load", "A", Math.max(most_A, plan.family().ratedLoad_A()), wrong);
     for (SupplyFeed feed : plan.profile().feeds()) {
       reaches(sampled, feed.name(), "V", plan.family().inputCeiling_V(), wrong);

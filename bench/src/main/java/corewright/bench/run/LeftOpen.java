@@ -22,8 +22,8 @@ record LeftOpen(Map<String, String> why, RunPlan plan) {
     why = Map.copyOf(why);
   }
 
-  static LeftOpen by(RunContext context) {
-    return new LeftOpen(Abilities.of(context).leaves(context.plan().profile()), context.plan());
+  static LeftOpen by(RunPlan plan, BenchInstruments bench) {
+    return new LeftOpen(Abilities.of(plan, bench).leaves(plan.profile()), plan);
   }
 
   boolean has(Step step) {

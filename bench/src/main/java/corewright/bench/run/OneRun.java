@@ -153,7 +153,7 @@ final class OneRun {
   private Supplier<RunEnd> steps(Sampler sampler, Levels levels, Aids aids) {
     String step = "";
     try {
-      open = LeftOpen.by(context);
+      open = LeftOpen.by(plan, bench);
       protect();
       bench.digitizer().start(context.framing().rate_Hz(), context.framing().samples());
       listener.sampling(bench.digitizer().channels(), context.framing().rate_Hz());

@@ -14,6 +14,7 @@ import corewright.fixtures.describe.BenchDescription.FixtureDescription;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
+import corewright.profiles.Step;
 import corewright.profiles.SupplyFeed;
 import java.nio.file.Path;
 import java.util.List;
@@ -256,6 +257,35 @@ class GuardsTest {
             .ask(Plans.plan(folder), liftedDischarge(bench));
     assertFalse(finding.passed());
     assertEquals("The discharge resistor is not connected.", finding.saw());
+  }
+
+  /** A channel to 33 A, pulses to 35 A: too small only where the load really pulses. */
+  @Test
+  void aStepThatIsLeftOpenNeedsNoChannelThatSeesItsPeak() {
+    Step.Detail pulses =
+        new Step.Detail(
+            Optional.of(100e3),
+            0,
+            0,
+            List.of(),
+            1,
+            Optional.empty(),
+            false,
+            Optional.of(new Step.Pulses(35, 0.0002, 100)));
+    Step step = new Step("pulses", Step.Kind.PULSES, "Pulses", 12.5, 20, 1, 0.1, false, pulses);
+    RunPlan plan = Plans.plan(folder, Plans.profile(Plans.DEAD, Plans.FIRST, step, Plans.AWAY));
+    FakeBench bench = new FakeBench();
+    assertEquals(
+        Optional.of("Channel load reaches 32.8 A, and must see 35.0 A."), refused(plan, bench));
+    bench.pulses = false;
+    assertEquals(Optional.empty(), refused(plan, bench));
+  }
+
+  private static Optional<String> refused(RunPlan plan, FakeBench bench) {
+    return Guards.ask(plan, bench.instruments()).stream()
+        .filter(g -> !g.passed())
+        .map(GuardFinding::saw)
+        .findFirst();
   }
 
   private static BenchInstruments liftedDischarge(FakeBench bench) {
