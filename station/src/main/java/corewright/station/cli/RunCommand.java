@@ -127,9 +127,10 @@ final class RunCommand implements Callable<Integer> {
               new Dialects(Home.fromSystem(), bench),
               wire.clock(),
               Optional.of(new AskedAtTerminal(operator, err)));
+      RunRecord run;
       try (BenchInstruments instruments = opener.open(new PortList(clock).bind(description))) {
         left(workshop.recovery().settle(instruments, description.id()), err);
-        RunRecord run =
+        run =
             workshop
                 .testing(wire.clock())
                 .run(
@@ -138,9 +139,9 @@ final class RunCommand implements Callable<Integer> {
                     new RunIds(description.id(), new SecureRandom()),
                     new RunProgress(err, Terminal.here(), tag),
                     keys.stop());
-        wire.keepFor(run).ifPresent(kept -> err.println("Wire log    " + kept));
-        return report(workshop.conclude(run, operator));
       }
+      wire.keepFor(run).ifPresent(kept -> err.println("Wire log    " + kept));
+      return report(workshop.conclude(run, operator));
     }
   }
 

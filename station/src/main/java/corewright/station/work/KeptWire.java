@@ -41,7 +41,10 @@ public final class KeptWire implements AutoCloseable {
     return log.map(l -> l.over(clock)).orElse(clock);
   }
 
-  /** Ends the log and gives it the run's name. */
+  /**
+   * Ends the log and gives it the run's name. The bench must be closed by then: its instruments are
+   * given back to their front panels over the same wires.
+   */
   public Optional<Path> keepFor(RunRecord run) {
     return log.map(
         l -> {

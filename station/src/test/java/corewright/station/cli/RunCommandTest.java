@@ -1,5 +1,6 @@
 package corewright.station.cli;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -23,6 +24,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -67,6 +69,11 @@ class RunCommandTest extends Commands {
       run(emulated, "emulated-load", new StringWriter());
     }
     assertEquals("VOID", ran.at("/run/verdict").asText(), ran.toString());
+    Path wire = folder.resolve("shop/captures/" + ran.at("/run/id").asText() + ".wire");
+    String local = HexFormat.of().withUpperCase().formatHex("SYSTem:LOCal".getBytes(US_ASCII));
+    assertTrue(
+        Files.readString(wire).contains(" thermometer > " + local),
+        "given back to its front panel");
     String reason = ran.at("/run/reasons/0").asText();
     assertTrue(reason.matches("The supply feed keyed fell to 8\\.[34].*"), reason);
   }
@@ -98,6 +105,7 @@ class RunCommandTest extends Commands {
               "--answers=" + answers,
               "--confirmed-by=A. Tester",
               "--shop=" + folder.resolve("shop"),
+              "--wire-log",
               "--json");
       assertEquals(0, code, person.toString());
     } finally {

@@ -3,6 +3,7 @@ package corewright.station.web.live;
 import corewright.bench.hand.Hands;
 import corewright.bench.run.BenchInstruments;
 import corewright.fixtures.describe.BenchDescription;
+import corewright.station.work.KeptWire;
 
 /** A bench that can be opened for a run. */
 interface Bench {
@@ -17,9 +18,10 @@ interface Bench {
    * Opens it and asks its instruments who they are. Energises nothing.
    *
    * @param hands whoever sets its load, where a hand does
+   * @param wire keeps what goes over its wires, where that was asked for
    * @throws RuntimeException that says what is missing
    */
-  Opened open(Unit unit, Hands hands);
+  Opened open(Unit unit, Hands hands, KeptWire wire);
 
   /**
    * What is put on it. An emulated bench makes a unit from this.

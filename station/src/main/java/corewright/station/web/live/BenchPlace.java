@@ -108,7 +108,8 @@ final class BenchPlace implements Place {
           .preparations()
           .put(
               visitor.name(),
-              new Prepared(tag, profile, old.cautions(), old.second(), old.proved()));
+              new Prepared(
+                  tag, profile, old.cautions(), old.second(), old.proved(), old.wireLog()));
     }
     pages.show(
         context,
@@ -135,7 +136,8 @@ final class BenchPlace implements Place {
                 field(context, "profile"),
                 context.formParam("cautions") != null,
                 second,
-                old.proved().filter(at -> second.equals(old.second()))));
+                old.proved().filter(at -> second.equals(old.second())),
+                context.formParam("wires") != null));
     Answers.go(context, "/bench/" + bench.id());
   }
 
@@ -164,7 +166,8 @@ final class BenchPlace implements Place {
             profile.id(),
             visitor.name(),
             prepared.present(benches.clock().wall()),
-            kept.readings(bench, dossier, profile)));
+            kept.readings(bench, dossier, profile),
+            prepared.wireLog()));
     bench.preparations().done(visitor.name());
     Answers.go(context, "/bench/" + bench.id());
   }

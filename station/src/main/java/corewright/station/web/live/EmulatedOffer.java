@@ -6,6 +6,7 @@ import corewright.bench.run.Clock;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.Descriptions;
 import corewright.station.demo.SampleBench;
+import corewright.station.work.KeptWire;
 
 /**
  * An emulated bench for one family, with a unit that follows from its tag.
@@ -41,7 +42,7 @@ record EmulatedOffer(BenchDescription description, Clock clock, boolean paced) i
   }
 
   @Override
-  public Opened open(Unit unit, Hands hands) {
+  public Opened open(Unit unit, Hands hands, KeptWire wire) {
     return new Sample(SampleBench.open(unit.family(), unit.tag(), unit.rebuilt(), clock, paced));
   }
 

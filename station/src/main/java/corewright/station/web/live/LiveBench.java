@@ -16,6 +16,7 @@ import corewright.station.work.BenchAbilities;
 import corewright.station.work.Dialects;
 import corewright.station.work.HandEntry;
 import corewright.station.work.Home;
+import corewright.station.work.KeptWire;
 import corewright.station.work.Refused;
 import corewright.station.work.RunIds;
 import corewright.station.work.Testing;
@@ -220,14 +221,27 @@ public final class LiveBench {
   }
 
   private void drive(LiveRun on, Workshop shop) {
+    try (KeptWire wire = KeptWire.begin(on.start().wireLog(), shop.folders(), clock)) {
+      RunRecord record = run(on, shop, wire);
+      wire.keepFor(record).ifPresent(on::wire);
+      on.concluded(shop.conclude(record, on.start().driver()));
+    } catch (RuntimeException broken) {
+      LOG.log(Level.WARNING, "run on " + id(), broken);
+      on.failed(Objects.requireNonNullElse(broken.getMessage(), broken.toString()));
+    } finally {
+      on.over();
+    }
+  }
+
+  private RunRecord run(LiveRun on, Workshop shop, KeptWire wire) {
     Start start = on.start();
     Profile profile = on.course().profile();
     boolean rebuilt = profile.purpose() == Profile.Purpose.SHIP;
-    try (Bench.Opened opened =
-        bench.open(new Bench.Unit(start.tag(), on.course().family().id(), rebuilt), on.hands())) {
+    Bench.Unit unit = new Bench.Unit(start.tag(), on.course().family().id(), rebuilt);
+    try (Bench.Opened opened = bench.open(unit, on.hands(), wire)) {
       settle(opened, shop);
       RunRecord record =
-          shop.testing(clock)
+          shop.testing(wire.clock())
               .run(
                   new Testing.Request(
                       start.tag(),
@@ -242,12 +256,7 @@ public final class LiveBench {
                   on,
                   on.stop());
       on.kept(record);
-      on.concluded(shop.conclude(record, start.driver()));
-    } catch (RuntimeException broken) {
-      LOG.log(Level.WARNING, "run on " + id(), broken);
-      on.failed(Objects.requireNonNullElse(broken.getMessage(), broken.toString()));
-    } finally {
-      on.over();
+      return record;
     }
   }
 
@@ -279,8 +288,9 @@ public final class LiveBench {
     RunBegun first = open.get(0);
     before = Plate.left("The program died in a run of " + first.tag() + ".");
     String family = shop.ledger().dossier(first.tag()).core().family();
-    try (Bench.Opened opened =
-        bench.open(new Bench.Unit(first.tag(), family, false), new LeftToAll(left))) {
+    try (KeptWire wire = KeptWire.begin(false, shop.folders(), clock);
+        Bench.Opened opened =
+            bench.open(new Bench.Unit(first.tag(), family, false), new LeftToAll(left), wire)) {
       settle(opened, shop);
       before =
           Plate.left(

@@ -12,6 +12,7 @@ import corewright.bench.run.Stop;
 import corewright.measures.Measurement;
 import corewright.profiles.Step;
 import corewright.station.work.Outcome;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -43,6 +44,7 @@ final class LiveRun implements RunListener {
   private volatile Optional<Outcome> outcome = Optional.empty();
   private volatile String failure = "";
   private volatile String asked = "";
+  private volatile Optional<Path> wire = Optional.empty();
 
   private List<Channel> channels = List.of();
   private int output = -1;
@@ -177,6 +179,16 @@ final class LiveRun implements RunListener {
   /** The run is in the record. */
   void kept(RunRecord run) {
     record = Optional.of(run);
+  }
+
+  /** What went over its wires is kept. */
+  void wire(Path file) {
+    wire = Optional.of(file);
+  }
+
+  /** Where what went over its wires is kept; empty: nobody asked for it. */
+  Optional<Path> wire() {
+    return wire;
   }
 
   void concluded(Outcome what) {

@@ -22,14 +22,20 @@ final class Preparations {
    * @param cautions this person has read the cautions for this unit
    * @param second who else is there; empty if nobody was named
    * @param proved when they gave the password of their own account; empty if they did not
+   * @param wireLog whether every byte on the wires is kept
    */
   record Prepared(
-      String tag, String profile, boolean cautions, String second, Optional<Instant> proved) {
-    static final Prepared NOTHING = new Prepared("", "", false, "", Optional.empty());
+      String tag,
+      String profile,
+      boolean cautions,
+      String second,
+      Optional<Instant> proved,
+      boolean wireLog) {
+    static final Prepared NOTHING = new Prepared("", "", false, "", Optional.empty(), false);
 
     /** This person stands by, proved just now. */
     Prepared by(String name, Instant now) {
-      return new Prepared(tag, profile, cautions, name, Optional.of(now));
+      return new Prepared(tag, profile, cautions, name, Optional.of(now), wireLog);
     }
 
     /** Who stands by, as a run asks for it: whoever confirmed long ago may have left. */
@@ -52,7 +58,13 @@ final class Preparations {
         who,
         same
             ? what
-            : new Prepared(what.tag(), what.profile(), false, what.second(), Optional.empty()));
+            : new Prepared(
+                what.tag(),
+                what.profile(),
+                false,
+                what.second(),
+                Optional.empty(),
+                what.wireLog()));
   }
 
   void done(String who) {

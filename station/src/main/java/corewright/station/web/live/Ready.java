@@ -14,6 +14,7 @@ import java.util.List;
  * @param later the guards that only the open bench can answer
  * @param needsSecond whether a second person must be there
  * @param asksForPassword whether they prove who they are
+ * @param wireLog whether every byte on the wires will be kept
  * @param proved whether they have, for this unit and not long ago
  * @param canStart whether nothing is missing
  */
@@ -32,6 +33,7 @@ public record Ready(
     boolean asksForPassword,
     String second,
     boolean proved,
+    boolean wireLog,
     String byHand,
     List<GuardRow> missing,
     List<GuardRow> holds,

@@ -80,6 +80,7 @@ final class Readying {
         false,
         "",
         false,
+        false,
         "",
         List.of(new GuardRow("Unit", "None is chosen. Scan its tag, or choose one that waits.")),
         List.of(),
@@ -118,6 +119,7 @@ final class Readying {
         bench.asksForPasswords(),
         prepared.second(),
         prepared.present(now).filter(SecondPerson::proved).isPresent(),
+        prepared.wireLog(),
         HandKept.words(kept.of(bench, dossier, profile).size(), bench.byHand(profile).size()),
         missing,
         rows(asked, true),
@@ -264,7 +266,8 @@ final class Readying {
                   "The last run here, of "
                       + r.start().tag()
                       + ": "
-                      + (r.failure().isEmpty() ? how : r.failure()));
+                      + (r.failure().isEmpty() ? how : r.failure())
+                      + r.wire().map(file -> " Its wire log is " + file + ".").orElse(""));
             });
     return told;
   }

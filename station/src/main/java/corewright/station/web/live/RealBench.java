@@ -9,6 +9,7 @@ import corewright.bench.wire.BenchOpener;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.station.work.Dialects;
 import corewright.station.work.Home;
+import corewright.station.work.KeptWire;
 import corewright.station.work.PortList;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -22,12 +23,12 @@ record RealBench(BenchDescription description, Clock clock) implements Bench {
   }
 
   @Override
-  public Opened open(Unit unit, Hands hands) {
+  public Opened open(Unit unit, Hands hands, KeptWire wire) {
     BenchOpener opener =
         new BenchOpener(
-            new SocketLinks(clock, new SerialLinks(clock)),
+            wire.over(new SocketLinks(clock, new SerialLinks(clock))),
             new Dialects(Home.fromSystem(), Path.of(description.origin().path())),
-            clock,
+            wire.clock(),
             Optional.of(hands));
     return new Ports(description, opener.open(new PortList(clock).bind(description)));
   }

@@ -12,13 +12,15 @@ import java.util.Optional;
  * @param driver who has confirmed the cautions and drives
  * @param second who else is there; demanded above 60 V DC
  * @param byHand what was read elsewhere, by id of the step
+ * @param wireLog whether every byte on the wires is kept
  */
 record Start(
     String tag,
     String profile,
     String driver,
     Optional<SecondPerson> second,
-    Map<String, HandReading> byHand) {
+    Map<String, HandReading> byHand,
+    boolean wireLog) {
 
   Start {
     byHand = Map.copyOf(byHand);
@@ -26,6 +28,6 @@ record Start(
 
   /** A run in which nobody has read anything elsewhere. */
   Start(String tag, String profile, String driver, Optional<SecondPerson> second) {
-    this(tag, profile, driver, second, Map.of());
+    this(tag, profile, driver, second, Map.of(), false);
   }
 }

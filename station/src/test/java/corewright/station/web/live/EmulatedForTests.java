@@ -12,6 +12,7 @@ import corewright.fixtures.describe.Descriptions;
 import corewright.fixtures.emulate.EmulatedBench;
 import corewright.fixtures.emulate.unit.TrueState;
 import corewright.fixtures.emulate.unit.UnitParameters;
+import corewright.station.work.KeptWire;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.reflect.InvocationTargetException;
@@ -44,7 +45,7 @@ final class EmulatedForTests implements Bench {
   }
 
   @Override
-  public Opened open(Unit unit, Hands hands) {
+  public Opened open(Unit unit, Hands hands, KeptWire wire) {
     try {
       EmulatedBench emulated = EmulatedBench.open(UnitParameters.healthy(unit.family()), 5);
       BenchDescription here = description().withPorts(emulated.ports());

@@ -16,6 +16,8 @@ import corewright.fixtures.emulate.unit.UnitParameters;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Profile;
 import corewright.profiles.Step;
+import corewright.station.work.Folders;
+import corewright.station.work.KeptWire;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -31,7 +33,8 @@ class HandLoadTest {
   void thePageAsksTheDriverAndThePulsesAreLeftToAHand() throws Exception {
     Clock clock = Clock.system();
     Setup setup = Setup.of(UnitParameters.healthy("sd48"), 1).over(LineKind.LOOPBACK);
-    try (EmulatedBench emulated = EmulatedBench.open(setup)) {
+    try (EmulatedBench emulated = EmulatedBench.open(setup);
+        KeptWire wire = KeptWire.begin(false, Folders.at(folder), clock)) {
       RealBench real = new RealBench(described(emulated), clock);
       LiveBench bench = new LiveBench(real, "/did/", () -> null, clock);
       Profile profile = Catalogue.ofHome().profile("sd48-full");
@@ -42,7 +45,8 @@ class HandLoadTest {
       LiveRun run =
           new LiveRun(
               new Start("U-1", profile.id(), "I. Marsh", Optional.empty()), course, 1, clock);
-      try (Bench.Opened opened = real.open(new Bench.Unit("U-1", "sd48", false), run.hands())) {
+      try (Bench.Opened opened =
+          real.open(new Bench.Unit("U-1", "sd48", false), run.hands(), wire)) {
         Load load = opened.instruments().load();
         assertEquals("BY HAND,I. Marsh,0,0", load.identity());
         load.set(1);

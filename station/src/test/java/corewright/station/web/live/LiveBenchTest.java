@@ -10,15 +10,23 @@ import corewright.bench.record.RunEnd;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
 import corewright.bench.run.Clock;
+import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.Descriptions;
+import corewright.fixtures.emulate.EmulatedBench;
+import corewright.fixtures.emulate.EmulatedBench.Setup;
+import corewright.fixtures.emulate.line.LineKind;
 import corewright.fixtures.emulate.unit.TrueState;
+import corewright.fixtures.emulate.unit.UnitParameters;
 import corewright.profiles.Profile;
 import corewright.reports.ledger.RunBegun;
 import corewright.station.web.Drafts;
 import corewright.station.work.Refused;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -138,6 +146,33 @@ class LiveBenchTest {
     assertEquals("I. Marsh", record.operator());
     assertTrue(run.outcome().isPresent(), run.failure());
     assertEquals(record.id(), shop.workshop().ledger().dossier(shop.tag()).runs().get(0).id());
+  }
+
+  /** A fixture with another resistor: refused before anything is on, and what was said is kept. */
+  @Test
+  void whatGoesOverTheWiresIsKeptOnRequest() throws Exception {
+    Setup setup = Setup.of(UnitParameters.healthy("sd48"), 1).over(LineKind.LOOPBACK);
+    Path shipped = Path.of(System.getProperty("corewright.home"), "fixtures", "benches");
+    String text =
+        Files.readString(shipped.resolve("emulated-sd48.json"))
+            .replace("\"discharge_ohm\": 470", "\"discharge_ohm\": 4700");
+    try (EmulatedBench bench7 = EmulatedBench.open(setup)) {
+      BenchDescription described =
+          Descriptions.bench(Files.writeString(folder.resolve("bench.json"), text))
+              .withPorts(bench7.ports());
+      LiveBench real =
+          new LiveBench(new RealBench(described, clock), "/did/", shop::workshop, clock);
+      LiveRun run =
+          real.start(
+              new Start(shop.tag(), "sd48-arrival", "I. Marsh", Optional.empty(), Map.of(), true));
+      end(run);
+      assertEquals("", run.failure());
+      RunRecord record = run.record().orElseThrow();
+      assertEquals(RunEnd.Kind.BENCH_FAULT, record.end().kind(), record.end().saw());
+      Path kept = run.wire().orElseThrow();
+      assertEquals(record.id() + ".wire", kept.getFileName().toString());
+      assertTrue(Files.readString(kept).startsWith("corewright wire log 1"));
+    }
   }
 
   @Test
