@@ -47,6 +47,41 @@ public record Profile(
     limits = List.copyOf(limits);
   }
 
+  /** The same with other steps. */
+  public Profile withSteps(List<Step> other) {
+    return with(sampleRate_Hz, other, limits);
+  }
+
+  /** The same with other limits. */
+  public Profile withLimits(List<Limit> other) {
+    return with(sampleRate_Hz, steps, other);
+  }
+
+  /** The same, sampled at another rate. */
+  public Profile withSampleRate(double other_Hz) {
+    return with(other_Hz, steps, limits);
+  }
+
+  private Profile with(double rate_Hz, List<Step> otherSteps, List<Limit> otherLimits) {
+    return new Profile(
+        id,
+        revision,
+        family,
+        title,
+        purpose,
+        rate_Hz,
+        settle_s,
+        guard_s,
+        feeds,
+        supplyDrops,
+        provingLoad_A,
+        otherSteps,
+        otherLimits,
+        temperature_C,
+        temperatureTolerance_K,
+        origin);
+  }
+
   /** Arrival: simple acceptance. Ship and claim: guard band of U (ILAC-G8). */
   public enum Purpose {
     ARRIVAL,

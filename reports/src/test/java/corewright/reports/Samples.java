@@ -236,57 +236,45 @@ public final class Samples {
   }
 
   private static RunRecord judged(RunRecord run, Verdict verdict, List<Finding> findings) {
-    Judgement judged =
+    return with(
+        run,
+        run.purpose(),
+        run.source(),
+        run.profileId(),
         new Judgement(
             Optional.of(verdict),
             run.judgement().qualifier(),
             run.judgement().decisionRule(),
             findings,
-            run.judgement().reasons());
-    return new RunRecord(
-        run.id(),
-        run.tag(),
-        run.purpose(),
-        run.number(),
-        run.source(),
-        run.started(),
-        run.ended(),
-        run.operator(),
-        run.bench(),
-        run.fixture(),
-        run.profileId(),
-        run.profileRevision(),
-        run.profile(),
-        run.family(),
-        run.benchDescription(),
-        run.equipment(),
-        run.software(),
-        run.capture(),
-        run.captureSha256(),
-        run.end(),
-        run.troubles(),
-        run.measured(),
-        judged);
+            run.judgement().reasons()));
   }
 
   /** A final test. */
   public static RunRecord ship(String id, String tag, Verdict verdict, Source source) {
     RunRecord run = run(id, tag);
-    Judgement judged =
-        new Judgement(
-            Optional.of(verdict), run.judgement().qualifier(), "guard band", List.of(), List.of());
-    return new RunRecord(
-        id,
-        tag,
+    return with(
+        run,
         "ship",
-        1,
+        source,
+        "sd48-ship",
+        new Judgement(
+            Optional.of(verdict), run.judgement().qualifier(), "guard band", List.of(), List.of()));
+  }
+
+  private static RunRecord with(
+      RunRecord run, String purpose, Source source, String profile, Judgement judged) {
+    return new RunRecord(
+        run.id(),
+        run.tag(),
+        purpose,
+        run.number(),
         source,
         run.started(),
         run.ended(),
         run.operator(),
         run.bench(),
         run.fixture(),
-        "sd48-ship",
+        profile,
         run.profileRevision(),
         run.profile(),
         run.family(),

@@ -5,29 +5,13 @@ import corewright.profiles.Step;
 import java.util.Optional;
 
 /** The load pulses by itself for a while; nothing but the digitizer looks at it meanwhile. */
-final class PulsesStep implements StepKind {
+final class PulsesStep implements FastStep {
 
   @Override
   public Optional<String> cannot(Step step, Abilities bench) {
     return bench.pulses()
         ? bench.tooSlow(step)
         : Optional.of("the load of this bench does not pulse by itself");
-  }
-
-  /** The way there and back is as fast as the rest. */
-  @Override
-  public Optional<Double> rate_Hz(Step step) {
-    return Optional.empty();
-  }
-
-  @Override
-  public double usual_s(Step step, RunPlan plan) {
-    return 2 * BACK_S + step.hold_s();
-  }
-
-  @Override
-  public double most_s(Step step, RunPlan plan) {
-    return Hold.allowance_s(usual_s(step, plan));
   }
 
   @Override

@@ -67,24 +67,7 @@ record FaultyRun(
     steps.add(Plans.hold("full", 12.5, 2, 0.6));
     last.ifPresent(steps::add);
     steps.add(Plans.AWAY);
-    Profile p = Plans.profile("sd48", RATE_HZ, steps);
-    return new Profile(
-        p.id(),
-        p.revision(),
-        p.family(),
-        p.title(),
-        p.purpose(),
-        p.sampleRate_Hz(),
-        p.settle_s(),
-        p.guard_s(),
-        p.feeds(),
-        p.supplyDrops(),
-        p.provingLoad_A(),
-        p.steps(),
-        limits,
-        p.temperature_C(),
-        p.temperatureTolerance_K(),
-        p.origin());
+    return Plans.profile("sd48", RATE_HZ, steps).withLimits(limits);
   }
 
   /**

@@ -58,28 +58,16 @@ class CrankZonesTest {
   private static Profile cranked(double plateau_V) {
     Profile p = CATALOGUE.profile("sd48-full");
     Set<String> kept = Set.of("dead", "first-power", "rest", "half", "crank", "discharge");
-    return new Profile(
-        p.id(),
-        p.revision(),
-        p.family(),
-        p.title(),
-        p.purpose(),
-        20_000,
-        p.settle_s(),
-        p.guard_s(),
-        p.feeds(),
-        p.supplyDrops(),
-        p.provingLoad_A(),
-        p.steps().stream()
-            .filter(s -> kept.contains(s.id()))
-            .map(s -> s.kind() == Step.Kind.CRANK ? once(s, plateau_V) : s)
-            .toList(),
-        p.limits().stream()
-            .filter(l -> Set.of("output-part", "output-rest", "crank-output").contains(l.id()))
-            .toList(),
-        p.temperature_C(),
-        p.temperatureTolerance_K(),
-        p.origin());
+    return p.withSampleRate(20_000)
+        .withSteps(
+            p.steps().stream()
+                .filter(s -> kept.contains(s.id()))
+                .map(s -> s.kind() == Step.Kind.CRANK ? once(s, plateau_V) : s)
+                .toList())
+        .withLimits(
+            p.limits().stream()
+                .filter(l -> Set.of("output-part", "output-rest", "crank-output").contains(l.id()))
+                .toList());
   }
 
   private static Step once(Step s, double plateau_V) {

@@ -112,22 +112,7 @@ class FullSequenceTest {
   }
 
   private static Profile with(Profile p, Step.Kind kept) {
-    return new Profile(
-        p.id(),
-        p.revision(),
-        p.family(),
-        p.title(),
-        p.purpose(),
-        p.sampleRate_Hz(),
-        p.settle_s(),
-        p.guard_s(),
-        p.feeds(),
-        p.supplyDrops(),
-        p.provingLoad_A(),
-        p.steps().stream().filter(s -> s.kind() == kept || ALWAYS.contains(s.id())).toList(),
-        p.limits(),
-        p.temperature_C(),
-        p.temperatureTolerance_K(),
-        p.origin());
+    return p.withSteps(
+        p.steps().stream().filter(s -> s.kind() == kept || ALWAYS.contains(s.id())).toList());
   }
 }

@@ -53,21 +53,12 @@ final class AgreementView {
               body.get("settled").asText(),
               body.get("tag").asText(),
               event.tag());
-      case FORGOTTEN,
-          ACCOUNT_MADE,
-          AUTHORITY_GRANTED,
-          MOVED,
-          EXPORTED,
-          LIMITS_SIGNED,
-          BENCH_CHECKED,
-          BENCH_LOCKED,
-          BENCH_UNLOCKED,
-          CALIBRATED,
-          BENCH_MEASURED,
-          AT_THE_DOOR -> {
+      default -> {
         // persons and places are kept outside of what is told from events
+        if (!kind.isOfNoUnit()) {
+          throw new IllegalArgumentException(kind + " is no agreement");
+        }
       }
-      default -> throw new IllegalArgumentException(kind + " is no agreement");
     }
   }
 

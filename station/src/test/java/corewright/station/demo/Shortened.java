@@ -2,7 +2,6 @@ package corewright.station.demo;
 
 import corewright.profiles.Profile;
 import corewright.profiles.Step;
-import java.util.List;
 import java.util.function.Predicate;
 
 /** A profile with fewer and shorter holds, to ask about one limit in little time. */
@@ -21,7 +20,7 @@ final class Shortened {
   static Profile of(Profile p, Predicate<Step> kept, double least_s) {
     double short_s = p.settle_s().orElseThrow() + p.guard_s().orElseThrow() + WINDOW_S;
     double longest_s = p.steps().stream().mapToDouble(Step::hold_s).max().orElseThrow();
-    List<Step> steps =
+    return p.withSteps(
         p.steps().stream()
             .filter(s -> s.kind() != Step.Kind.HOLD || kept.test(s))
             .map(
@@ -29,24 +28,7 @@ final class Shortened {
                     s.kind() == Step.Kind.HOLD
                         ? lasting(s, s.hold_s() < longest_s ? short_s : Math.max(short_s, least_s))
                         : s)
-            .toList();
-    return new Profile(
-        p.id(),
-        p.revision(),
-        p.family(),
-        p.title(),
-        p.purpose(),
-        p.sampleRate_Hz(),
-        p.settle_s(),
-        p.guard_s(),
-        p.feeds(),
-        p.supplyDrops(),
-        p.provingLoad_A(),
-        steps,
-        p.limits(),
-        p.temperature_C(),
-        p.temperatureTolerance_K(),
-        p.origin());
+            .toList());
   }
 
   private static Step lasting(Step s, double hold_s) {
