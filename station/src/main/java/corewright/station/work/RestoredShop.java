@@ -41,6 +41,7 @@ public final class RestoredShop {
     }
     Path whole = folder.toAbsolutePath();
     Path unfinished = whole.resolveSibling(whole.getFileName() + ".unfinished");
+    Trees.remove(unfinished); // or what an attempt that was killed left would be in the shop
     try (ZipFile zip = open(backup)) {
       checkHashes(backup, zip);
       for (ZipEntry entry : zip.stream().toList()) {
@@ -62,6 +63,8 @@ public final class RestoredShop {
       return found;
     } catch (IOException refused) {
       throw new UncheckedIOException("cannot restore " + backup + " to " + whole, refused);
+    } finally {
+      Trees.remove(unfinished);
     }
   }
 

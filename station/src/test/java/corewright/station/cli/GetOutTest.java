@@ -138,6 +138,12 @@ class GetOutTest {
     err.getBuffer().setLength(0);
     assertEquals(1, run("restore", file.toString(), "--to", folder + "/none", "--head", later));
     assertTrue(err.toString().contains("cut off"), err.toString());
+    Path half = folder.resolve("none.unfinished");
+    assertFalse(Files.exists(half), "what was half made is gone");
+    Files.createDirectories(half.resolve("captures"));
+    Files.writeString(half.resolve("captures/another-shop.cap"), "left by an attempt that died");
+    json("restore", file.toString(), "--to", folder + "/none");
+    assertFalse(Files.exists(folder.resolve("none/captures/another-shop.cap")));
   }
 
   @Test

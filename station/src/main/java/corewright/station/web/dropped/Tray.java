@@ -2,6 +2,7 @@ package corewright.station.web.dropped;
 
 import corewright.bench.run.Clock;
 import corewright.station.work.Refused;
+import corewright.station.work.Trees;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -11,7 +12,6 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
@@ -77,10 +77,10 @@ final class Tray {
       Files.createDirectories(folder);
       copy(in, file);
     } catch (IOException broken) {
-      remove(folder);
+      Trees.remove(folder);
       throw new Refused("The file did not come over whole", "Drop it once more.");
     } catch (Refused refused) {
-      remove(folder);
+      Trees.remove(folder);
       throw refused;
     }
     Item item = new Item(id, session, file, harmless(name), clock.wall());
@@ -135,7 +135,7 @@ final class Tray {
             item -> {
               boolean over = now.isAfter(item.since().plus(KEPT));
               if (over) {
-                remove(item.folder());
+                Trees.remove(item.folder());
               }
               return over;
             });
@@ -147,19 +147,9 @@ final class Tray {
       return;
     }
     try (Stream<Path> all = Files.list(root.get())) {
-      all.filter(f -> String.valueOf(f.getFileName()).startsWith(PREFIX)).forEach(Tray::remove);
+      all.filter(f -> String.valueOf(f.getFileName()).startsWith(PREFIX)).forEach(Trees::remove);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot list " + root.get(), e);
-    }
-  }
-
-  private static void remove(Path folder) {
-    try (Stream<Path> all = Files.walk(folder)) {
-      for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(each);
-      }
-    } catch (IOException left) {
-      // the next start clears what could not be removed
     }
   }
 
