@@ -46,6 +46,7 @@ final class BenchFit {
   private final BenchDescription bench;
   private final Function<String, Optional<Dialect>> dialectOf;
   private final Optional<Samples> samples;
+  private final Map<String, String> left;
 
   /**
    * @param file the profile's
@@ -63,6 +64,7 @@ final class BenchFit {
     this.profile = profile;
     this.family = family;
     this.bench = bench;
+    this.left = BenchAbilities.of(bench, dialectOf).leaves(profile);
   }
 
   /** What of a bench description names something that is not there. */
@@ -136,7 +138,8 @@ final class BenchFit {
     samples.ifPresentOrElse(s -> plain(s, found), () -> line(found));
     fixture(found);
     feeds(found);
-    range(dialectOf.apply("load"), "current_A", "load_A", Step::highest_A, "A", found);
+    range(dialectOf.apply("load"), "current_A", "load_A", Step::load_A, "A", found);
+    range(dialectOf.apply("load"), "high_A", "pulse_A", Step::highest_A, "A", found);
     range(dialectOf.apply("source"), "voltage_V", "input_V", Step::highest_V, "V", found);
     range(dialectOf.apply("source"), "limit_A", "inputLimit_A", Step::inputLimit_A, "A", found);
     return found;
@@ -145,7 +148,6 @@ final class BenchFit {
   /** What a person should know of a bench that can run the profile, each a sentence. */
   List<String> sentences() {
     List<String> all = new ArrayList<>(List.of(sentence()));
-    Map<String, String> left = BenchAbilities.of(bench, dialectOf).leaves(profile);
     profile.steps().stream()
         .filter(step -> left.containsKey(step.id()))
         .map(step -> leftOut(step, left.getOrDefault(step.id(), "")))
@@ -292,8 +294,9 @@ final class BenchFit {
       List<Mistake> found) {
     Optional<Argument> range = dialect.map(d -> d.arguments().get(argument));
     for (int i = 0; range.isPresent() && i < profile.steps().size(); i++) {
-      double asked = level.applyAsDouble(profile.steps().get(i));
-      if (asked > range.get().most()) {
+      Step step = profile.steps().get(i);
+      double asked = level.applyAsDouble(step);
+      if (asked > range.get().most() && !left.containsKey(step.id())) {
         found.add(
             file.mistake(
                 "/steps/" + i + "/" + key,

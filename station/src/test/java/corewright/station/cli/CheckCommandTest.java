@@ -270,6 +270,31 @@ class CheckCommandTest {
     assertFalse(lacking.contains("No meter"), lacking);
   }
 
+  /** 10 A for the pulses, 2 A at most elsewhere: what is left out asks for nothing. */
+  @Test
+  void aSmallLoadIsAskedForItsPulsesOnlyWhereItMakesThem() throws IOException {
+    Path full = home("profiles/families/sd48/sd48-full.json");
+    Path bench = edited(BENCH, "\"dialect\": \"emulated-load\"", "\"dialect\": \"small\"");
+    String load =
+        Files.readString(home("fixtures/dialects/emulated-load.json"))
+            .replace("\"id\": \"emulated-load\"", "\"id\": \"small\"")
+            .replaceAll("\"most\": 40, \"res", "\"most\": 5, \"res");
+    Files.writeString(folder.resolve("small.json"), load);
+    Ran pulsing = check(full, "--bench", bench);
+    assertEquals(1, pulsing.code(), pulsing.out());
+    assertTrue(
+        pulsing.err().contains("pulse_A: 10 A is above what the load of emulated-sd48 takes, 5 A"),
+        pulsing.err());
+    Files.writeString(
+        folder.resolve("small.json"),
+        load.replaceAll("(?s)    \"pulse\": \\[.*?\\],\\R", "")
+            .replaceAll("    \"steady\": .*\\R", "")
+            .replaceAll("    \"(low_A|high_A|width_s|period_s)\": .*\\R", ""));
+    Ran steady = check(full, "--bench", bench);
+    assertEquals(0, steady.code(), steady.err());
+    assertTrue(steady.out().contains("Step pulses, "), steady.out());
+  }
+
   @Test
   void aBenchThatNamesWhatIsNotThereIsRefused() throws IOException {
     Ran dialect = check(edited(BENCH, "\"dialect\": \"emulated-load\"", "\"dialect\": \"none\""));
