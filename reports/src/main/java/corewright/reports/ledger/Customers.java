@@ -95,7 +95,7 @@ final class Customers {
             code,
             code)
         .mapTo(String.class)
-        .forEach(path -> paths.add("documents/" + path.replaceAll(".*[/\\\\]", "")));
+        .forEach(path -> paths.add(KeptFile.document(path)));
     handle
         .select(
             "SELECT r.capture AS path FROM run r JOIN visit v ON v.tag = r.tag AND v.number ="

@@ -62,6 +62,13 @@ public final class Ledger extends UnitRecord implements AutoCloseable {
     }
   }
 
+  /** The files that the record names by their hash; nothing is changed in or beside the ledger. */
+  public static List<KeptFile> files(String url) {
+    try (Database database = Database.openReadOnly(url)) {
+      return database.read(KeptFile::of);
+    }
+  }
+
   /** Units whose tag or maker's serial is or contains {@code text}, the best matches first. */
   public List<Found> find(String text) {
     return database.read(handle -> Search.find(handle, text));

@@ -10,6 +10,7 @@ import corewright.station.work.CheckingPaper;
 import corewright.station.work.Folders;
 import corewright.station.work.ShopFile;
 import corewright.station.work.Verifying;
+import corewright.station.work.Verifying.OnDisk;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -41,6 +42,7 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  corewright verify corewright-shop",
+      "  corewright verify corewright-shop --files",
       "  corewright verify certificate.pdf --key signing.pub",
       "  corewright verify copy.db --key signing.pub --head bench-1:1042:9f86d081884c7d65"
     })
@@ -73,6 +75,13 @@ final class VerifyCommand implements Callable<Integer> {
           "What a document, export or backup names as the record's end; may be given again.")
   private List<String> heads = new ArrayList<>();
 
+  @Option(
+      names = "--files",
+      description =
+          "Of a shop's folder: also whether every capture, photograph, file and document there is"
+              + " the one that the record names. Reads all of them.")
+  private boolean files;
+
   @Option(names = "--json", description = "Report as JSON.")
   private boolean json;
 
@@ -82,13 +91,19 @@ final class VerifyCommand implements Callable<Integer> {
       return document();
     }
     Verification found = Verifying.verify(ledger, keys, heads);
+    Optional<OnDisk> disk = files ? Optional.of(Verifying.files(ledger)) : Optional.empty();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      out.println(RecordJson.text(json(found)));
+      ObjectNode report = json(found);
+      disk.ifPresent(d -> FilesWords.json(d, report.putObject("files")));
+      out.println(RecordJson.text(report));
     } else {
       words(found).forEach(out::println);
+      disk.ifPresent(d -> FilesWords.lines(d).forEach(out::println));
     }
-    return found.whole() ? ExitCodes.DONE : ExitCodes.BROKEN_RECORD;
+    return found.whole() && disk.map(OnDisk::whole).orElse(true)
+        ? ExitCodes.DONE
+        : ExitCodes.BROKEN_RECORD;
   }
 
   private int document() {

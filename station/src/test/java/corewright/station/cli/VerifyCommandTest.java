@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.Statement;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -71,6 +73,32 @@ class VerifyCommandTest extends Commands {
     JsonNode json = new ObjectMapper().readTree(out.toString());
     assertFalse(json.get("whole").asBoolean());
     assertEquals(json.get("first"), json.at("/broken/0"));
+  }
+
+  /** The record holds their hashes: a waveform is evidence as long as nobody can change it. */
+  @Test
+  void aChangedWaveformAndAMissingPhotographAreNamed() throws Exception {
+    Path photo = Files.writeString(folder.resolve("label.jpg"), "picture");
+    assertEquals(0, run("attach", "T-1", photo.toString(), "--shop=" + shop), err.toString());
+    assertEquals(0, run("verify", shop.toString(), "--files"), out.toString());
+    assertTrue(out.toString().contains("3 files are the ones that the record names"), "" + out);
+    String path = outcome.at("/run/capture").asText();
+    Path capture = shop.resolve(path);
+    byte[] bytes = Files.readAllBytes(capture);
+    bytes[bytes.length / 2] ^= 1;
+    Files.write(capture, bytes);
+    try (Stream<Path> kept = Files.list(shop.resolve("files"))) {
+      Files.delete(kept.findFirst().orElseThrow());
+    }
+    Files.delete(Path.of(outcome.get("document").asText()));
+    assertEquals(0, run("verify", shop.toString()), "the events are as they were");
+    assertEquals(4, run("verify", shop.toString(), "--files"));
+    String said = out.toString();
+    assertTrue(said.contains("0 files are the ones"), said);
+    assertTrue(said.contains("NOT AS IT WAS KEPT: " + path + " of T-1"), said);
+    assertTrue(said.contains("MISSING: files/2cea274d"), said); // sha256sum of the seven bytes
+    assertTrue(said.contains("it can be written again"), said);
+    assertEquals(1, run("verify", shop.resolve("ledger.db").toString(), "--files"));
   }
 
   @Test
