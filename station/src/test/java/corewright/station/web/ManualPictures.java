@@ -5,6 +5,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
@@ -57,6 +58,7 @@ public final class ManualPictures {
   }
 
   private void all(ManualShop shop) throws IOException {
+    draw("received", shop.at("/counter/" + shop.receive()));
     for (Map.Entry<String, String> page : ManualShop.PAGES.entrySet()) {
       draw(page.getKey(), shop.at(page.getValue()));
     }
@@ -71,9 +73,10 @@ public final class ManualPictures {
     String tag = shop.practise();
     draw("read-by-hand", shop.at(ManualShop.BENCH + "/hand"));
     shop.run(tag);
-    draw("bench-live", shop.at(ManualShop.BENCH));
+    still("bench-live");
     shop.untilOver();
     still("bench-over");
+    draw("behind", shop.at(shop.figure()));
     draw("practised", shop.at("/practice/" + tag));
     draw("practised-told", shop.at("/practice/" + tag + "?verdict=FAIL&disposition=REBUILD"));
   }
@@ -107,12 +110,16 @@ public final class ManualPictures {
     }
   }
 
-  /** A page that would be another if it were asked for again. */
+  /** A page that would be another if it were asked for again, or a moment later. */
   private void still(String name) throws IOException {
+    Map<String, byte[]> seen = new LinkedHashMap<>();
+    for (Size size : SIZES) {
+      browser.size(size.width, size.height);
+      seen.put(name + size.suffix, browser.picture());
+    }
     if (wanted.test(name)) {
-      for (Size size : SIZES) {
-        browser.size(size.width, size.height);
-        save(name + size.suffix);
+      for (Map.Entry<String, byte[]> picture : seen.entrySet()) {
+        write(picture.getKey(), picture.getValue());
       }
     }
   }
@@ -125,10 +132,13 @@ public final class ManualPictures {
                     .driver()
                     .executeScript(
                         "return document.fonts.status === 'loaded' && [...document.images]"
-                            + ".every(i => i.complete || i.loading === 'lazy')"
-                            + " && document.getElementById('step')?.textContent !== 'Opening'")),
+                            + ".every(i => i.complete || i.loading === 'lazy')")),
         "drawn");
-    BufferedImage seen = ImageIO.read(new ByteArrayInputStream(browser.picture()));
+    write(name, browser.picture());
+  }
+
+  private void write(String name, byte[] picture) throws IOException {
+    BufferedImage seen = ImageIO.read(new ByteArrayInputStream(picture));
     ImageIO.write(FewColours.of(seen), "png", to.resolve(name + ".png").toFile());
   }
 }

@@ -4,6 +4,8 @@ import corewright.bench.run.Clock;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The shop of the manual's pictures: what is done in it so that each page has something to show.
@@ -19,7 +21,6 @@ final class ManualShop {
   static {
     PAGES.put("today", "/");
     PAGES.put("counter", "/counter");
-    PAGES.put("received", "/counter/U-00007P");
     PAGES.put("photograph", "/photograph/U-00007P");
     PAGES.put("which-build", "/build/U-00007P");
     PAGES.put("condition", "/build/U-00007P/condition");
@@ -35,7 +36,6 @@ final class ManualShop {
     PAGES.put("hand-over", "/handover/" + TO_RETURN);
     PAGES.put("came-back", "/cameback");
     PAGES.put("the-shop", "/shop");
-    PAGES.put("behind", "/shop/behind?of=faults&row=0");
     PAGES.put("shop-found", "/shop/find?verdict=FAIL");
     PAGES.put("house-rules", "/rules");
     PAGES.put("family", "/rules/family/sd48");
@@ -45,6 +45,8 @@ final class ManualShop {
     PAGES.put("found", "/scan?code=4417");
     PAGES.put("refused", "/decide/U-99999");
   }
+
+  private static final Pattern FIGURE = Pattern.compile("href=\"(/shop/behind[^\"]*)\"");
 
   private final Visit visit;
   private final Browser browser;
@@ -74,6 +76,35 @@ final class ManualShop {
     return browser.driver().getCurrentUrl();
   }
 
+  /** A core that nobody has seen before. */
+  String receive() {
+    visit.get("/counter");
+    String received = Visit.location(visit.post("/counter", core("4417-2911")));
+    return received.substring(received.lastIndexOf('/') + 1);
+  }
+
+  private static Map<String, String> core(String serial) {
+    return new LinkedHashMap<>(
+        Map.of(
+            "serial", serial,
+            "label", "SD48-20 · 1507",
+            "family", "sd48",
+            "customer", "Tollgate Haulage",
+            "mode", "repair",
+            "grade", "B",
+            "missing", "seal",
+            "complaint", "Cuts out when it is hot."));
+  }
+
+  /** The units behind the first figure that there is. */
+  String figure() {
+    Matcher link = FIGURE.matcher(visit.get("/shop").body());
+    if (!link.find()) {
+      throw new IllegalStateException("the shop has no figure yet");
+    }
+    return link.group(1).replace("&amp;", "&");
+  }
+
   /** A unit is opened, and parts go in. */
   void open() {
     visit.get("/rebuild");
@@ -97,7 +128,7 @@ final class ManualShop {
             Map.of("place1", "C14", "lot1", "LOT-2231", "removed1", "1180 µF, 61 mΩ")));
   }
 
-  /** A unit leaves and is claimed for. */
+  /** A unit leaves, is claimed for, and comes back. */
   void claim() {
     visit.get("/handover/" + TO_RETURN);
     Visit.location(
@@ -106,6 +137,9 @@ final class ManualShop {
         visit.post(
             "/cameback",
             Map.of("unit", TO_RETURN, "symptom", "Dies when hot, on hills.", "hours", "120 h")));
+    Map<String, String> back = core("4417-0312");
+    back.put("unit", TO_RETURN);
+    Visit.location(visit.post("/counter", back));
   }
 
   /** Somebody takes a unit to practise on, and enters what was read of it elsewhere. */
@@ -134,7 +168,7 @@ final class ManualShop {
     browser.size(1366, 768);
     browser.go(at(BENCH));
     browser.until(
-        () -> browser.text("#step").contains("Full load"), "far enough", Duration.ofMinutes(2));
+        () -> browser.text("#step").equals("Full load"), "far enough", Duration.ofMinutes(2));
     Clock.system().pause(Duration.ofSeconds(1));
   }
 

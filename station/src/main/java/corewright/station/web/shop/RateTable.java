@@ -36,6 +36,15 @@ public record RateTable(String key, String title, String what, List<Row> rows) {
       double low,
       double high) {}
 
+  /** What the table of a key is called. */
+  static String title(ShopFigures f, String key) {
+    return of(f).stream()
+        .filter(t -> t.key.equals(key))
+        .map(RateTable::title)
+        .findFirst()
+        .orElse(key);
+  }
+
   /** Every table of the figures, in the order of the page. */
   static List<RateTable> of(ShopFigures f) {
     return List.of(

@@ -87,9 +87,13 @@ public final class Shop implements Place {
         PlaceName.THE_SHOP,
         "behind.jte",
         Map.of(
-            "of", rate.of().isEmpty() ? "all" : rate.of(),
-            "hits", rate.hits(),
-            "others", rate.others()));
+            "of",
+            RateTable.title(counted.figures(), given(context, "of"))
+                + (rate.of().isEmpty() ? "" : ": " + rate.of()),
+            "hits",
+            rate.hits(),
+            "others",
+            rate.others()));
   }
 
   private void find(Context context) {
