@@ -15,6 +15,10 @@ final class Finished {
           + " of a real unit: it cannot be sealed, leaves without a warranty, and its papers are"
           + " specimens.";
 
+  private static final String ELSEWHERE =
+      "It was rebuilt, and its final test met every limit, but was not measured on a bench of this"
+          + " shop: it cannot be sealed. Test it on one.";
+
   private Finished() {}
 
   /** A sentence; empty where the unit was not rebuilt, or its last run is no passed final test. */
@@ -25,7 +29,15 @@ final class Finished {
             .reduce((a, b) -> b)
             .filter(run -> run.purpose().equals("ship"))
             .filter(Finished::passed)
-            .map(run -> run.source() == Source.EMULATED ? MADE_UP : PROVED);
+            .map(run -> words(run.source()));
+  }
+
+  private static String words(Source source) {
+    return switch (source) {
+      case BENCH -> PROVED;
+      case EMULATED -> MADE_UP;
+      case IMPORTED, BY_HAND -> ELSEWHERE;
+    };
   }
 
   private static boolean passed(RunRecord run) {

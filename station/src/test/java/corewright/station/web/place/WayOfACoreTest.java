@@ -118,6 +118,10 @@ class WayOfACoreTest {
     String at = "/handover/" + tag;
     Map<String, String> seal = Map.of("number", "8120", "mark", "dot under rib 3");
     assertTrue(refusal(inspector.post(at + "/seal", seal)).contains("no seal without a final"));
+    Bench.passes(shop, tag, Source.IMPORTED);
+    assertTrue(refusal(inspector.post(at + "/seal", seal)).contains("no seal without a final"));
+    String elsewhere = technician.get("/decide/" + tag).body();
+    assertTrue(elsewhere.contains("was not measured on a bench of this shop"), elsewhere);
     Bench.passes(shop, tag, Source.EMULATED);
     String page = inspector.get(at).body();
     assertTrue(page.contains("EMULATED.</b> What is written of it is a specimen"), page);
