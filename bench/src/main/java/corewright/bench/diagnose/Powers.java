@@ -3,7 +3,6 @@ package corewright.bench.diagnose;
 import static corewright.bench.diagnose.Look.reading;
 
 import corewright.bench.diagnose.Siblings.Spread;
-import corewright.measures.Figures;
 import corewright.measures.Quantity;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -56,9 +55,6 @@ final class Powers {
         more > LOSS_HIGH
             ? Sign.LOSS_HIGH
             : more > LOSS_RAISED ? Sign.LOSS_RAISED : Sign.LOSS_NORMAL,
-        "of each further watt that goes in "
-            + Figures.number(lost.value(), 0)
-            + " % are lost, "
-            + healthy.words(lost.value(), 1, "%"));
+        "lost of each further watt that goes in: " + healthy.words(lost.value(), 1, "%"));
   }
 }

@@ -55,7 +55,7 @@ record Siblings(Map<Trait, Spread> known) {
       return value > median + deviations * deviation && value > factor * median;
     }
 
-    /** As {@code "3.10 V/A where healthy siblings show 1.57 ± 0.05"}. */
+    /** As {@code "3.10 V/A where healthy siblings show 1.57 ± 0.05 V/A"}. */
     String words(double value, int decimals, String unit) {
       return Figures.number(value, decimals)
           + " "
@@ -63,7 +63,9 @@ record Siblings(Map<Trait, Spread> known) {
           + " where healthy siblings show "
           + Figures.number(median, decimals)
           + " ± "
-          + Figures.number(2 * deviation, decimals);
+          + Figures.number(2 * deviation, decimals)
+          + " "
+          + unit;
     }
   }
 }

@@ -2,6 +2,7 @@ package corewright.bench.judge;
 
 import corewright.bench.record.Finding;
 import corewright.bench.record.Judgement;
+import corewright.bench.record.Qualifier;
 import corewright.bench.record.RunEnd;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
@@ -55,7 +56,8 @@ public final class Judge {
         row.verdict(),
         Optional.of(saw.input())
             .filter(input -> !run.holds().isEmpty() && input.read())
-            .map(InputCheck.Seen::qualifier),
+            .map(InputCheck.Seen::qualifier)
+            .filter(q -> q == Qualifier.VALID || !VerdictTable.BENCH.contains(row.id())),
         saw.rule().words(),
         saw.findings(),
         row.reasons().apply(saw));

@@ -12,6 +12,7 @@ import corewright.bench.record.Verdict;
 import corewright.measures.Figures;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -34,6 +35,12 @@ final class VerdictTable {
       Optional<Verdict> verdict,
       Predicate<Saw> when,
       Function<Saw, List<String>> reasons) {}
+
+  /**
+   * Rows of a bench in doubt: an input that fell there is the bench's doing, as when its relay let
+   * go, and speaks against no supply.
+   */
+  static final Set<String> BENCH = Set.of("V09", "V20", "V35");
 
   static final List<Row> ROWS =
       List.of(

@@ -8,7 +8,8 @@ import java.util.Optional;
  *
  * @param verdict empty where no family says what is good, or where nothing was loaded; then {@code
  *     reasons} says why
- * @param qualifier empty where no family says what a good input is, or the input was not read
+ * @param qualifier empty where no family says what a good input is, or the input was not read, or
+ *     it fell on a bench that is itself in doubt
  * @param decisionRule {@code simple acceptance} or {@code guard band U = 2u}, as printed
  * @param findings in the order of holds, then limits
  * @param reasons sentences with the readings that decided, most important first

@@ -15,6 +15,8 @@ import corewright.bench.record.RunEnd;
 import corewright.bench.record.RunEnd.Kind;
 import corewright.bench.record.RunEnd.Trip;
 import corewright.bench.record.Verdict;
+import corewright.bench.triage.Cases;
+import corewright.bench.triage.Proof;
 import corewright.measures.MeasuredRun;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
@@ -103,6 +105,21 @@ class VerdictTableTest {
       }
       assertTrue(!judged.reasons().isEmpty(), entry.getKey() + " gives no reason");
     }
+  }
+
+  /** A relay that lets go takes the input away: that asks for a sound bench, and for no supply. */
+  @Test
+  void anInputThatFellWithTheBenchIsTheBenchs() {
+    MeasuredRun fell = run(rest(), hold(3, 43, 8));
+    Judgement bench = Judge.judge(fell, Invented.family(), PROFILE, end(Kind.BENCH_FAULT));
+    assertEquals(Optional.empty(), bench.qualifier());
+    assertEquals(
+        Proof.Evidence.VOID_BENCH,
+        Cases.proof(Optional.of(bench), false, Proof.Coverage.COMPLETE).evidence());
+    Judgement supply = Judge.judge(fell, Invented.family(), PROFILE, DONE);
+    assertEquals(
+        Proof.Evidence.VOID_INPUT,
+        Cases.proof(Optional.of(supply), false, Proof.Coverage.COMPLETE).evidence());
   }
 
   @Test
