@@ -322,7 +322,7 @@ public final class Samples {
         bench,
         "fixture-sd48-1",
         "sd48-arrival",
-        "captures/" + id + ".h5");
+        "captures/" + id); // it has its ending when it is sealed
   }
 
   private static FeedReadings feed(double mean_V, double lowest_V) {

@@ -99,9 +99,9 @@ final class Customers {
     handle
         .select(
             "SELECT r.capture AS path FROM run r JOIN visit v ON v.tag = r.tag AND v.number ="
-                + " r.visit WHERE r.capture <> '' AND (? = '' OR v.customer = ?) UNION SELECT"
-                + " 'files/' || a.sha256 FROM attached a JOIN visit v ON v.tag = a.tag AND v.number"
-                + " = a.visit WHERE (? = '' OR v.customer = ?)",
+                + " r.visit WHERE r.capture <> '' AND r.ended IS NOT NULL AND (? = '' OR v.customer"
+                + " = ?) UNION SELECT 'files/' || a.sha256 FROM attached a JOIN visit v ON v.tag ="
+                + " a.tag AND v.number = a.visit WHERE (? = '' OR v.customer = ?)",
             code,
             code,
             code,

@@ -37,7 +37,7 @@ final class Views {
   private Views() {}
 
   /** Counted up whenever the tables or what fills them change; older ones are made anew. */
-  private static final int VERSION = 4;
+  private static final int VERSION = 5;
 
   static boolean areOld(Handle handle) {
     return version(handle) < VERSION;
@@ -159,7 +159,9 @@ final class Views {
     runBegun(handle, tag, body); // an import has no beginning of its own
     RunRecord run = Json.record(body, RunRecord.class);
     handle.execute(
-        "UPDATE run SET ended = ?, end_kind = ?, verdict = ?, qualifier = ? WHERE id = ?",
+        "UPDATE run SET capture = ?, ended = ?, end_kind = ?, verdict = ?, qualifier = ?"
+            + " WHERE id = ?",
+        run.capture(), // sealed under another name than it was begun with
         run.ended().toString(),
         run.end().kind().name(),
         run.judgement().verdict().map(Enum::name).orElse(null),

@@ -99,6 +99,7 @@ class LedgerTest {
     ledger.close();
     open();
     assertEquals(List.of(second), ledger.runs().unfinished());
+    assertEquals(List.of("captures/a.h5"), ledger.custody().evidence(Optional.empty()), "sealed");
     assertEquals(2, ledger.runs().nextNumber(tag, "arrival"));
     assertEquals(1, ledger.runs().nextNumber(tag, "ship"));
   }
