@@ -6,6 +6,7 @@ import corewright.bench.inspect.Symptom.Kind;
 import corewright.bench.inspect.Symptoms;
 import corewright.profiles.Catalogue;
 import corewright.profiles.Family;
+import corewright.station.work.AnswersFile;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
@@ -49,7 +50,7 @@ final class AnswersCommand implements Callable<Integer> {
 
   private static ObjectNode template(Family family) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.put("who", "your name");
+    json.put("who", AnswersFile.NOBODY_YET);
     ObjectNode received = json.putObject("received");
     received.put("family", family.id());
     received.put("serial", "");

@@ -90,7 +90,10 @@ final class DemoCommand implements Callable<Integer> {
     result
         .warrantyReport()
         .ifPresent(file -> stdout.println("Rebuilt     " + file + "  (warranty report, specimen)"));
-    stdout.println("Look closer: corewright show TAG --shop " + workshop.folders().root());
+    String shop = workshop.folders().root().toString();
+    stdout.println(
+        "Look closer: corewright show TAG --shop "
+            + (shop.contains(" ") ? "'" + shop + "'" : shop));
   }
 
   private ObjectNode tree(Path folder, Demo.Result result) {

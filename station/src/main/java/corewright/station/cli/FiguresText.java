@@ -139,7 +139,7 @@ final class FiguresText {
     return card.supplier()
         + ": "
         + card.cores()
-        + " cores, sellable "
+        + (card.cores() == 1 ? " core, sellable " : " cores, sellable ")
         + share(card.sellable())
         + ", unusable "
         + share(card.unusable())

@@ -107,6 +107,8 @@ public final class Main implements Runnable {
     CommandLine line = new CommandLine(new Main());
     commands.forEach(line::addSubcommand);
     line.registerConverter(LocalDate.class, Main::day);
+    line.registerConverter(Double.class, Main::number);
+    line.registerConverter(double.class, Main::number);
     line.setExecutionExceptionHandler(new FaultWords()).setCaseInsensitiveEnumValuesAllowed(true);
     line.getSubcommands().values().forEach(Main::listExitCodes);
     listExitCodes(line);
@@ -119,6 +121,15 @@ public final class Main implements Runnable {
     } catch (DateTimeParseException none) {
       throw new CommandLine.TypeConversionException(
           "'" + typed + "' is no day; write year, month, day, as 2027-11-29");
+    }
+  }
+
+  private static double number(String typed) {
+    try {
+      return Double.parseDouble(typed.strip());
+    } catch (NumberFormatException none) {
+      throw new CommandLine.TypeConversionException(
+          "'" + typed + "' is no number; write it with a point and without its unit, as 12.5");
     }
   }
 

@@ -19,6 +19,9 @@ import java.util.function.Function;
 
 /** Reads an answers file, held against its schema and against the family that it names. */
 public final class AnswersFile {
+  /** What stands in the place of a name until somebody has filled the file in. */
+  public static final String NOBODY_YET = "your name";
+
   private static final JsonSchema SCHEMA =
       JsonSchema.resource(AnswersFile.class, "answers.schema.json");
 

@@ -29,6 +29,9 @@ final class AnswersRules {
 
   List<Mistake> check(Answers answers) {
     List<Mistake> mistakes = new ArrayList<>();
+    if (answers.who().strip().equals(AnswersFile.NOBODY_YET)) {
+      mistakes.add(file.mistake("/who", "nobody has filled this in", "Write who saw the core"));
+    }
     Map<String, List<String>> cues = new LinkedHashMap<>();
     family.cues().forEach(c -> cues.put(c.id(), c.answers()));
     Map<String, List<String>> checks = new LinkedHashMap<>();

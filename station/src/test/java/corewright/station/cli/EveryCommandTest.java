@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -69,6 +70,23 @@ class EveryCommandTest {
   void whateverReportsDoesSoAsJsonToo(String command) {
     boolean json = LINE.getSubcommands().get(command).getCommandSpec().findOption("--json") != null;
     assertEquals(!NO_REPORT.contains(command), json);
+  }
+
+  /** Decimals are typed with a comma where this is used. */
+  @Test
+  void whatIsNoNumberSaysHowOneIsWritten() {
+    assertEquals(ExitCodes.USAGE, run("safe", "U-000012", "--volts", "1,2"));
+    assertTrue(err.toString().contains("'1,2' is no number; write it with a point"));
+  }
+
+  /** A file of which nothing was filled in is nobody's word. */
+  @Test
+  void whatNobodyHasFilledInIsNotTaken(@TempDir Path folder) throws IOException {
+    assertEquals(ExitCodes.DONE, run("answers", "ref48"));
+    Path file = Files.writeString(folder.resolve("core.json"), out.toString());
+    String shop = folder.resolve("shop").toString();
+    assertEquals(ExitCodes.REFUSED, run("receive", "--answers", file.toString(), "--shop", shop));
+    assertTrue(err.toString().contains("/who: nobody has filled this in"), err.toString());
   }
 
   /** A command that the first page does not name is not found by anybody. */
