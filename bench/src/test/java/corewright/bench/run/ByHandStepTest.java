@@ -195,8 +195,8 @@ class ByHandStepTest {
    * Of a step that need not be there a person enters one figure; the others are then not missing.
    */
   @ParameterizedTest
-  @CsvSource({"1.9, PASS", "3.9, FAIL", ", PASS"})
-  void oneFigureByHandAsksForNoOther(Double dip_V, Verdict verdict) {
+  @CsvSource({"1.9, PASS", "3.9, FAIL"})
+  void oneFigureByHandAsksForNoOther(double dip_V, Verdict verdict) {
     bench.pulses = false;
     Step pulses = StepsOfTheTradeTest.FAST.get(2);
     Step.Detail d = pulses.detail();
@@ -235,11 +235,8 @@ class ByHandStepTest {
             plain.temperatureTolerance_K(),
             plain.origin());
     Map<String, HandReading> byHand =
-        dip_V == null
-            ? Map.of()
-            : Map.of(
-                may.id(),
-                new HandReading(new Measurement(dip_V, 0.05, Unit.VOLT), "Grace", "scope 2"));
+        Map.of(
+            may.id(), new HandReading(new Measurement(dip_V, 0.05, Unit.VOLT), "Grace", "scope 2"));
     Judgement judged = judged(profile, run(profile, byHand));
     assertEquals(Optional.of(verdict), judged.verdict(), judged.reasons().toString());
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.bench.life.Act;
 import corewright.bench.life.ClaimClass;
 import corewright.bench.life.ClaimClass.Outcome;
@@ -184,6 +185,9 @@ class LivesTest {
             "c", tag, "arrival", 2, first.source(), first.started(), WHO, "bench-2", "", "p", "");
     LedgerFault fault = assertThrows(LedgerFault.class, () -> ledger.runBegun(other));
     assertTrue(fault.getMessage().contains("is on bench bench-1 in run b"), fault.getMessage());
+    ObjectNode old = (ObjectNode) Json.tree(first);
+    old.remove("second"); // as events were before it was kept who stood by
+    assertEquals(first, Json.record(old, RunBegun.class));
   }
 
   @Test

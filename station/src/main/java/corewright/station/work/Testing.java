@@ -101,7 +101,10 @@ public final class Testing {
             request.bench().id(),
             request.bench().fixture().id(),
             profile.id(),
-            folders.relative(folders.captures().resolve(plan.runId())));
+            folders.relative(folders.captures().resolve(plan.runId())),
+            plan.family().needsSecondPerson()
+                ? request.secondPerson().map(SecondPerson::name).orElse("")
+                : "");
     ledger.runBegun(begun);
     RunResult result = new RunEngine(clock).run(plan, instruments, listener, stop);
     List<String> reference =

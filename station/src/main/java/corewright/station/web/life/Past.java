@@ -35,7 +35,11 @@ public record Past(String when, String words, String who, String href, String he
       case "received" -> "Received" + said(b, "complaint");
       case "answered" -> "Looked at: " + answers(b);
       case "identified" -> "Build " + text(b, "variant") + said(b, "nextQuestion");
-      case "run begun" -> "On bench " + text(b, "bench") + ", run begun";
+      case "run begun" ->
+          "On bench "
+              + text(b, "bench")
+              + ", run begun"
+              + (text(b, "second").isEmpty() ? "" : "; " + text(b, "second") + " stood by");
       case "run ended" ->
           "Tested "
               + Purposes.words(text(b, "purpose"))

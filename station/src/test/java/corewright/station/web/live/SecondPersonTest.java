@@ -12,6 +12,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -73,6 +74,13 @@ class SecondPersonTest {
     }
     try (Workshop workshop = Visit.workshop(shop)) {
       assertEquals(1, workshop.ledger().dossier(other).runs().size(), "the run was let begin");
+      assertEquals(
+          List.of(SECOND),
+          workshop.ledger().lives().history(other).stream()
+              .filter(h -> h.kind().equals("run begun"))
+              .map(h -> h.body().path("second").asText())
+              .toList(),
+          "who stood by is kept with the run");
     }
   }
 
