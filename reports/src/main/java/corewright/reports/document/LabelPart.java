@@ -68,7 +68,7 @@ final class LabelPart {
     body.appendChild(
         m.tag(
             "p.line more",
-            page.foreign(page.shop().name(), 40) + ", " + page.foreign(contact(), 60)));
+            page.foreign(page.shop().name(), 32) + ", " + page.foreign(contact(), 56)));
     body.appendChild(m.tag("p.line more", page.say("label.not-new")));
     specimen(body);
     return body;
