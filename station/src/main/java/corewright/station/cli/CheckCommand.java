@@ -37,7 +37,8 @@ import picocli.CommandLine.Spec;
           + " every mistake in it with its line and what to do. Which of them it is, is seen from"
           + " what stands in it.",
       "With --bench it also says whether that bench can run the profile: whether the digitizer's"
-          + " line carries its samples, the fixture fits, and the instruments reach its levels.",
+          + " line carries its samples, the fixture fits, and the instruments reach its levels; and"
+          + " it names each step that the bench cannot do, with what becomes of it.",
       "With --play a dialect is played to the emulated instrument of its role: everything it can"
           + " say, each argument at both ends of its range, an error on purpose, the way back to"
           + " the front panel. What was answered is printed line by line.",
