@@ -74,7 +74,7 @@ final class ExpertPart {
               page.say(side, digits.limit(finding.limit(), finding.measurement())),
               finding
                   .measurement()
-                  .flatMap(v -> finding.margin().map(margin -> digits.margin(margin, v)))
+                  .flatMap(v -> finding.margin().map(margin -> digits.marginWithUnit(margin, v)))
                   .orElse("–"),
               finding.conformity().map(this::probability).orElse("–"),
               page.say("outcome." + finding.outcome())));

@@ -68,6 +68,17 @@ class HandoutsTest {
     last(documents.coreTag(untested(), Label.TALL, folder));
   }
 
+  /** A word that breaks at its last letter breaks the roll of labels, too. */
+  @ParameterizedTest
+  @EnumSource(Label.class)
+  void theTagOfAnEmulatedCoreSaysSpecimenOnOneLabel(Label label) throws Exception {
+    Dossier core = rebuilt(Source.EMULATED);
+    Path file = documents.coreTag(core, label, folder("specimen-" + label.size()));
+    String text = PdfText.of(file);
+    assertTrue(text.contains("SPECIMEN"), text);
+    assertEquals(1, PdfText.pages(file));
+  }
+
   @Test
   void onlyARebuiltUnitThatPassedGetsItsLabel() {
     Dossier tested = dossier(Waves.weak(), Purpose.ARRIVAL, Dossiers.rebuild());
