@@ -6,12 +6,14 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.bench.run.Clock;
 import corewright.bench.run.RunListener;
 import corewright.profiles.Catalogue;
-import corewright.reports.document.Shop;
 import corewright.station.demo.Demo;
 import corewright.station.demo.DemoProgress;
+import corewright.station.work.Folders;
+import corewright.station.work.ShopFile;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -35,14 +37,20 @@ import picocli.CommandLine.Spec;
       "  corewright demo --seed 7         the same units and the same samples each time"
     })
 final class DemoCommand implements Callable<Integer> {
-  private static final Shop SHOP =
-      new Shop(
-              "Alderbrook Module Works",
-              "12 Weir Street, Alderbrook",
-              "bench@alderbrook.example",
-              "To object to a result, write to us within 30 days; we keep the unit unaltered until"
-                  + " then.")
-          .asInvented();
+  /** Stands in the shop's folder as well: what is printed there later has the same head. */
+  private static final Map<String, String> SHOP =
+      Map.of(
+          "name",
+          "Alderbrook Module Works",
+          "address",
+          "12 Weir Street, Alderbrook",
+          "contact",
+          "bench@alderbrook.example",
+          "complaints",
+          "To object to a result, write to us within 30 days; we keep the unit unaltered until"
+              + " then.",
+          "invented",
+          "true");
 
   @Spec private CommandSpec spec;
 
@@ -67,8 +75,11 @@ final class DemoCommand implements Callable<Integer> {
     PrintWriter stdout = spec.commandLine().getOut();
     Path folder = NewFolder.of(Optional.ofNullable(out), "demo");
     Clock clock = Clock.system();
+    Folders.at(folder);
+    ShopFile.write(folder, SHOP);
     try (StopKeys keys = new StopKeys();
-        Workshop workshop = Workshop.open(Catalogue.ofHome(), folder, SHOP, "bench-1", clock)) {
+        Workshop workshop =
+            Workshop.open(Catalogue.ofHome(), folder, ShopFile.in(folder), "bench-1", clock)) {
       Demo.Result result =
           new Demo(workshop, clock, seed, new Lines(spec.commandLine().getErr())).run(keys.stop());
       if (json) {

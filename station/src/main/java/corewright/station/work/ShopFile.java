@@ -96,6 +96,8 @@ public final class ShopFile {
             root.remove(key);
           } else if (key.equals("warrantyMonths") && text.strip().matches("[0-9]{1,4}")) {
             root.put(key, Integer.parseInt(text.strip()));
+          } else if (key.equals("invented")) {
+            root.put(key, Boolean.parseBoolean(text.strip()));
           } else {
             root.put(key, text.strip());
           }
