@@ -2,6 +2,7 @@ package corewright.station.cli;
 
 import corewright.bench.run.Clock;
 import corewright.profiles.Catalogue;
+import corewright.station.work.Refused;
 import corewright.station.work.ShopFile;
 import corewright.station.work.Workshop;
 import java.nio.file.Path;
@@ -28,11 +29,20 @@ final class ShopFolder {
               + " in a shop with accounts.")
   private @Nullable Path passwordFile;
 
-  /** Lets somebody in under their name; everybody where the shop has no accounts. */
+  /**
+   * Lets somebody in under their name; everybody where the shop has no accounts.
+   *
+   * @throws Refused if the shop has, and no password was given: that is not counted as a wrong one
+   */
   void signIn(Workshop workshop, String who) {
-    workshop
-        .proving()
-        .prove(who, Password.given(Optional.ofNullable(passwordFile)), "the command line");
+    char[] password = Password.given(Optional.ofNullable(passwordFile));
+    if (password.length == 0 && !workshop.ledger().accounts().all().isEmpty()) {
+      throw new Refused(
+          "This shop has accounts, and no password was given for " + who,
+          "Give --password-file FILE, and --by NAME where it is not yours; or set"
+              + " COREWRIGHT_PASSWORD and COREWRIGHT_BY.");
+    }
+    workshop.proving().prove(who, password, "the command line");
   }
 
   Workshop open(String chain, Clock clock) {
