@@ -72,8 +72,11 @@ public final class Custody {
   public List<String> evidence(Optional<String> customer) {
     return database.read(
         handle ->
-            Customers.evidence(
-                handle, customer.map(name -> Customers.known(handle, name)).orElse("")));
+            KeptFile.of(handle, customer.map(name -> Customers.known(handle, name)).orElse(""))
+                .stream()
+                .map(KeptFile::path)
+                .sorted()
+                .toList());
   }
 
   /** Writes a whole copy of the ledger into a new SQLite file, while others go on writing. */

@@ -2,8 +2,6 @@ package corewright.reports.ledger;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import java.util.TreeSet;
 import org.jdbi.v3.core.Handle;
 
 /** Customers by code. Events name the code only, so that a person's data can be removed. */
@@ -81,34 +79,6 @@ final class Customers {
                 new LedgerFault(
                     "No customer is called " + nameOrCode,
                     "Write the name as it was received, or give the code, as K-00012"));
-  }
-
-  /**
-   * Captures, attached files and documents of a customer's visits; of everybody for an empty code.
-   */
-  static List<String> evidence(Handle handle, String code) {
-    Set<String> paths = new TreeSet<>();
-    handle
-        .select(
-            "SELECT d.path FROM document d JOIN visit v ON v.tag = d.tag AND v.number = d.visit"
-                + " WHERE (? = '' OR v.customer = ?)",
-            code,
-            code)
-        .mapTo(String.class)
-        .forEach(path -> paths.add(KeptFile.document(path)));
-    handle
-        .select(
-            "SELECT r.capture AS path FROM run r JOIN visit v ON v.tag = r.tag AND v.number ="
-                + " r.visit WHERE r.capture <> '' AND r.ended IS NOT NULL AND (? = '' OR v.customer"
-                + " = ?) UNION SELECT 'files/' || a.sha256 FROM attached a JOIN visit v ON v.tag ="
-                + " a.tag AND v.number = a.visit WHERE (? = '' OR v.customer = ?)",
-            code,
-            code,
-            code,
-            code)
-        .mapTo(String.class)
-        .forEach(paths::add);
-    return List.copyOf(paths);
   }
 
   private static String add(Handle handle, String name) {

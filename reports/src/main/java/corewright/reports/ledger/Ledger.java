@@ -65,7 +65,9 @@ public final class Ledger extends UnitRecord implements AutoCloseable {
   /** The files that the record names by their hash; nothing is changed in or beside the ledger. */
   public static List<KeptFile> files(String url) {
     try (Database database = Database.openReadOnly(url)) {
-      return database.read(KeptFile::of);
+      return database.read(handle -> KeptFile.of(handle, "")).stream()
+          .filter(file -> !file.sha256().isEmpty())
+          .toList();
     }
   }
 

@@ -1,6 +1,7 @@
 package corewright.reports.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -192,6 +193,39 @@ class FinderTest {
     assertEquals(5, units.size());
     assertTrue(units.get(4).contains(",'=1+1,"), units.get(4));
     assertEquals(4, Files.readAllLines(out.resolve("fitted.csv")).size());
+  }
+
+  /** A capture gets its last name when it is sealed; what was only begun has none that lasts. */
+  @Test
+  void whatBelongsToACustomerIsNamedAsItLies() {
+    RunBegun b = Samples.begun("n", Tags.of(4));
+    ledger.runBegun(
+        new RunBegun(
+            b.id(),
+            b.tag(),
+            b.purpose(),
+            b.number(),
+            b.source(),
+            b.started(),
+            b.operator(),
+            b.bench(),
+            b.fixture(),
+            b.profileId(),
+            "captures/n"));
+    List<String> before = ledger.custody().evidence(Optional.of("Orrel Plant Hire"));
+    assertFalse(before.toString().contains("captures/n"), before.toString());
+    ledger.runEnded(Samples.run("n", Tags.of(4)));
+    assertEquals(List.of("captures/n.h5"), captures("Orrel Plant Hire"));
+    ledger.receive(Samples.coreOf("Dray Marine", Tags.of(1), "0698-1"));
+    ledger.runEnded(Samples.run("m", Tags.of(1)));
+    assertEquals(List.of("captures/m.h5"), captures("Dray Marine"));
+    assertEquals(List.of("captures/n.h5"), captures("Orrel Plant Hire"), "of the visit before");
+  }
+
+  private List<String> captures(String customer) {
+    return ledger.custody().evidence(Optional.of(customer)).stream()
+        .filter(path -> path.matches("captures/[mn].*"))
+        .toList();
   }
 
   @Test

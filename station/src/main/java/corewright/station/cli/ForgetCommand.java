@@ -54,7 +54,10 @@ final class ForgetCommand implements Callable<Integer> {
         files.forEach(json.putArray("files")::add);
         out.println(RecordJson.text(json));
       } else {
-        out.println("Removed. These documents still print the name, and so do older backups:");
+        out.println(
+            documents.isEmpty()
+                ? "Removed. No document prints the name; older backups still hold it."
+                : "Removed. These documents still print the name, and so do older backups:");
         documents.forEach(out::println);
         if (!files.isEmpty()) {
           out.println(

@@ -35,6 +35,9 @@ final class PromiseCommand implements Callable<Integer> {
     try (Workshop workshop = step.open()) {
       require(until, workshop.today());
       workshop.ledger().lives().promise(tag, until, step.by);
+      if (!step.json) {
+        spec.commandLine().getOut().println("Promised for " + until);
+      }
       step.print(spec.commandLine().getOut(), workshop.ledger().lives().standing(tag));
       return ExitCodes.DONE;
     }

@@ -46,6 +46,9 @@ final class SiblingsCommand implements Callable<Integer> {
       }
       if (step.json) {
         out.println(RecordJson.text(json));
+      } else if (shared.isEmpty()) {
+        out.println(
+            "Nothing was fitted to " + known + " and it had no final test: it shares nothing.");
       }
       return ExitCodes.DONE;
     }
