@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.bench.judge.BenchEvent;
 import corewright.bench.judge.BenchEvent.What;
 import corewright.bench.judge.BenchStanding;
+import corewright.bench.record.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,9 +19,12 @@ import org.jdbi.v3.core.Handle;
 /**
  * What was written down about the benches: checks with reference units, locks, calibrations, and
  * what they were measured to be. Whether a bench is locked, and which results are in doubt, is told
- * from these events alone.
+ * from these events alone. What was seen on an emulated bench says nothing of a real one that has
+ * the same id, nor the other way round; what a person says, a lock or a calibration, holds of both.
  */
 public final class Benches {
+  private static final String EMULATED = "emulated";
+
   private final Database database;
   private final Appender appender;
 
@@ -48,7 +52,8 @@ public final class Benches {
   public void checked(String bench, Check check, String who) {
     database.write(
         handle -> {
-          boolean free = standing(handle, bench).locked().isEmpty();
+          boolean emulated = emulatedRuns(handle).contains(check.run());
+          boolean free = standing(handle, bench, emulated).locked().isEmpty();
           Event kept = append(handle, who, EventKind.BENCH_CHECKED, bench, Json.tree(check));
           return check.against().isEmpty() || !free
               ? kept
@@ -82,7 +87,8 @@ public final class Benches {
   public void unlock(String bench, String why, boolean stand, String who) {
     database.write(
         handle -> {
-          if (standing(handle, bench).locked().isEmpty()) {
+          if (standing(handle, bench, false).locked().isEmpty()
+              && standing(handle, bench, true).locked().isEmpty()) {
             throw new LedgerFault("Bench " + bench + " is not locked", "Nothing is to be done");
           }
           return append(
@@ -122,19 +128,21 @@ public final class Benches {
   /**
    * Keeps what a bench was measured to be; it locks nothing.
    *
+   * @param emulated whether the bench was; it is never told of a real one
    * @param found everything that is known of it, kept as it is
    */
-  public void measured(String bench, String what, Object found, String who) {
+  public void measured(String bench, boolean emulated, String what, Object found, String who) {
     database.write(
         handle -> {
           ObjectNode body = (ObjectNode) Json.tree(Map.of("what", what));
+          body.put(EMULATED, emulated);
           body.set("found", Json.tree(found));
           return append(handle, who, EventKind.BENCH_MEASURED, bench, body);
         });
   }
 
   /** What a bench was measured to be, the last of each kind. */
-  public Map<String, Measured> measured(String bench) {
+  public Map<String, Measured> measured(String bench, boolean emulated) {
     return database.read(
         handle ->
             handle
@@ -142,9 +150,11 @@ public final class Benches {
                     "SELECT * FROM event WHERE tag = ? AND kind = ? ORDER BY position",
                     subject(bench),
                     EventKind.BENCH_MEASURED.id())
-                .map((row, context) -> measured(Events.event(row)))
+                .map((row, context) -> Events.event(row))
                 .list()
                 .stream()
+                .filter(e -> Json.read(e.body()).path(EMULATED).asBoolean() == emulated)
+                .map(Benches::measured)
                 .collect(Collectors.toMap(Measured::what, m -> m, (a, b) -> b)));
   }
 
@@ -154,20 +164,21 @@ public final class Benches {
   }
 
   /** How the bench stands. */
-  public BenchStanding standing(String bench) {
-    return database.read(handle -> standing(handle, bench));
+  public BenchStanding standing(String bench, boolean emulated) {
+    return database.read(handle -> standing(handle, bench, emulated));
   }
 
   /** What was written down about a bench, the oldest first. */
-  public List<BenchEvent> events(String bench) {
-    return database.read(handle -> events(handle, bench));
+  public List<BenchEvent> events(String bench, boolean emulated) {
+    return database.read(handle -> events(handle, bench, emulated));
   }
 
   /** Why the result of a run is in doubt; empty if it is not. */
   public Optional<String> suspect(String bench, String tag, String run) {
     return database.read(
         handle -> {
-          BenchStanding standing = standing(handle, bench);
+          boolean emulated = emulatedRuns(handle).contains(run);
+          BenchStanding standing = standing(handle, bench, emulated);
           return standing.doubts().isEmpty()
               ? Optional.empty()
               : handle
@@ -187,13 +198,16 @@ public final class Benches {
   }
 
   /** Every result of a bench that is in doubt, the checks themselves left out. */
-  public List<Suspect> suspects(String bench) {
+  public List<Suspect> suspects(String bench, boolean emulated) {
     return database.read(
         handle -> {
-          BenchStanding standing = standing(handle, bench);
+          BenchStanding standing = standing(handle, bench, emulated);
+          Set<String> emulatedRuns = emulatedRuns(handle);
           List<Suspect> found = new ArrayList<>();
           Set<String> checks =
-              events(handle, bench).stream().map(BenchEvent::run).collect(Collectors.toSet());
+              events(handle, bench, emulated).stream()
+                  .map(BenchEvent::run)
+                  .collect(Collectors.toSet());
           for (BenchStanding.Doubt doubt : standing.doubts()) {
             handle
                 .select(
@@ -207,6 +221,7 @@ public final class Benches {
                 .forEach(
                     s ->
                         s.filter(one -> isNew(found, one) && !checks.contains(one.run()))
+                            .filter(one -> emulatedRuns.contains(one.run()) == emulated)
                             .ifPresent(found::add));
           }
           return List.copyOf(found);
@@ -242,18 +257,29 @@ public final class Benches {
     return why.strip();
   }
 
-  private static BenchStanding standing(Handle handle, String bench) {
-    return BenchStanding.of(events(handle, bench));
+  private static BenchStanding standing(Handle handle, String bench, boolean emulated) {
+    return BenchStanding.of(events(handle, bench, emulated));
   }
 
-  private static List<BenchEvent> events(Handle handle, String bench) {
+  private static List<BenchEvent> events(Handle handle, String bench, boolean emulated) {
+    Set<String> emulatedRuns = emulatedRuns(handle);
     return handle
         .select(
             "SELECT * FROM event WHERE tag = ? AND kind <> ? ORDER BY position",
             subject(bench),
             EventKind.BENCH_MEASURED.id())
         .map((row, context) -> event(row.getLong("position"), Events.event(row)))
-        .list();
+        .list()
+        .stream()
+        .filter(e -> e.run().isEmpty() || emulatedRuns.contains(e.run()) == emulated)
+        .toList();
+  }
+
+  private static Set<String> emulatedRuns(Handle handle) {
+    return handle
+        .select("SELECT id FROM run WHERE source = ?", Source.EMULATED.name())
+        .mapTo(String.class)
+        .set();
   }
 
   private static BenchEvent event(long place, Event event) {

@@ -203,7 +203,10 @@ final class BenchCommand implements Callable<Integer> {
       Commissioned result = commissioning.look(draft, out, plug, trials, hands, keys.stop());
       Optional<Path> old = Optional.empty();
       if (result.stands()) {
-        workshop.ledger().benches().measured(draft.id(), "commissioned", result, who);
+        workshop
+            .ledger()
+            .benches()
+            .measured(draft.id(), result.emulated(), "commissioned", result, who);
         old = commissioning.write(result.bench(), out, replace);
       }
       report(result, old, catalogue);

@@ -100,9 +100,9 @@ final class ConditionCommand implements Callable<Integer> {
       Found found =
           new Conditioning(Home.fromSystem(), new SocketLinks(clock, serial), serial::list, clock)
               .look(described, bench, plug, hands, keys.stop());
-      BenchCondition condition = workshop.benchCondition();
+      BenchCondition condition = workshop.benchCondition(found.emulated());
       condition.noise(described.id(), found.noise(), who);
-      found.contacts().ifPresent(c -> keep(condition, described, c, again, who));
+      found.contacts().ifPresent(c -> keep(condition, described, c, again, found.emulated(), who));
       List<String> against = new ArrayList<>(condition.noiseAgainst(described));
       found.contacts().flatMap(c -> BenchCondition.against(c, described)).ifPresent(against::add);
       report(found, described, against);
@@ -115,15 +115,16 @@ final class ConditionCommand implements Callable<Integer> {
       BenchDescription described,
       Measurement found,
       LocalDate again,
+      boolean emulated,
       String who) {
     condition.contacts(described.id(), found, again, who);
-    if (described.contacts().isPresent()) {
-      BenchRevision.write(
-          bench,
-          described,
-          tree ->
-              tree.withObject("/contacts").put("checked", Figures.withU(found) + ", due " + again));
-    }
+    described
+        .contacts()
+        .flatMap(before -> ContactsText.of(before, found, again, emulated))
+        .ifPresent(
+            text ->
+                BenchRevision.write(
+                    bench, described, tree -> tree.withObject("/contacts").put("checked", text)));
   }
 
   private LocalDate due(boolean contacts) {

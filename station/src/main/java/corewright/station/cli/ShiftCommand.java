@@ -76,6 +76,13 @@ final class ShiftCommand implements Callable<Integer> {
       description = "With --unlock: what the lock had put in doubt counts again.")
   private boolean resultsStand;
 
+  @Option(
+      names = "--emulated",
+      description =
+          "Say what the runs on an emulated bench of this id showed: they never count for a real"
+              + " one.")
+  private boolean emulated;
+
   @Override
   public Integer call() {
     BenchDescription described = Descriptions.bench(bench);
@@ -86,12 +93,12 @@ final class ShiftCommand implements Callable<Integer> {
       if (unlock != null) {
         workshop.ledger().benches().unlock(described.id(), unlock, resultsStand, step.by);
       }
-      ShiftCheck shift = workshop.shiftCheck();
+      ShiftCheck shift = workshop.shiftCheck(emulated);
       ShiftCheck.State state = shift.state(described, workshop.today(), workshop.zone());
       List<String> condition =
           Stream.concat(
-                  workshop.benchCondition().noiseAgainst(described).stream(),
-                  workshop.benchCondition().contactsAgainst(described).stream())
+                  workshop.benchCondition(emulated).noiseAgainst(described).stream(),
+                  workshop.benchCondition(emulated).contactsAgainst(described).stream())
               .toList();
       PrintWriter out = spec.commandLine().getOut();
       if (step.json) {
@@ -102,6 +109,13 @@ final class ShiftCommand implements Callable<Integer> {
         out.println(RecordJson.text(json));
       } else {
         print(described, state, condition, new WallTime(workshop.zone()), out);
+        if (!emulated
+            && workshop.ledger().benches().events(described.id(), true).stream()
+                .anyMatch(e -> !e.run().isEmpty())) {
+          out.println(
+              "Runs on an emulated bench of this id do not count here; --emulated says what they"
+                  + " showed.");
+        }
       }
       if (study && !step.json) {
         StudyWords.print(shift.studies(described), out);
@@ -123,6 +137,9 @@ final class ShiftCommand implements Callable<Integer> {
       List<String> condition,
       WallTime time,
       PrintWriter out) {
+    if (emulated) {
+      out.println("EMULATED: nothing of this bench is real, and it certifies nothing.");
+    }
     out.println(
         "Bench "
             + described.id()
@@ -164,10 +181,11 @@ final class ShiftCommand implements Callable<Integer> {
     return (unit.good() ? "in order " : "NOT in order ") + time.words(Instant.parse(event.when()));
   }
 
-  private static ObjectNode json(
+  private ObjectNode json(
       BenchDescription described, ShiftCheck.State state, List<String> condition) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("bench", described.id());
+    json.put("emulated", emulated);
     json.put("locked", !state.locked().isEmpty());
     state.locked().forEach(json.putArray("because")::add);
     condition.forEach(json.putArray("stopped")::add);

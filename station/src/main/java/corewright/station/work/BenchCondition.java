@@ -21,9 +21,14 @@ public final class BenchCondition {
   private static final String CONTACTS = "contacts";
 
   private final Ledger ledger;
+  private final boolean emulated;
 
-  BenchCondition(Ledger ledger) {
+  /**
+   * @param emulated whether the bench is: what one is says nothing of a real one of the same id
+   */
+  BenchCondition(Ledger ledger, boolean emulated) {
     this.ledger = ledger;
+    this.emulated = emulated;
   }
 
   private record Floors(List<NoiseFloor> floors) {}
@@ -32,14 +37,15 @@ public final class BenchCondition {
 
   /** Keeps the noise as it was found. */
   public void noise(String bench, List<NoiseFloor> found, String who) {
-    ledger.benches().measured(bench, NOISE, new Floors(found), who);
+    ledger.benches().measured(bench, emulated, NOISE, new Floors(found), who);
   }
 
   /** Keeps the contacts' resistance as it was found. */
   public void contacts(String bench, Measurement found, LocalDate due, String who) {
     ledger
         .benches()
-        .measured(bench, CONTACTS, new Contact(found.value(), found.u(), due.toString()), who);
+        .measured(
+            bench, emulated, CONTACTS, new Contact(found.value(), found.u(), due.toString()), who);
   }
 
   /** The bench with what its channels are known to now: unexplained noise counts. */
@@ -109,7 +115,7 @@ public final class BenchCondition {
   }
 
   private Optional<Measured> last(BenchDescription bench, String what) {
-    Map<String, Measured> all = ledger.benches().measured(bench.id());
+    Map<String, Measured> all = ledger.benches().measured(bench.id(), emulated);
     return Optional.ofNullable(all.get(what));
   }
 

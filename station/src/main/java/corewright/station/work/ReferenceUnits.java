@@ -3,6 +3,7 @@ package corewright.station.work;
 import corewright.bench.judge.BenchEvent.What;
 import corewright.bench.judge.ReferenceCheck;
 import corewright.bench.record.RunRecord;
+import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.ReferenceUnit;
@@ -30,26 +31,36 @@ final class ReferenceUnits {
   /**
    * What speaks against the bench, each a sentence; often empty.
    *
+   * @param source of the run: an emulated bench and a real one say nothing of each other
    * @param tag of the unit under test: it never speaks for itself
    */
   static List<String> doubts(
-      Ledger ledger, BenchDescription bench, Family family, Profile profile, String tag) {
+      Ledger ledger,
+      BenchDescription bench,
+      Source source,
+      Family family,
+      Profile profile,
+      String tag) {
     return bench.referenceUnits().stream()
         .filter(known -> known.kind() == ReferenceUnit.Kind.GOOD)
         .map(ReferenceUnit::tag)
         .filter(known -> !known.equals(tag) && ledger.knows(known))
-        .flatMap(known -> doubts(since(ledger, bench, known), bench, family, profile).stream())
+        .flatMap(
+            known -> doubts(since(ledger, bench, source, known), bench, family, profile).stream())
         .toList();
   }
 
   /** A bench that was calibrated, or that its owner unlocked, is measured by what follows. */
-  private static List<RunRecord> since(Ledger ledger, BenchDescription bench, String known) {
+  private static List<RunRecord> since(
+      Ledger ledger, BenchDescription bench, Source source, String known) {
     Instant anew =
-        ledger.benches().events(bench.id()).stream()
+        ledger.benches().events(bench.id(), source == Source.EMULATED).stream()
             .filter(e -> ANEW.contains(e.what()))
             .map(e -> Instant.parse(e.when()))
             .reduce(Instant.MIN, (a, b) -> b);
-    return ledger.dossier(known).runs().stream().filter(r -> r.ended().isAfter(anew)).toList();
+    return ledger.dossier(known).runs().stream()
+        .filter(r -> r.source() == source && r.ended().isAfter(anew))
+        .toList();
   }
 
   static List<String> doubts(

@@ -39,10 +39,15 @@ import java.util.stream.Collectors;
 public final class ShiftCheck {
   private final Catalogue catalogue;
   private final Ledger ledger;
+  private final boolean emulated;
 
-  ShiftCheck(Catalogue catalogue, Ledger ledger) {
+  /**
+   * @param emulated whether the bench is: what one shows says nothing of a real one of the same id
+   */
+  ShiftCheck(Catalogue catalogue, Ledger ledger, boolean emulated) {
     this.catalogue = catalogue;
     this.ledger = ledger;
+    this.emulated = emulated;
   }
 
   /**
@@ -65,11 +70,11 @@ public final class ShiftCheck {
   /** How a bench stands on a day. */
   public State state(BenchDescription bench, LocalDate today, ZoneId zone) {
     Benches benches = ledger.benches();
-    List<BenchEvent> events = benches.events(bench.id());
+    List<BenchEvent> events = benches.events(bench.id(), emulated);
     return new State(
         bench.referenceUnits().stream().map(u -> unit(u, events, today, zone)).toList(),
         BenchStanding.of(events).locked(),
-        benches.suspects(bench.id()));
+        benches.suspects(bench.id(), emulated));
   }
 
   private Unit unit(ReferenceUnit unit, List<BenchEvent> events, LocalDate today, ZoneId zone) {
@@ -195,7 +200,7 @@ public final class ShiftCheck {
 
   /** What a bench reads is another thing after a calibration. */
   private List<BenchEvent> checks(BenchDescription bench) {
-    List<BenchEvent> events = ledger.benches().events(bench.id());
+    List<BenchEvent> events = ledger.benches().events(bench.id(), emulated);
     int from = 0;
     for (int i = 0; i < events.size(); i++) {
       What what = events.get(i).what();

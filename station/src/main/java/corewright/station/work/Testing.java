@@ -77,9 +77,14 @@ public final class Testing {
     }
   }
 
-  /** What the guards find that need no open bench; the others are asked when it starts. */
-  public List<GuardFinding> beforehand(Request request) {
-    return Guards.beforehand(plan(request, catalogue.profile(request.profile()), "not begun"));
+  /**
+   * What the guards find that need no open bench; the others are asked when it starts.
+   *
+   * @param emulated whether the bench is taken for one
+   */
+  public List<GuardFinding> beforehand(Request request, boolean emulated) {
+    Profile profile = catalogue.profile(request.profile());
+    return Guards.beforehand(plan(request, profile, emulated, "not begun"));
   }
 
   /** Runs the profile, measures, judges, and keeps all of it. */
@@ -88,14 +93,16 @@ public final class Testing {
     Profile profile = catalogue.profile(request.profile());
     String purpose = profile.purpose().name().toLowerCase(Locale.ROOT);
     int number = ledger.runs().nextNumber(request.tag(), purpose);
-    RunPlan plan = plan(request, profile, ids.next(request.tag(), purpose, number));
+    Source source = source(instruments);
+    boolean emulated = source == Source.EMULATED;
+    RunPlan plan = plan(request, profile, emulated, ids.next(request.tag(), purpose, number));
     RunBegun begun =
         new RunBegun(
             plan.runId(),
             request.tag(),
             purpose,
             number,
-            source(instruments),
+            source,
             clock.wall(),
             request.operator(),
             request.bench().id(),
@@ -108,15 +115,16 @@ public final class Testing {
     ledger.runBegun(begun);
     RunResult result = new RunEngine(clock).run(plan, instruments, listener, stop);
     List<String> reference =
-        ReferenceUnits.doubts(ledger, request.bench(), plan.family(), profile, request.tag());
+        ReferenceUnits.doubts(
+            ledger, request.bench(), source, plan.family(), profile, request.tag());
     RunRecord record = outcome(plan, result).of(begun, plan.family(), profile, reference);
     ledger.runEnded(record);
-    new ShiftCheck(catalogue, ledger).after(record, request.bench(), plan.family());
+    new ShiftCheck(catalogue, ledger, emulated).after(record, request.bench(), plan.family());
     OpenRuns.settled(result.run());
     return record;
   }
 
-  private RunPlan plan(Request request, Profile profile, String id) {
+  private RunPlan plan(Request request, Profile profile, boolean emulated, String id) {
     Dossier dossier = ledger.dossier(request.tag());
     Family family = catalogue.family(dossier.core().family());
     return new RunPlan(
@@ -124,10 +132,10 @@ public final class Testing {
         request.tag(),
         family,
         profile,
-        new BenchCondition(ledger).known(request.bench()),
+        new BenchCondition(ledger, emulated).known(request.bench()),
         request.operator(),
         folders.captures(),
-        confirmations(family, dossier, request, clearance(request, family)),
+        confirmations(family, dossier, request, clearance(request, emulated, family)),
         request.byHand());
   }
 
@@ -168,13 +176,13 @@ public final class Testing {
         : Source.BENCH;
   }
 
-  private Clearance clearance(Request request, Family family) {
+  private Clearance clearance(Request request, boolean emulated, Family family) {
     BenchDescription bench = request.bench();
     Authority authority = new Authority(ledger.accounts());
-    BenchCondition condition = new BenchCondition(ledger);
+    BenchCondition condition = new BenchCondition(ledger, emulated);
     return new Clearance(
         Stream.concat(
-                ledger.benches().standing(bench.id()).locked().stream(),
+                ledger.benches().standing(bench.id(), emulated).locked().stream(),
                 condition.noiseAgainst(bench).stream())
             .toList(),
         bench.reference(request.tag()).isPresent(),

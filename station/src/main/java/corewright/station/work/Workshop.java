@@ -202,14 +202,19 @@ public final class Workshop implements AutoCloseable {
     return new ClaimTalk(claiming(), ledger, files(), clock);
   }
 
-  /** Benches, proved with their reference units. */
+  /** Real benches, proved with their reference units. */
   public ShiftCheck shiftCheck() {
-    return new ShiftCheck(catalogue, ledger);
+    return shiftCheck(false);
   }
 
-  /** Noise and contacts of benches. */
-  public BenchCondition benchCondition() {
-    return new BenchCondition(ledger);
+  /** Benches, emulated or real, proved with their reference units. */
+  public ShiftCheck shiftCheck(boolean emulated) {
+    return new ShiftCheck(catalogue, ledger, emulated);
+  }
+
+  /** Noise and contacts of benches, emulated or real. */
+  public BenchCondition benchCondition(boolean emulated) {
+    return new BenchCondition(ledger, emulated);
   }
 
   /** Channels of benches, against a meter. */

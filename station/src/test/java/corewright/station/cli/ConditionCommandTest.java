@@ -6,19 +6,26 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import corewright.bench.run.Clock;
 import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.BenchDescription.Contacts;
 import corewright.fixtures.describe.Descriptions;
 import corewright.fixtures.emulate.EmulatedBench;
 import corewright.fixtures.emulate.EmulatedBench.Setup;
 import corewright.fixtures.emulate.unit.BenchFault;
 import corewright.fixtures.emulate.unit.Harness;
 import corewright.fixtures.emulate.unit.UnitParameters;
+import corewright.measures.Measurement;
+import corewright.measures.Unit;
 import corewright.profiles.Catalogue;
+import corewright.station.work.BenchCondition;
 import corewright.station.work.ShopFile;
 import corewright.station.work.Workshop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -50,22 +57,49 @@ class ConditionCommandTest {
       assertEquals(0.25, contacts.get("ohm").asDouble(), 2 * contacts.get("u").asDouble());
       assertEquals(1, found.json().get("stopped").size(), found.out());
     }
-    Typing shift = Typing.inShop(shop, "", "shift", "--bench=" + file);
+    Typing unmeasured = Typing.inShop(shop, "", "shift", "--bench=" + file);
+    assertEquals(
+        ExitCodes.DONE,
+        unmeasured.code(),
+        unmeasured.out() + unmeasured.err()); // it was never measured
+    Typing shift = Typing.inShop(shop, "", "shift", "--bench=" + file, "--emulated");
     assertEquals(ExitCodes.BENCH_FAULT, shift.code(), shift.err());
     assertTrue(shift.out().contains("STOPPED  The contacts of fixture EF-SD48"), shift.out());
     BenchDescription bench = Descriptions.bench(file);
     assertEquals(2, bench.revision());
     String checked = bench.contacts().orElseThrow().checked();
-    assertTrue(checked.endsWith("Ω, due 2027-02-28"), checked);
+    assertTrue(checked.startsWith("EMULATED, ") && !checked.contains("due "), checked);
     try (Workshop workshop =
         Workshop.open(Catalogue.ofHome(), shop, ShopFile.in(shop), "bench", Clock.system())) {
-      String against = workshop.benchCondition().contactsAgainst(bench).get(0);
+      BenchCondition real = workshop.benchCondition(false);
+      assertEquals(List.of(), real.contactsAgainst(bench));
+      assertEquals(bench, real.known(bench));
+      BenchCondition found = workshop.benchCondition(true);
+      String against = found.contactsAgainst(bench).get(0);
       assertTrue(against.contains("the limit is 0.0500 Ω"), against);
       // 9 mV of noise, 4 mV stated: √(81 − 16) = 8.1 mV, beside 12 mV of the zero
-      double now = workshop.benchCondition().known(bench).channels().get(1).offset();
+      double now = found.known(bench).channels().get(1).offset();
       assertEquals(Math.hypot(0.012, Math.sqrt(0.009 * 0.009 - 0.004 * 0.004)), now, 2e-4);
-      assertEquals(0, workshop.benchCondition().noiseAgainst(bench).size());
+      assertEquals(0, found.noiseAgainst(bench).size());
+      LocalDate due = LocalDate.of(2027, 2, 28);
+      real.contacts(bench.id(), new Measurement(0.01, 0.001, Unit.OHM), due, "M. Reyes");
+      assertEquals(List.of(against), found.contactsAgainst(bench));
     }
+  }
+
+  /** What the file says is what a certificate rests on. */
+  @Test
+  void anEmulatedBenchNeverPutsOffTheDayOfARealOne() {
+    LocalDate day = LocalDate.of(2027, 2, 28);
+    Measurement found = new Measurement(0.01, 0.001, Unit.OHM);
+    Contacts never = new Contacts(0.05, "not checked");
+    String real = ContactsText.of(never, found, day, false).orElseThrow();
+    assertTrue(real.endsWith("Ω, due 2027-02-28"), real);
+    Contacts before = new Contacts(0.05, real);
+    assertEquals(Optional.empty(), ContactsText.of(before, found, day.plusYears(1), true));
+    String practised = ContactsText.of(never, found, day, true).orElseThrow();
+    assertEquals(
+        Optional.of(real), ContactsText.of(new Contacts(0.05, practised), found, day, false));
   }
 
   /** No voltage before the person who has confirmed has signed in; no option passed over. */

@@ -29,6 +29,7 @@ import corewright.fixtures.emulate.unit.UnitDraw;
 import corewright.fixtures.emulate.unit.UnitFault;
 import corewright.fixtures.emulate.unit.UnitParameters;
 import corewright.profiles.Catalogue;
+import corewright.reports.ledger.Benches.Check;
 import corewright.station.demo.SampleCore;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -85,6 +86,11 @@ class ShiftCheckTest {
               .getMessage();
       assertTrue(refused.contains("is suspect"), refused);
 
+      ShiftCheck.State real = real(shop, bench); // none of it was seen on a bench that is real
+      assertEquals(List.of(), real.locked());
+      assertEquals(List.of(), real.suspects());
+      assertTrue(real.units().get(0).due());
+
       RunRecord stopped = run(shop, bench, core, GOOD, sound);
       assertEquals(RunEnd.Kind.BENCH_FAULT, stopped.end().kind());
       assertEquals(0, stopped.end().at_s());
@@ -96,6 +102,13 @@ class ShiftCheckTest {
       RunRecord again = run(shop, bench, core, GOOD, sound);
       assertEquals(Optional.empty(), suspect(shop, again));
       shop.publishing().write(Paperwork.CERTIFICATE, core, "Ada");
+
+      List<String> low = List.of("It reads low.");
+      Check bad = new Check(good, "known good", "a real run", low);
+      shop.ledger().benches().checked(bench.id(), bad, "Ada");
+      assertEquals(low, real(shop, bench).locked());
+      assertEquals(List.of(), real(shop, bench).suspects());
+      assertEquals(List.of(), state(shop, bench).locked());
     }
   }
 
@@ -159,6 +172,10 @@ class ShiftCheckTest {
   }
 
   private static ShiftCheck.State state(Workshop shop, BenchDescription bench) {
+    return shop.shiftCheck(true).state(bench, LocalDate.now(ZoneOffset.UTC), ZoneOffset.UTC);
+  }
+
+  private static ShiftCheck.State real(Workshop shop, BenchDescription bench) {
     return shop.shiftCheck().state(bench, LocalDate.now(ZoneOffset.UTC), ZoneOffset.UTC);
   }
 

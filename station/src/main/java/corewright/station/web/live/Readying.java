@@ -94,7 +94,7 @@ final class Readying {
     Catalogue catalogue = shop.catalogue();
     Family family = catalogue.family(dossier.core().family());
     Profile profile = profile(dossier);
-    List<GuardFinding> asked = shop.testing().beforehand(request(profile));
+    List<GuardFinding> asked = shop.testing().beforehand(request(profile), bench.emulated());
     List<GuardRow> missing = rows(asked, false);
     if (!bench.elsewhere().isEmpty()) {
       missing.add(new GuardRow("Bench", bench.elsewhere() + " " + Ready.AGAIN));
