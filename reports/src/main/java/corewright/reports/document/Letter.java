@@ -17,6 +17,10 @@ import org.w3c.dom.Element;
  */
 final class Letter {
   private static final int MOST_REASONS = 3;
+
+  /** Whose a question is that only the unit's owner can answer; as the decision table has it. */
+  private static final String CUSTOMER = "customer";
+
   private final Page page;
   private final Markup m;
 
@@ -99,17 +103,26 @@ final class Letter {
         .limit(MOST_REASONS)
         .forEach(reason -> part.appendChild(m.tag("p.reason", page.kept(reason, 200))));
     if (decision.disposition() == Disposition.PENDING) {
-      say(part, "letter.question");
-      part.appendChild(m.tag("p", m.tag("b", page.foreign(decision.question(), 240))));
-      say(
-          part,
-          "letter.again",
-          page.foreign(decision.owner(), 40),
-          decision.due().map(page::date).orElse("–"));
+      open(part, decision);
     } else {
       follows(part, dossier.core().mode(), decision);
     }
     return part;
+  }
+
+  /** A question that the reader is to answer is put to them; of any other we write again. */
+  private void open(Element part, Decision decision) {
+    boolean theirs = decision.owner().equals(CUSTOMER);
+    String due = decision.due().map(page::date).orElse("–");
+    say(part, theirs ? "letter.asked" : "letter.question");
+    part.appendChild(m.tag("p", m.tag("b", page.foreign(decision.question(), 240))));
+    if (theirs) {
+      say(part, "letter.answer", due);
+    } else if (decision.owner().chars().anyMatch(Character::isUpperCase)) {
+      say(part, "letter.again", page.foreign(decision.owner(), 40), due);
+    } else {
+      say(part, "letter.again.us", due); // a place in the shop is nobody whom a customer knows
+    }
   }
 
   /** What the decision means for whoever owns the unit. */

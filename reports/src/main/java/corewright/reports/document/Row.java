@@ -113,7 +113,8 @@ record Row(
     return run.judgement().verdict().filter(v -> v == Verdict.VOID).isEmpty();
   }
 
-  private static String load(Page page, RunRecord run, int hold) {
+  /** The load of a hold behind the name of a quantity; nothing where there was none. */
+  static String load(Page page, RunRecord run, int hold) {
     return holds(run).stream()
         .filter(h -> h.index() == hold)
         .flatMap(h -> h.value(Quantity.LOAD).stream())

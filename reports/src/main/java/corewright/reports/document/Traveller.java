@@ -79,7 +79,12 @@ final class Traveller {
     return String.join(
         " · ",
         failed.stream()
-            .map(f -> page.quantity(f.quantity()) + " " + page.withU(f.measurement().orElseThrow()))
+            .map(
+                f ->
+                    page.quantity(f.quantity())
+                        + page.run().map(run -> Row.load(page, run, f.hold())).orElse("")
+                        + ": "
+                        + page.withU(f.measurement().orElseThrow()))
             .toList());
   }
 

@@ -119,8 +119,39 @@ class HandoutsTest {
     assertTrue(text.contains("nothing follows about the module"), text);
     assertFalse(text.contains("not proved") || text.contains("could not make it fail"), text);
     assertTrue(text.contains("How many rows of pins has the connector?"), text);
-    assertTrue(text.contains("We write again by 30 November 2026"), text);
+    assertTrue(text.contains("H. Oduya looks after this. We write again by 30 November"), text);
     last(file);
+  }
+
+  /** Whoever reads the letter is asked, and not told that "customer looks after this". */
+  @Test
+  void aQuestionIsPutToWhomItIs() throws Exception {
+    String asked = letterOwned("customer");
+    assertTrue(asked.contains("Before we go on, we need to know from you: How many rows"), asked);
+    assertTrue(asked.contains("Please answer by 30 November 2026."), asked);
+    String ours = letterOwned("bench");
+    assertTrue(ours.contains("We look into it, and write again by 30 November 2026."), ours);
+    assertFalse(asked.contains("looks after") || ours.contains("looks after"), ours);
+  }
+
+  private String letterOwned(String owner) throws Exception {
+    Decision d = Samples.pending();
+    Decision owned =
+        new Decision(
+            d.row(),
+            d.tableRevision(),
+            d.disposition(),
+            d.destination(),
+            d.sentence(),
+            d.reasons(),
+            d.finding(),
+            d.diagnosis(),
+            d.question(),
+            owner,
+            d.due(),
+            d.saw());
+    return PdfText.of(
+        documents.letter(Dossiers.of(List.of(), owned, List.of()), folder("letter-" + owner)));
   }
 
   @Test
@@ -156,7 +187,7 @@ class HandoutsTest {
         documents.traveller(
             dossier(Waves.weak(), Purpose.ARRIVAL, Dossiers.rebuild()), folder("traveller"));
     String text = PdfText.of(file);
-    assertTrue(text.contains("Output, mean 43.6 ± 0.3 V"), text);
+    assertTrue(text.contains("Output, mean, 2.00 A: 43.6 ± 0.3 V"), text);
     assertTrue(text.contains("Parts kit: kit-A2"), text);
     assertEquals(TAG, SymbolReader.read(file, BarcodeFormat.QR_CODE, 200));
     last(file);
