@@ -65,7 +65,9 @@ public final class Judge {
 
   /**
    * Every limit, but those of a step that need not be there and that the bench did not do: of what
-   * only a bench reads nothing was read, and a person enters one figure of it or none.
+   * only a bench reads nothing was read, and a person enters one figure of it or none. No reading
+   * is two steps': a profile has one step of a kind that gives readings, and no two kinds share
+   * one.
    */
   private static List<Limit> asked(MeasuredRun run, Profile profile) {
     Set<Quantity> open =
