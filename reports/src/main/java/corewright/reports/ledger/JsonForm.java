@@ -40,9 +40,10 @@ final class JsonForm implements TableForm {
 
   @Override
   public void close() throws IOException {
-    to.writeEndArray();
-    to.writeRaw('\n');
-    to.close();
+    try (to) {
+      to.writeEndArray();
+      to.writeRaw('\n');
+    }
   }
 
   /** Nothing between the fields of a row, a line feed before each row. */

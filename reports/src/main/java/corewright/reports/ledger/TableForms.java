@@ -3,6 +3,7 @@ package corewright.reports.ledger;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Every form at once: one way through the table makes all of its files. */
@@ -28,8 +29,17 @@ record TableForms(List<TableForm> forms) implements TableForm {
 
   @Override
   public void close() throws IOException {
-    for (TableForm form : forms) {
-      form.close();
+    Optional<IOException> first = Optional.empty();
+    for (TableForm form : forms) { // a full disk fails all of them, and none is left open
+      try {
+        form.close();
+      } catch (IOException failed) {
+        first.ifPresent(f -> f.addSuppressed(failed));
+        first = first.or(() -> Optional.of(failed));
+      }
+    }
+    if (first.isPresent()) {
+      throw first.get();
     }
   }
 }
