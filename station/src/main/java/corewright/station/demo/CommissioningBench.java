@@ -37,16 +37,28 @@ public final class CommissioningBench implements AutoCloseable {
       Setup setup = Setup.of(UnitParameters.resistor(family, OHM), seed);
       Harness harness = wrong.isEmpty() ? setup.harness() : named(wrong).in(setup.harness());
       EmulatedBench bench = EmulatedBench.open(setup.on(harness));
-      if (!silent.isEmpty()) {
-        bench.unplug(silent);
-      }
-      return new CommissioningBench(bench);
+      return new CommissioningBench(silenced(bench, silent));
     } catch (IOException | IllegalArgumentException missing) {
       throw new Refused(
           "The emulated bench cannot be opened: " + missing.getMessage(),
           "Emulated are sd48, ie110 and pv65; without pseudo-terminals start with"
               + " COREWRIGHT_JAVA_OPTIONS=-Dcorewright.lines=loopback.");
     }
+  }
+
+  /** A bench without an instrument of that name is closed again. */
+  private static EmulatedBench silenced(EmulatedBench bench, String silent) {
+    if (!silent.isEmpty() && !bench.ports().containsKey(silent)) {
+      List<String> roles = List.copyOf(bench.ports().keySet());
+      bench.close();
+      throw new Refused(
+          "The emulated bench has no instrument '" + silent + "'",
+          "There are: " + String.join(", ", roles) + ".");
+    }
+    if (!silent.isEmpty()) {
+      bench.unplug(silent);
+    }
+    return bench;
   }
 
   private static Miswiring named(String wrong) {
