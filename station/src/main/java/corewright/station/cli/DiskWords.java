@@ -31,8 +31,8 @@ final class DiskWords {
           new Case("Is a directory", "it is a folder", "Name a file."),
           new Case("Not a directory", "a file is where a folder should be", ELSEWHERE),
           new Case("AlreadyExists", "a file of that name is there", ELSEWHERE),
-          new Case("NoSuchFile", "it is not there", "Check its name, and the name of its folder."),
-          new Case("No such file", "it is not there", "Check its name, and that of its folder."),
+          new Case("NoSuchFile", "it or its folder is not there", "Check both names."),
+          new Case("No such file", "it or its folder is not there", "Check both names."),
           new Case("name too long", "its name is too long", "Give it a shorter name."));
 
   /**

@@ -109,6 +109,16 @@ class BringCommandTest {
   }
 
   /** Nobody can tell the 1st of February from the 2nd of January; ISO 8601 says which. */
+  /** A workbook in place of its text, and nothing at all. */
+  @Test
+  void whatIsNoSheetIsRefusedInWords() throws Exception {
+    for (String bytes : new String[] {"", "PK\u0003\u0004\0\0\b"}) {
+      Files.writeString(sheet, bytes);
+      assertEquals(1, run("bring", sheet.toString()), err.toString());
+      assertTrue(err.toString().contains("Save the sheet as CSV"), err.toString());
+    }
+  }
+
   @Test
   void aDayThatCanBeTwoIsAskedForAndNotGuessed() throws Exception {
     Files.writeString(sheet, "no,date in,type,s/n\n1,01/02/2020,sd48,A-1\n2,03/04/2020,sd48,A-2\n");

@@ -36,6 +36,11 @@ public final class OldBooks {
    */
   public Proposal propose(Path file, Optional<Mapping> mapping) {
     String text = SheetText.decode(bytes(file));
+    if (text.isBlank() || text.indexOf('\0') >= 0) {
+      throw new Refused(
+          file + (text.isBlank() ? " is empty" : " is no text"),
+          "Save the sheet as CSV, with its header.");
+    }
     List<String> families = catalogue.familyIds();
     Mapping used = mapping.orElseGet(() -> Guess.of(text, families));
     List<SheetText.Line> lines = SheetText.lines(text, used.separator());
