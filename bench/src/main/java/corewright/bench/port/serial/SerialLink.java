@@ -185,7 +185,8 @@ final class SerialLink implements Link {
         role,
         opening,
         "there is no such port",
-        "List the ports and name one of them in the bench description.");
+        "List the ports ('corewright ports') and name one of them in the bench description. An"
+            + " emulated bench has them from 'corewright practice', in the file that it writes.");
   }
 
   private static InstrumentFault refused(String role, String opening, int code) {

@@ -242,6 +242,7 @@ class SerialLinkTest {
     // the library would open /dev/<last part> instead
     InstrumentFault fault = fault(() -> open(folder + "/tty", 9600));
     assertEquals("there is no such port", fault.found());
+    assertTrue(fault(() -> open("emulated:load", 9600)).remedy().contains("'corewright practice'"));
     fault(() -> open("/dev/no-such-port", 9600));
     fault(() -> open("COM999", 9600));
     fault(() -> open("", 9600));
