@@ -1,6 +1,7 @@
 package corewright.reports.ledger;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.ZoneId;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
@@ -25,6 +26,11 @@ final class Appender {
 
   Optional<Head> head(Handle handle) {
     return events.head(handle);
+  }
+
+  /** Where the shop stands. */
+  ZoneId zone() {
+    return events.zone();
   }
 
   static boolean isKnown(Handle handle, String tag) {

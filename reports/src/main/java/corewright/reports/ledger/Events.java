@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -22,6 +23,10 @@ final class Events {
     this.chain = chain;
     this.clock = clock;
     this.key = key;
+  }
+
+  ZoneId zone() {
+    return clock.getZone();
   }
 
   Event append(Handle handle, String who, EventKind kind, String tag, JsonNode body) {

@@ -3,8 +3,11 @@ package corewright.reports.ledger;
 import corewright.bench.life.Stage;
 import corewright.reports.ledger.ClaimDesk.Claim;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 
 /** What the owner's figures are counted from, as the record holds it. */
@@ -12,12 +15,20 @@ public final class Facts {
   /** After every time of a day, whose text begins with the day. */
   private static final String END_OF_DAY = "~";
 
+  /** The day after it would have five digits, and come before every other as a text. */
+  private static final LocalDate LAST = LocalDate.of(9999, 12, 31);
+
   private final Database database;
   private final Appender appender;
+  private final ZoneId zone;
 
-  Facts(Database database, Appender appender) {
+  /**
+   * @param zone where the shop stands: the days of its visits are those there
+   */
+  Facts(Database database, Appender appender, ZoneId zone) {
     this.database = database;
     this.appender = appender;
+    this.zone = zone;
   }
 
   /**
@@ -44,22 +55,22 @@ public final class Facts {
 
   /** Every visit, in the order of reception. */
   public List<VisitFact> visits() {
-    return database.read(handle -> VisitRows.read(handle, ""));
+    return database.read(handle -> VisitRows.read(handle, zone, ""));
   }
 
   /** Visits that began between two days, both included, in the order of reception. */
   public List<VisitFact> received(LocalDate from, LocalDate until) {
-    return between("received", from, until);
+    return between("received", from, until, v -> Optional.of(v.received()));
   }
 
   /** Visits that ended with a shipment between two days, both included. */
   public List<VisitFact> shipped(LocalDate from, LocalDate until) {
-    return between("shipped", from, until);
+    return between("shipped", from, until, VisitFact::shipped);
   }
 
   /** Visits with which a unit came again: the second of each, and those after it. */
   public List<VisitFact> later() {
-    return database.read(handle -> VisitRows.read(handle, " WHERE number > 1"));
+    return database.read(handle -> VisitRows.read(handle, zone, " WHERE number > 1"));
   }
 
   /** Visits whose units stand at a stage now. */
@@ -68,19 +79,30 @@ public final class Facts {
         handle ->
             VisitRows.read(
                 handle,
+                zone,
                 " WHERE stage = ? AND tag IN (SELECT tag FROM life WHERE stage = ?)",
                 stage.name(),
                 stage.name()));
   }
 
-  private List<VisitFact> between(String day, LocalDate from, LocalDate until) {
-    return database.read(
-        handle ->
-            VisitRows.read(
-                handle,
-                " WHERE " + day + " >= ? AND " + day + " <= ?",
-                from.toString(),
-                until + END_OF_DAY));
+  /** The record's times are UTC: a day of the shop reaches into the one before or after. */
+  private List<VisitFact> between(
+      String column,
+      LocalDate from,
+      LocalDate until,
+      Function<VisitFact, Optional<LocalDate>> day) {
+    return database
+        .read(
+            handle ->
+                VisitRows.read(
+                    handle,
+                    zone,
+                    " WHERE " + column + " >= ? AND " + column + " <= ?",
+                    from.minusDays(1).toString(),
+                    (until.isBefore(LAST) ? until.plusDays(1) : until) + END_OF_DAY))
+        .stream()
+        .filter(v -> day.apply(v).filter(d -> !d.isBefore(from) && !d.isAfter(until)).isPresent())
+        .toList();
   }
 
   /** Every claim. */

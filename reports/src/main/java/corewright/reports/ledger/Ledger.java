@@ -168,7 +168,7 @@ public final class Ledger extends UnitRecord implements AutoCloseable {
 
   /** What figures about many units are counted from. */
   public Facts facts() {
-    return new Facts(database, appender);
+    return new Facts(database, appender, appender.zone());
   }
 
   /** Who signed which limits. */

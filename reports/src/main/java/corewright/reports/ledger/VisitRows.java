@@ -3,6 +3,7 @@ package corewright.reports.ledger;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -25,13 +26,7 @@ final class VisitRows {
 
   /** Written by the program itself, and different from visit to visit. */
   private static final List<String> OWN =
-      List.of(
-          "tag",
-          "number",
-          "substr(received, 1, 10)",
-          "substr(shipped, 1, 10)",
-          "promised",
-          "customer");
+      List.of("tag", "number", "received", "shipped", "promised", "customer");
 
   /** What the visit came to, shared by many. */
   private static final List<String> OUTCOME =
@@ -68,11 +63,13 @@ final class VisitRows {
   private final Map<String, Optional<LocalDate>> days = new HashMap<>();
   private final Map<String, String> customers = new HashMap<>();
   private final Map<String, List<String>> outcomes = new HashMap<>();
-  private String begun = "none yet";
-  private LocalDate day = LocalDate.EPOCH;
+  private final ShopDays received;
+  private final ShopDays shipped;
 
-  private VisitRows(Handle handle) {
+  private VisitRows(Handle handle, ZoneId zone) {
     this.handle = handle;
+    received = new ShopDays(zone);
+    shipped = new ShopDays(zone);
     handle
         .createQuery("SELECT code, name FROM customer")
         .map((row, context) -> customers.put(row.getString(1), row.getString(2)))
@@ -82,10 +79,11 @@ final class VisitRows {
   /**
    * Reads them in the order of reception.
    *
+   * @param zone where the shop stands, whose days are meant
    * @param which a condition on the visit; empty: all of them
    */
-  static List<VisitFact> read(Handle handle, String which, String... values) {
-    VisitRows rows = new VisitRows(handle);
+  static List<VisitFact> read(Handle handle, ZoneId zone, String which, String... values) {
+    VisitRows rows = new VisitRows(handle, zone);
     List<VisitFact> visits =
         new ArrayList<>(
             handle
@@ -99,17 +97,13 @@ final class VisitRows {
   private VisitFact fact(ResultSet row) throws SQLException {
     String text = row.getString(1);
     int number = text.indexOf(END) + 1;
-    int received = text.indexOf(END, number) + 1;
-    int shipped = text.indexOf(END, received) + 1;
-    int promised = text.indexOf(END, shipped) + 1;
+    int begun = text.indexOf(END, number) + 1;
+    int left = text.indexOf(END, begun) + 1;
+    int promised = text.indexOf(END, left) + 1;
     int customer = text.indexOf(END, promised) + 1;
     int outcome = text.indexOf(END, customer) + 1;
     String tag = text.substring(0, number - 1);
-    int visit = Integer.parseInt(text, number, received - 1, 10);
-    if (!text.startsWith(begun, received)) { // many in a row came on one day
-      begun = text.substring(received, shipped - 1);
-      day = LocalDate.parse(begun);
-    }
+    int visit = Integer.parseInt(text, number, begun - 1, 10);
     List<String> came = outcome(text.substring(outcome), tag, visit);
     return new VisitFact(
         tag,
@@ -118,7 +112,7 @@ final class VisitRows {
         came.get(1),
         came.get(2),
         customers.computeIfAbsent(text.substring(customer, outcome - 1), c -> c),
-        day,
+        received.of(text.substring(begun, left - 1)),
         came.get(3),
         came.get(4),
         came.get(5),
@@ -126,7 +120,7 @@ final class VisitRows {
         came.get(7),
         !came.get(8).equals("0"),
         came.get(9),
-        day(text.substring(shipped, promised - 1)),
+        left(text.substring(left, promised - 1)),
         came.get(10),
         came.get(11),
         day(text.substring(promised, customer - 1)));
@@ -161,6 +155,10 @@ final class VisitRows {
               return cells;
             })
         .one();
+  }
+
+  private Optional<LocalDate> left(String text) {
+    return text.isEmpty() ? Optional.empty() : Optional.of(shipped.of(text));
   }
 
   private Optional<LocalDate> day(String text) {

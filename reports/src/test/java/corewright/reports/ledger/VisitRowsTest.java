@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import org.junit.jupiter.api.Test;
@@ -75,6 +77,46 @@ class VisitRowsTest {
       assertEquals(written, ledger.facts().visits());
     }
     assertTrue(written.stream().anyMatch(v -> v.technician().contains("\u001f")));
+  }
+
+  /** New York is 5 h behind: 01:30 UTC is the evening before. Old books write no time of day. */
+  @Test
+  void aVisitIsOfTheDaysThatItWasInTheShop() {
+    kept.make(kept.url(folder));
+    Jdbi.create(kept.url(folder))
+        .useHandle(
+            handle -> {
+              visit(handle, "U-00001", "2026-11-30T01:30:00.000000Z");
+              visit(handle, "U-00002", "2026-11-30T05:00:00Z");
+              visit(handle, "U-00003", "2026-11-29T00:00:00Z");
+            });
+    Clock there = Clock.system(ZoneId.of("America/New_York"));
+    try (Ledger ledger = kept.open(folder, "x", there)) {
+      LocalDate day = LocalDate.of(2026, 11, 29);
+      assertEquals(List.of("U-00001", "U-00003"), tags(ledger.facts().received(day, day)));
+      assertEquals(List.of("U-00001", "U-00003"), tags(ledger.facts().shipped(day, day)));
+      assertEquals(
+          List.of("U-00002"),
+          tags(ledger.facts().shipped(day.plusDays(1), LocalDate.of(9999, 12, 31))));
+      assertEquals(Optional.of(day), ledger.facts().visits().get(0).shipped());
+    }
+  }
+
+  private static List<String> tags(List<VisitFact> visits) {
+    return visits.stream().map(VisitFact::tag).sorted().toList();
+  }
+
+  private static void visit(Handle handle, String tag, String at) {
+    handle.execute(
+        "INSERT INTO unit (tag, serial, serial_key, family, label, variant, visits)"
+            + " VALUES (?, '', '', '', '', '', 1)",
+        tag);
+    handle.execute(
+        "INSERT INTO visit (tag, number, received_by, customer, mode, received, shipped)"
+            + " VALUES (?, 1, 'x', '', '', ?, ?)",
+        tag,
+        at,
+        at);
   }
 
   private void add(String family, String variant, String other) {

@@ -8,6 +8,7 @@ import corewright.reports.ledger.ClaimDesk.Claim;
 import corewright.reports.ledger.VisitFact;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -60,7 +61,12 @@ public final class Returns {
    *
    * @param later visits of any time; those that are a unit's second or later one end the one before
    */
-  Returns(List<VisitFact> visits, List<VisitFact> later, List<Claim> claims, LocalDate today) {
+  Returns(
+      List<VisitFact> visits,
+      List<VisitFact> later,
+      List<Claim> claims,
+      LocalDate today,
+      ZoneId zone) {
     this.today = today;
     Map<String, LocalDate> begun = new HashMap<>();
     for (VisitFact v : later) {
@@ -79,7 +85,7 @@ public final class Returns {
             new Out(
                 v.tag(),
                 v.shipped().get(),
-                claim.map(c -> day(c.opened())),
+                claim.map(c -> WallClock.day(c.opened(), zone)),
                 begun.isEmpty()
                     ? Optional.empty()
                     : Optional.ofNullable(begun.get(v.tag() + "/" + (v.visit() + 1))),
@@ -249,9 +255,5 @@ public final class Returns {
           Optional.empty(),
           String.valueOf(tooFew.getMessage()));
     }
-  }
-
-  private static LocalDate day(String at) {
-    return LocalDate.parse(at.substring(0, 10));
   }
 }

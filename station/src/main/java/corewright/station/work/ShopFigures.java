@@ -6,6 +6,7 @@ import corewright.reports.ledger.Facts;
 import corewright.reports.ledger.Facts.Confirmed;
 import corewright.reports.ledger.VisitFact;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -130,9 +131,10 @@ public record ShopFigures(
       List<Claim> claims,
       List<Confirmed> confirmed,
       Period period,
-      LocalDate today) {
+      LocalDate today,
+      ZoneId zone) {
     List<VisitFact> visits = all.stream().filter(period::holds).toList();
-    Returns returns = new Returns(visits, later, claims, today);
+    Returns returns = new Returns(visits, later, claims, today, zone);
     List<Rate> noFault = new ArrayList<>(Rates.noFaultFound(visits, v -> ""));
     noFault.addAll(Rates.noFaultFound(visits, VisitFact::customer));
     List<Confirmed> faults = of(visits, confirmed);

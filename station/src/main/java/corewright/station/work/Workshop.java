@@ -151,7 +151,8 @@ public final class Workshop implements AutoCloseable {
         ledger.facts().claims(),
         ledger.facts().confirmed(),
         period,
-        today());
+        today(),
+        zone());
   }
 
   /** How the shop stands today. */

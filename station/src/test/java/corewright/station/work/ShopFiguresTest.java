@@ -14,6 +14,7 @@ import corewright.reports.ledger.Standing;
 import corewright.reports.ledger.VisitFact;
 import corewright.station.work.ShopFigures.Period;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -170,7 +171,8 @@ class ShopFiguresTest {
                 new Confirmed("U-2", 1, "capacitors", "capacitors"),
                 new Confirmed("U-3", 1, "capacitors", "")),
             ALWAYS,
-            TODAY);
+            TODAY,
+            ZoneOffset.UTC);
     assertEquals(List.of("capacitors", "joints"), figures.faults().stream().map(Rate::of).toList());
     assertEquals(new Rate("", List.of("U-2"), List.of("U-1", "U-3")), figures.predicted());
   }
@@ -238,7 +240,8 @@ class ShopFiguresTest {
             claims,
             List.of(new Confirmed("U-1", 1, "joints", "caps"), new Confirmed("U-2", 1, "caps", "")),
             ALWAYS,
-            TODAY);
+            TODAY,
+            ZoneOffset.UTC);
     assertEquals(
         Map.of(
             "joints", Map.of("caps", List.of("U-1")), "caps", Map.of("(nothing)", List.of("U-2"))),
@@ -344,7 +347,7 @@ class ShopFiguresTest {
   }
 
   private ShopFigures of(Period period) {
-    return ShopFigures.of(visits, visits, claims, List.of(), period, TODAY);
+    return ShopFigures.of(visits, visits, claims, List.of(), period, TODAY, ZoneOffset.UTC);
   }
 
   private void rebuilt(String tag, String variant, String stage, boolean sealed, String shipped) {
@@ -451,7 +454,19 @@ class ShopFiguresTest {
         List.of(new Rate("", List.of("U-1"), List.of("U-2", "U-3"))), figures().promisesKept());
   }
 
+  /** New York is 5 h behind: a claim of 01:30 UTC was opened on the evening before. */
+  @Test
+  void aClaimIsOfTheDayThatItWasInTheShop() {
+    VisitFact left = visit("U-1", 1, "A1", "repair", "Orrel", "SHIPPED", true, "2026-09-01");
+    Claim claim = new Claim("U-1", 1, 1, "2026-10-02T01:30:00Z", "x", "2027-01-01", "W1", "", "");
+    Returns here =
+        new Returns(List.of(left), List.of(), List.of(claim), TODAY, ZoneId.of("America/New_York"));
+    assertEquals(List.of("U-1"), here.within(30).hits());
+    Returns utc = new Returns(List.of(left), List.of(), List.of(claim), TODAY, ZoneOffset.UTC);
+    assertEquals(List.of("U-1"), utc.within(30).others());
+  }
+
   private void claim(String tag, String opened, String claimClass) {
-    claims.add(new Claim(tag, 1, 1, opened, "x", "2027-01-01", claimClass, "", ""));
+    claims.add(new Claim(tag, 1, 1, opened + "T12:00:00Z", "x", "2027-01-01", claimClass, "", ""));
   }
 }
