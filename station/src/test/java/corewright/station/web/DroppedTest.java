@@ -111,6 +111,8 @@ class DroppedTest {
     String at = drop(visit, "weak.csv", bytes(HostileShop.weak()));
     String measured = visit.get(at).body();
     assertTrue(measured.contains("no family was named"), measured);
+    assertTrue(measured.contains("Hold 1, 0.000"), measured);
+    assertTrue(measured.contains("0.00 V (0 by definition: droop refers to this hold)"), measured);
     String page = visit.get(at + "?as=record&family=sd48").body();
     assertTrue(page.contains("<b>FAIL</b>"), page);
     assertTrue(page.contains("44.00"), page);

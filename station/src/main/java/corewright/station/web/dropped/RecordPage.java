@@ -5,6 +5,7 @@ import corewright.bench.record.RunRecord;
 import corewright.measures.Figures;
 import corewright.measures.MeasuredHold;
 import corewright.measures.Quantity;
+import corewright.measures.Reading;
 import corewright.reports.chart.Numerals;
 import corewright.station.web.did.Readings;
 import corewright.station.work.MeasureFile;
@@ -63,18 +64,24 @@ public record RecordPage(
   private static Hold hold(MeasuredHold hold) {
     List<LogPage.Line> lines = new ArrayList<>();
     for (Quantity quantity : TOLD) {
-      hold.value(quantity)
-          .ifPresent(m -> lines.add(new LogPage.Line(quantity.title(), Figures.withU(m))));
+      if (hold.readings().get(quantity) instanceof Reading.Measured read) {
+        lines.add(new LogPage.Line(quantity.title(), told(read)));
+      }
     }
     return new Hold(
         "Hold "
-            + hold.index()
+            + (hold.index() + 1)
             + ", "
             + Figures.number(hold.start_s(), 3)
             + " to "
             + Figures.number(hold.end_s(), 3)
             + " s",
         lines);
+  }
+
+  private static String told(Reading.Measured read) {
+    String flags = read.flags().isEmpty() ? "" : " (" + String.join("; ", read.flags()) + ")";
+    return Figures.withU(read.value()) + flags;
   }
 
   /** What the form asks of each column. */
