@@ -77,8 +77,7 @@ class BadEndsTest extends FakeRuns {
             throw new OutOfMemoryError("made up");
           }
         };
-    OutOfMemoryError thrown =
-        assertThrows(OutOfMemoryError.class, () -> run(Plans.plan(folder)));
+    OutOfMemoryError thrown = assertThrows(OutOfMemoryError.class, () -> run(Plans.plan(folder)));
     assertEquals("made up", thrown.getMessage());
     assertFalse(bench.unit.sourceOn || bench.unit.relayClosed || !bench.unit.discharging);
   }
