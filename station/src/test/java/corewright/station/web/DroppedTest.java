@@ -112,7 +112,9 @@ class DroppedTest {
     String measured = visit.get(at).body();
     assertTrue(measured.contains("no family was named"), measured);
     assertTrue(measured.contains("Hold 1, 0.000"), measured);
-    assertTrue(measured.contains("0.00 V (0 by definition: droop refers to this hold)"), measured);
+    assertTrue(
+        measured.contains("Droop (0 by definition: droop refers to this hold)</th><td>0.00 V<"),
+        measured);
     String page = visit.get(at + "?as=record&family=sd48").body();
     assertTrue(page.contains("<b>FAIL</b>"), page);
     assertTrue(page.contains("44.00"), page);

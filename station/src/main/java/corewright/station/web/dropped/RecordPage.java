@@ -65,7 +65,7 @@ public record RecordPage(
     List<LogPage.Line> lines = new ArrayList<>();
     for (Quantity quantity : TOLD) {
       if (hold.readings().get(quantity) instanceof Reading.Measured read) {
-        lines.add(new LogPage.Line(quantity.title(), told(read)));
+        lines.add(new LogPage.Line(quantity.title() + flags(read), Figures.withU(read.value())));
       }
     }
     return new Hold(
@@ -79,9 +79,8 @@ public record RecordPage(
         lines);
   }
 
-  private static String told(Reading.Measured read) {
-    String flags = read.flags().isEmpty() ? "" : " (" + String.join("; ", read.flags()) + ")";
-    return Figures.withU(read.value()) + flags;
+  private static String flags(Reading.Measured read) {
+    return read.flags().isEmpty() ? "" : " (" + String.join("; ", read.flags()) + ")";
   }
 
   /** What the form asks of each column. */
