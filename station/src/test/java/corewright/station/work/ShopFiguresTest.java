@@ -3,18 +3,12 @@ package corewright.station.work;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import corewright.bench.life.Life;
 import corewright.bench.life.Stage;
 import corewright.measures.statistics.Interval;
-import corewright.reports.ledger.ClaimDesk.Claim;
-import corewright.reports.ledger.Deposits.Deposit;
 import corewright.reports.ledger.Facts.Confirmed;
-import corewright.reports.ledger.Money;
-import corewright.reports.ledger.Standing;
 import corewright.reports.ledger.VisitFact;
 import corewright.station.work.ShopFigures.Period;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,13 +17,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** A shop counted by hand. */
-class ShopFiguresTest {
-  private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
-  private static final Period ALWAYS = new Period(Optional.empty(), Optional.empty(), false);
-
-  private final List<VisitFact> visits = new ArrayList<>();
-  private final List<Claim> claims = new ArrayList<>();
-
+class ShopFiguresTest extends CountedShop {
   @Test
   void yieldCountsFinishedRebuildsOnlyAndNamesTheirTags() {
     rebuilt("U-1", "A1", "SHIPPED", true, "2026-10-01");
@@ -47,89 +35,6 @@ class ShopFiguresTest {
     Interval one = yield.get(1).interval().orElseThrow();
     assertEquals(0.20654, one.low(), 1e-5);
     assertEquals(1, one.high(), 0);
-  }
-
-  @Test
-  void theWeibullLineIsRefusedThroughThreePoints() {
-    for (int i = 0; i < 3; i++) {
-      rebuilt("U-" + i, "A1", "SHIPPED", true, "2026-01-10");
-      claim("U-" + i, "2026-0" + (3 + i) + "-10", "W1");
-    }
-    rebuilt("U-9", "A1", "SHIPPED", true, "2026-02-10");
-    Returns.Line line = figures().weibull();
-    assertEquals(3, line.failures());
-    assertEquals(1, line.inService());
-    assertEquals(Optional.empty(), line.shape());
-    assertTrue(line.refused().contains("at least 5 failures, there are 3"), line.refused());
-  }
-
-  @Test
-  void unitsInTheFieldAndClaimsThatWereNotTheUnitsOwnAreSuspensions() {
-    for (int i = 0; i < 6; i++) {
-      rebuilt("U-" + i, "A1", "SHIPPED", true, "2026-01-10");
-      claim("U-" + i, "2026-0" + (2 + i) + "-10", i == 5 ? "W3" : "W2");
-    }
-    rebuilt("U-9", "A1", "SHIPPED", true, "2026-02-10");
-    Returns.Line line = figures().weibull();
-    assertEquals(5, line.failures());
-    assertEquals(2, line.inService());
-    assertTrue(line.shapeInterval().orElseThrow().contains(line.shape().orElseThrow()));
-    assertTrue(line.scale_months().orElseThrow() > 5, "six of seven lasted less than six months");
-  }
-
-  @Test
-  void theShipMonthTableCountsMonthsInServiceAndWhatIsStillOut() {
-    rebuilt("U-1", "A1", "SHIPPED", true, "2026-08-15");
-    rebuilt("U-2", "A1", "SHIPPED", true, "2026-08-20");
-    rebuilt("U-3", "A1", "SHIPPED", true, "2026-09-01");
-    claim("U-1", "2026-09-14", "W2");
-    claim("U-2", "2026-11-20", "");
-    List<Returns.Month> table = figures().returns();
-    assertEquals(
-        List.of(
-            new Returns.Month(
-                "2026-08", 2, Map.of(0, List.of("U-1"), 3, List.of("U-2")), List.of(), 0),
-            new Returns.Month("2026-09", 1, Map.of(), List.of(), 1)),
-        table);
-    assertEquals(
-        new Rate("back within 30 days", List.of("U-1"), List.of("U-2", "U-3")),
-        figures().early().get(0));
-    assertEquals(2, figures().early().get(1).n(), "U-3 has not been out for 90 days");
-  }
-
-  /** U-1 was out for 31 days when it came for something else; U-2 failed after 90. */
-  @Test
-  void whoComesAgainWithoutAClaimWasInServiceUpToThen() {
-    rebuilt("U-1", "A1", "SHIPPED", true, "2026-01-10");
-    rebuilt("U-2", "A1", "SHIPPED", true, "2026-01-10");
-    claim("U-2", "2026-04-10", "W1");
-    VisitFact v = visit("U-1", 2, "A1", "repair", "Orrel", "SHIPPED", true, "2026-11-01");
-    visits.add(
-        new VisitFact(
-            v.tag(),
-            v.visit(),
-            v.family(),
-            v.variant(),
-            v.mode(),
-            v.customer(),
-            LocalDate.of(2026, 2, 10),
-            v.disposition(),
-            v.arrival(),
-            v.firstShip(),
-            v.shipBench(),
-            v.technician(),
-            v.sealed(),
-            v.stage(),
-            v.shipped(),
-            v.cold(),
-            v.hot(),
-            v.promised()));
-    assertEquals(
-        List.of(
-            new Returns.Month("2026-01", 2, Map.of(3, List.of("U-2")), List.of("U-1"), 0),
-            new Returns.Month("2026-11", 1, Map.of(), List.of(), 1)),
-        figures().returns());
-    assertEquals(1, figures().survival().get(0).atRisk(), "U-1 was here when U-2 failed");
   }
 
   @Test
@@ -175,42 +80,6 @@ class ShopFiguresTest {
             ZoneOffset.UTC);
     assertEquals(List.of("capacitors", "joints"), figures.faults().stream().map(Rate::of).toList());
     assertEquals(new Rate("", List.of("U-2"), List.of("U-1", "U-3")), figures.predicted());
-  }
-
-  /**
-   * The 6-MP arm of Gehan's remission times, one week as one of our months: 9 failures and 12 that
-   * are still in service (Venables and Ripley, Modern Applied Statistics with S; R's survival
-   * package gives the same shares, and 1.3537 and 33.765 for the Weibull line).
-   */
-  @Test
-  void theSurvivalAndTheWeibullLineAreThePublishedOnes() {
-    int[] failed = {6, 6, 6, 7, 10, 13, 16, 22, 23};
-    int[] inService = {6, 9, 10, 11, 17, 19, 20, 25, 32, 32, 34, 35};
-    for (int i = 0; i < failed.length; i++) {
-      LocalDate left = TODAY.minusDays(1200);
-      rebuilt("F-" + i, "A1", "SHIPPED", true, left.toString());
-      claim("F-" + i, left.plusDays(days(failed[i])).toString(), "W2");
-    }
-    for (int i = 0; i < inService.length; i++) {
-      LocalDate left = TODAY.minusDays(days(inService[i]));
-      rebuilt("S-" + i, "A1", "SHIPPED", true, left.toString());
-    }
-    ShopFigures figures = figures();
-    double[] share = {.857143, .806723, .752941, .690196, .627451, .537815, .448179};
-    int[] atRisk = {21, 17, 15, 12, 11, 7, 6};
-    assertEquals(share.length, figures.survival().size());
-    for (int i = 0; i < share.length; i++) {
-      assertEquals(share[i], figures.survival().get(i).share(), 1e-6);
-      assertEquals(atRisk[i], figures.survival().get(i).atRisk());
-    }
-    assertEquals(List.of("F-0", "F-1", "F-2"), figures.survival().get(0).tags());
-    Returns.Line line = figures.weibull();
-    assertEquals(1.3537, line.shape().orElseThrow(), 0.003);
-    assertEquals(33.765, line.scale_months().orElseThrow(), 0.05);
-  }
-
-  private static long days(int months) {
-    return Math.round(months * 365.25 / 12);
   }
 
   @Test
@@ -296,24 +165,6 @@ class ShopFiguresTest {
         LocalDate.of(2026, 10, 1), Cover.since(TODAY)); // 31 days of October, 25 of November
   }
 
-  private static Standing waiting(String tag, String since, String due) {
-    return new Standing(
-        tag,
-        1,
-        new Life(Stage.PENDING, Optional.empty(), false),
-        since,
-        "",
-        "Which build is it?",
-        "H. Oduya",
-        due);
-  }
-
-  private static Deposit deposit(String number, long hundredths) {
-    Money amount = new Money(hundredths, "EUR");
-    return new Deposit(
-        number, "Orrel", amount, "2026-11-01", "2026-12-01", "", "", new Money(0, "EUR"), "");
-  }
-
   /** Ten units, 1 to 10 days: the median's ranks are 2 and 9 (scipy 1.17, quantile_test). */
   @Test
   void theTurnaroundHasAnIntervalAndNamesWhoWasSlower() {
@@ -340,85 +191,6 @@ class ShopFiguresTest {
     assertEquals(Optional.empty(), none.turnaround_days().median());
     assertEquals(0, none.weibull().failures());
     assertEquals(List.of(), none.survival());
-  }
-
-  private ShopFigures figures() {
-    return of(ALWAYS);
-  }
-
-  private ShopFigures of(Period period) {
-    return ShopFigures.of(visits, visits, claims, List.of(), period, TODAY, ZoneOffset.UTC);
-  }
-
-  private void rebuilt(String tag, String variant, String stage, boolean sealed, String shipped) {
-    visits.add(visit(tag, 1, variant, "repair", "Orrel", stage, sealed, shipped));
-  }
-
-  private void stock(String supplier, String series, boolean sealed, int number) {
-    visits.add(visit(series + number, number, "A1", "stock", supplier, "IN_STOCK", sealed, ""));
-  }
-
-  private static VisitFact visit(
-      String tag,
-      int visit,
-      String variant,
-      String mode,
-      String customer,
-      String stage,
-      boolean sealed,
-      String shipped) {
-    return new VisitFact(
-        tag,
-        visit,
-        "sd48",
-        variant,
-        mode,
-        customer,
-        LocalDate.of(2025, 12, 30),
-        "REBUILD",
-        "FAIL",
-        "PASS",
-        "bench-1",
-        "M. Reyes",
-        sealed,
-        stage,
-        shipped.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(shipped)),
-        "",
-        "",
-        Optional.empty());
-  }
-
-  /**
-   * A visit that was decided about: what it did as it came, and when it should have left and did.
-   */
-  private void decided(
-      String tag,
-      String to,
-      String arrival,
-      String cold,
-      String hot,
-      String promised,
-      String left) {
-    visits.add(
-        new VisitFact(
-            tag,
-            1,
-            "sd48",
-            "A1",
-            "repair",
-            "Orrel",
-            LocalDate.of(2026, 10, 1),
-            to,
-            arrival,
-            "",
-            "",
-            "",
-            false,
-            left.isEmpty() ? "TO_RETURN" : "SHIPPED",
-            left.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(left)),
-            cold,
-            hot,
-            promised.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(promised))));
   }
 
   @Test
@@ -452,21 +224,5 @@ class ShopFiguresTest {
     decided("U-5", "RETURN", "FAIL", "", "", "", "2026-11-10");
     assertEquals(
         List.of(new Rate("", List.of("U-1"), List.of("U-2", "U-3"))), figures().promisesKept());
-  }
-
-  /** New York is 5 h behind: a claim of 01:30 UTC was opened on the evening before. */
-  @Test
-  void aClaimIsOfTheDayThatItWasInTheShop() {
-    VisitFact left = visit("U-1", 1, "A1", "repair", "Orrel", "SHIPPED", true, "2026-09-01");
-    Claim claim = new Claim("U-1", 1, 1, "2026-10-02T01:30:00Z", "x", "2027-01-01", "W1", "", "");
-    Returns here =
-        new Returns(List.of(left), List.of(), List.of(claim), TODAY, ZoneId.of("America/New_York"));
-    assertEquals(List.of("U-1"), here.within(30).hits());
-    Returns utc = new Returns(List.of(left), List.of(), List.of(claim), TODAY, ZoneOffset.UTC);
-    assertEquals(List.of("U-1"), utc.within(30).others());
-  }
-
-  private void claim(String tag, String opened, String claimClass) {
-    claims.add(new Claim(tag, 1, 1, opened + "T12:00:00Z", "x", "2027-01-01", claimClass, "", ""));
   }
 }
