@@ -102,7 +102,8 @@ final class BenchCommand implements Callable<Integer> {
       paramLabel = "PATH=ROLE[,DIALECT]",
       description =
           "What hangs on a port: load, source, digitizer, switch, interlock, relay, thermometer,"
-              + " meter, or none. Only where it cannot be told from the answer.")
+              + " meter, or none. Where it cannot be told from the answer, or where no list has"
+              + " the port, as tcp:ADDRESS:PORT.")
   private Map<String, String> named = new LinkedHashMap<>();
 
   @Option(names = "--load-by-hand", description = "No load answers: somebody sets it when asked.")
@@ -187,11 +188,12 @@ final class BenchCommand implements Callable<Integer> {
     Survey survey = new Survey(home, beside(), links, clock);
     Asking asking = new Asking(err);
     BenchTalk talk = new BenchTalk(asking, err, survey);
+    Map<String, Candidate> said = said();
     err.println("Asking every port who is there. What is no instrument gets these bytes too.");
     err.flush();
-    List<Answering> heard = survey.of(ports.get(), rates);
+    List<Answering> heard = survey.of(ports.get(), said.keySet(), rates);
     List<Connection> instruments =
-        talk.instruments(heard, said(), emulate != null, lineBytes(), byHand);
+        talk.instruments(heard, said, emulate != null, lineBytes(), byHand);
     Catalogue catalogue = Catalogue.ofHome();
     BenchDescription draft = draft(talk, instruments, catalogue, home);
     Plug plug = plug(talk);
@@ -237,7 +239,8 @@ final class BenchCommand implements Callable<Integer> {
     named.forEach(
         (port, words) -> {
           String[] of = words.split(",", 2);
-          said.put(port, new Candidate(of[0].strip(), of.length > 1 ? of[1].strip() : ""));
+          String role = BenchTalk.part(of[0].strip());
+          said.put(port, new Candidate(role, of.length > 1 ? of[1].strip() : ""));
         });
     return said;
   }

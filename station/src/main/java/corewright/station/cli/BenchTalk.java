@@ -32,6 +32,7 @@ final class BenchTalk {
     PARTS.put("meter", "the meter");
   }
 
+  private static final String NONE = "none";
   private static final String NOTHING = "nothing of this bench";
 
   private final Asking asking;
@@ -80,6 +81,20 @@ final class BenchTalk {
     return List.copyOf(found.values());
   }
 
+  /**
+   * A part that somebody has named, or {@code none}.
+   *
+   * @throws Refused if no bench has such a part
+   */
+  static String part(String named) {
+    if (!PARTS.containsKey(named) && !named.equals(NONE)) {
+      throw new Refused(
+          "'" + named + "' is no part of a bench",
+          "There are: " + String.join(", ", PARTS.keySet()) + "; none leaves the port out.");
+    }
+    return named;
+  }
+
   private void require(List<String> roles) {
     List<String> missing = roles.stream().filter(r -> !found.containsKey(r)).toList();
     if (!missing.isEmpty()) {
@@ -94,7 +109,10 @@ final class BenchTalk {
     PortInfo info = port.heard().port();
     Optional<Candidate> named = Optional.ofNullable(said.get(info.path()));
     if (named.isPresent()) {
-      return named.filter(c -> !c.role().equals("none")).map(c -> withDialect(c, port));
+      Optional<Candidate> taken = named.filter(c -> !c.role().equals(NONE));
+      taken.ifPresent(
+          c -> err.println("  " + port.words() + ". Named as " + PARTS.get(c.role()) + "."));
+      return taken.map(c -> withDialect(c, port));
     }
     if (port.heard().identity().isEmpty()) {
       err.println("  " + port.words() + ". It is left out.");
@@ -163,7 +181,11 @@ final class BenchTalk {
           "Leave one of them out: --port " + port.heard().port().path() + "=none.");
     }
     boolean samples = part.role().equals("digitizer");
-    String name = byPath ? port.heard().port().path() : port.name();
+    String path = port.heard().port().path();
+    String name = byPath ? path : port.name();
+    if (!byPath && port.isOnlyAPath()) {
+      err.println("    Nothing but its port tells it from the others: leave it in its socket.");
+    }
     double carries = samples && line_Bps > 0 ? line_Bps : port.baud() / 10.0; // 8N1: ten bits
     found.put(
         part.role(),

@@ -88,6 +88,15 @@ class BenchTalkTest {
     assertThrows(Refused.class, () -> found("", Map.of("/dev/ttyUSB9", load), ports));
   }
 
+  @Test
+  void aPartThatNoBenchHasIsRefusedWithThoseThatThereAre() {
+    assertEquals("relay", BenchTalk.part("relay"));
+    assertEquals("none", BenchTalk.part("none"));
+    Refused refused = assertThrows(Refused.class, () -> BenchTalk.part("lod"));
+    assertEquals("'lod' is no part of a bench", refused.getMessage());
+    assertTrue(refused.remedy().startsWith("There are: load, source, "), refused.remedy());
+  }
+
   private Map<String, Connection> found(
       String typed, Map<String, Candidate> beforehand, List<Answering> ports) {
     said.getBuffer().setLength(0);

@@ -22,6 +22,18 @@ public record Answering(Heard heard, int baud, String name, List<Candidate> may)
    */
   public record Candidate(String role, String dialect) {}
 
+  /** The same, called by its path: that alone tells it from the others. */
+  Answering byPath() {
+    return new Answering(heard, baud, heard.port().path(), may);
+  }
+
+  /** Whether it answers and yet has no name that stays, as that of its adapter. */
+  public boolean isOnlyAPath() {
+    return heard.identity().isPresent()
+        && !heard.port().title().isEmpty()
+        && name.equals(heard.port().path());
+  }
+
   /** What it said of itself, or why nothing is known. */
   public String words() {
     return heard.port().path()

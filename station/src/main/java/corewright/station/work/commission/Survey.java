@@ -16,6 +16,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -41,21 +42,37 @@ public final class Survey {
   /**
    * Every port once: at each rate only those are asked that were silent before.
    *
+   * @param listed what this computer lists
+   * @param more paths that somebody has named besides, as a link that the system has made, a
+   *     pseudo-terminal or {@code tcp:ADDRESS:PORT}; no list has those
    * @param rates line rates, bit/s; the likely one first
    */
-  public List<Answering> of(List<PortInfo> ports, List<Integer> rates) {
+  public List<Answering> of(List<PortInfo> listed, Collection<String> more, List<Integer> rates) {
+    List<PortInfo> left = new ArrayList<>(listed);
+    more.stream()
+        .filter(path -> listed.stream().noneMatch(p -> p.path().equals(path)))
+        .forEach(path -> left.add(new PortInfo(path, "", "", "")));
     List<Answering> heard = new ArrayList<>();
-    List<PortInfo> left = new ArrayList<>(ports);
     for (int baud : rates) {
       for (Heard h : new PortFinder(links, () -> left, clock).survey(baud)) {
         boolean last = baud == rates.get(rates.size() - 1);
         if (h.identity().isPresent() || last) {
-          heard.add(new Answering(h, baud, PortChoice.lasting(h, ports), may(h)));
+          heard.add(new Answering(h, baud, name(h, listed), may(h)));
         }
       }
       heard.forEach(a -> left.remove(a.heard().port()));
     }
-    return List.copyOf(heard);
+    return heard.stream().map(a -> isAlone(a, heard) ? a : a.byPath()).toList();
+  }
+
+  /** What no list has cannot be looked for by another name either. */
+  private static String name(Heard heard, List<PortInfo> listed) {
+    return listed.contains(heard.port()) ? PortChoice.lasting(heard, listed) : heard.port().path();
+  }
+
+  /** Two instruments may give the same answer, serial number and all. */
+  private static boolean isAlone(Answering one, List<Answering> all) {
+    return all.stream().filter(a -> a.name().equals(one.name())).count() == 1;
   }
 
   /** Dialects of a role, for an instrument that none of them knows. */
