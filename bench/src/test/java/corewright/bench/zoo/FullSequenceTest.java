@@ -90,6 +90,7 @@ class FullSequenceTest {
     "ie110, QUIESCENT, 0.25, QUIESCENT, no-load-most",
     "pv65, SOFT_START, 0.01, START, start-rise-fast",
     "sd48, CAPACITANCE, 0.0011, PULSES, pulsed-capacitance",
+    "pv65, SWITCHING_LOSS, 0.45, QUIESCENT, efficiency",
   })
   void whatAStepIsThereForFails(
       String family, Parameter parameter, double value, Step.Kind kind, String limit) {
