@@ -29,6 +29,29 @@ final class ScpiSource extends ScpiInstrument implements Source {
   }
 
   @Override
+  public boolean canSwing() {
+    return session.dialect().can("swing");
+  }
+
+  @Override
+  public void swing(Swing s) {
+    session.act(
+        "swing",
+        Map.of(
+            "low_V", s.low_V(),
+            "high_V", s.high_V(),
+            "swing_Vpp", s.swing_Vpp(),
+            "amplitude_V", s.swing_Vpp() / 2,
+            "rate_Hz", s.rate_Hz(),
+            "period_s", 1 / s.rate_Hz()));
+  }
+
+  @Override
+  public void steady() {
+    session.act("steady", Map.of());
+  }
+
+  @Override
   public Optional<Boolean> isOn() {
     return session.canAsk("output") ? Optional.of(session.state("output")) : Optional.empty();
   }

@@ -14,6 +14,7 @@ import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Load;
 import corewright.bench.port.Meter;
 import corewright.bench.port.Relay;
+import corewright.bench.port.Source;
 import corewright.measures.Measurement;
 import corewright.measures.Unit;
 import java.io.IOException;
@@ -129,6 +130,32 @@ abstract class BenchContract {
     bench.load().input(true);
     assertTrue(bench.load().current().value() < 0.3, "it is steady again");
     bench.load().off();
+  }
+
+  /** Also with the output off nothing may be left that swings the next time it is on. */
+  @Test
+  final void aSourceThatSwingsTakesItAndGivesItBack() {
+    if (!bench.source().canSwing()) {
+      assertThrows(InstrumentFault.class, () -> bench.source().swing(swing(0.4)));
+      return;
+    }
+    assertThrows(InstrumentFault.class, () -> bench.source().swing(swing(5000)));
+    bench.source().set(10, 1);
+    bench.source().swing(swing(0.4));
+    bench.source().output(true);
+    assertEquals(10, bench.source().voltage().value(), 0.3, "it stays about its level");
+    bench.source().off();
+    bench.source().steady();
+    bench.source().set(10, 1);
+    bench.source().output(true);
+    for (int i = 0; i < 20; i++) {
+      assertEquals(10, bench.source().voltage().value(), 0.1, "it is steady again");
+    }
+    bench.source().off();
+  }
+
+  private static Source.Swing swing(double swing_Vpp) {
+    return new Source.Swing(10, swing_Vpp, 13);
   }
 
   private static Load.Pulses pulses(double high_A) {

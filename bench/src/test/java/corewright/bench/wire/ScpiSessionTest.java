@@ -165,7 +165,8 @@ class ScpiSessionTest {
     peer.heard.clear();
     fault(session::off);
     assertEquals(
-        List.of("OUTPut OFF;:VOLTage 0;*OPC?", "OUTPut OFF;:VOLTage 0;*OPC?"),
+        List.of(
+            "OUTPut OFF;:VOLTage 0;:FUNCtion DC;*OPC?", "OUTPut OFF;:VOLTage 0;:FUNCtion DC;*OPC?"),
         peer.heard,
         "said twice to an instrument that does not answer");
   }
@@ -175,7 +176,7 @@ class ScpiSessionTest {
     List<String> queue = new java.util.ArrayList<>(List.of("-410,\"Query INTERRUPTED\"\n"));
     peer.answers(m -> m.equals("SYSTem:ERRor?") && !queue.isEmpty() ? queue.remove(0) : works(m));
     session.off();
-    assertEquals("OUTPut OFF;:VOLTage 0;*OPC?", peer.heard.get(0));
+    assertEquals("OUTPut OFF;:VOLTage 0;:FUNCtion DC;*OPC?", peer.heard.get(0));
   }
 
   @Test
