@@ -76,6 +76,7 @@ public final class Commission {
     Measurement idle_V = bench.source().voltage();
     Measurement idle_A = bench.source().current();
     Optional<MeterSaid> meter = bench.meter().map(m -> meter(m, aside, watch));
+    meter.ifPresent(Commission::noUnit);
     draw(plug.load_A());
     if (bench.load().isSetByHand()) {
       watch.untilMoved("load", idle, BY_HAND_S);
@@ -176,6 +177,23 @@ public final class Commission {
     return new MeterSaid(
         watch.until(aside.ask(() -> at(meter, Terminals.INPUT)), "meter"),
         watch.until(aside.ask(() -> at(meter, Terminals.OUTPUT)), "meter"));
+  }
+
+  /** No resistor lifts the output above the input; a unit that has started does. */
+  private static void noUnit(MeterSaid said) {
+    if (said.output_V().value() > said.input_V().value() + DEAD_V) {
+      throw new InstrumentFault(
+          "bench",
+          "with the supply on",
+          "the meter reads "
+              + Figures.withU(said.output_V())
+              + " at the output and "
+              + Figures.withU(said.input_V())
+              + " at the input, which no resistor can do",
+          "A unit is on the fixture, and may still be charged: measure before you touch it, take it"
+              + " off, put the resistor in its place and begin again. If there is none, look at the"
+              + " meter's leads.");
+    }
   }
 
   private static Measurement at(Meter meter, Terminals terminals) {

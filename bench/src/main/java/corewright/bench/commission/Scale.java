@@ -74,8 +74,8 @@ final class Scale {
           what,
           Kind.WRONG_SCALE,
           saw + ": " + factor(ratio) + ".",
-          "Look at its divider or shunt; or, if that is as wanted, multiply the board's lsb of it"
-              + " by "
+          "Look at its divider or shunt; or, if that is as wanted, multiply its lsb, which the"
+              + " board or the digitizer's dialect states, by "
               + Figures.number(1 / ratio.value(), 4)
               + ".",
           Optional.of(ratio));

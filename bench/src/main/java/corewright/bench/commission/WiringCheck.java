@@ -21,6 +21,9 @@ public final class WiringCheck {
   /** Witnesses of one current that are further apart than this share of it do not agree. */
   private static final double WITNESSES = 0.05;
 
+  /** An output that reads so much more than there should be may be a unit's, relative. */
+  private static final double STARTED = 1.2;
+
   /** What each channel hangs on, in words. */
   private static final Map<String, String> LEADS =
       Map.of(
@@ -42,8 +45,10 @@ public final class WiringCheck {
   }
 
   private List<WiringFinding> findings() {
-    WiringFinding input = voltage("input", seen.meter().map(MeterSaid::input_V));
-    WiringFinding output = voltage("output", seen.meter().map(MeterSaid::output_V));
+    Optional<Measurement> atInput = seen.meter().map(MeterSaid::input_V);
+    WiringFinding input = voltage("input", atInput);
+    WiringFinding output = output(seen.meter().map(MeterSaid::output_V));
+    told("source", seen.plug().supply_V(), atInput.orElse(seen.source().idle_V()));
     Optional<Measurement> through = through(input, output);
     boolean exchanged = through.filter(i -> i.value() < -seen.plug().load_A() / 2).isPresent();
     if (exchanged) {
@@ -60,6 +65,9 @@ public final class WiringCheck {
       findings.add(output);
     }
     Optional<Measurement> there = current(through.map(i -> exchanged ? negative(i) : i));
+    if (seen.load().isPresent()) { // nobody sets one by hand that well
+      there.ifPresent(i -> told("load", seen.plug().load_A(), i));
+    }
     for (String channel : List.of("load", "inputCurrent")) {
       if (seen.idle().containsKey(channel)) {
         findings.add(current(channel, there));
@@ -80,6 +88,43 @@ public final class WiringCheck {
             () ->
                 Scale.of(
                     channel, beyondZero(channel, seen.idle(), Unit.VOLT), there, leads(channel)));
+  }
+
+  /** Without a meter nothing tells a divider that reads too much from a unit that has started. */
+  private WiringFinding output(Optional<Measurement> meter) {
+    WiringFinding found = voltage("output", meter);
+    boolean more = found.ratio().filter(r -> Math.abs(r.value()) > STARTED).isPresent();
+    return meter.isEmpty() && more
+        ? new WiringFinding(
+            found.what(),
+            found.kind(),
+            found.saw(),
+            "Make sure first that no unit is on the fixture: measure before you touch it. "
+                + found.remedy(),
+            found.ratio())
+        : found;
+  }
+
+  /** Whether an instrument gives what it was told. */
+  private void told(String role, double set, Measurement there) {
+    if (Math.abs(there.value() - set) > 2 * there.u() + WITNESSES * set) {
+      findings.add(
+          new WiringFinding(
+              role + "'s setting",
+              Kind.IN_DOUBT,
+              "The "
+                  + role
+                  + " was set to "
+                  + Figures.number(set, 3)
+                  + " "
+                  + there.unit().symbol()
+                  + ", and "
+                  + Figures.withU(there)
+                  + (role.equals("load") ? " flow." : " is there."),
+              "Have what it is set to held against what it gives, and look at the units in its"
+                  + " dialect.",
+              Optional.empty()));
+    }
   }
 
   private WiringFinding current(String channel, Optional<Measurement> there) {

@@ -104,6 +104,29 @@ class CommissionTest {
     assertEquals(Kind.RIGHT, found.get("load").kind(), found.get("load").saw());
   }
 
+  /** It draws 1.115 A for each ampere that it is told; its own ammeter says so itself. */
+  @Test
+  void aLoadThatDrawsAnotherCurrentThanItIsToldIsNamed() {
+    Setup setup = Setup.of(UnitParameters.resistor("sd48", OHM), 1);
+    Map<String, WiringFinding> found =
+        found(setup.on(BenchFault.LOAD_DRAWS_MORE.in(setup.harness(), 0.25)), plug(OHM));
+    WiringFinding load = found.remove("load's setting");
+    assertEquals(Kind.IN_DOUBT, load.kind(), load.saw());
+    assertTrue(load.saw().startsWith("The load was set to 0.500 A, and 0.55"), load.saw());
+    found.values().forEach(f -> assertEquals(Kind.RIGHT, f.kind(), f.saw()));
+  }
+
+  /** A healthy unit: it starts, behind the small limit, and lifts the output above the supply. */
+  @Test
+  void aUnitInTheResistorsPlaceEndsItAtOnce() {
+    InstrumentFault ended =
+        assertThrows(
+            InstrumentFault.class,
+            () -> found(Setup.of(UnitParameters.healthy("sd48"), 1), plug(OHM)));
+    assertTrue(ended.found().contains("which no resistor can do"), ended.getMessage());
+    assertTrue(ended.remedy().startsWith("A unit is on the fixture"), ended.getMessage());
+  }
+
   /** Each of the drivers' messages takes 1 ms there, and the source 2 ms for its 10 V. */
   @Test
   void howFastItIsOffIsTimedByTheCountOfSamplesAndEverythingIsOffThen() {
@@ -266,8 +289,12 @@ class CommissionTest {
   }
 
   private static Map<String, WiringFinding> found(Optional<Miswiring> wrong, Plug plug) {
+    return found(wired(wrong), plug);
+  }
+
+  private static Map<String, WiringFinding> found(Setup setup, Plug plug) {
     return on(
-        wrong,
+        setup,
         bench ->
             WiringCheck.of(new Commission(bench, plug, new FakeClock(), new Stop()).wiring(FRAMING))
                 .stream()
@@ -275,8 +302,12 @@ class CommissionTest {
   }
 
   private static <T> T on(Optional<Miswiring> wrong, Function<BenchInstruments, T> what) {
+    return on(wired(wrong), what);
+  }
+
+  private static Setup wired(Optional<Miswiring> wrong) {
     Setup sound = Setup.of(UnitParameters.resistor("sd48", OHM), 1);
-    return on(sound.on(wrong.map(w -> w.in(sound.harness())).orElse(sound.harness())), what);
+    return sound.on(wrong.map(w -> w.in(sound.harness())).orElse(sound.harness()));
   }
 
   private static <T> T on(Setup setup, Function<BenchInstruments, T> what) {

@@ -101,7 +101,8 @@ final class BenchTalk {
       throw new Refused(
           "No port answers as " + String.join(", ", missing.stream().map(PARTS::get).toList()),
           "Switch it on, look at its cable and line rate (--baud), and write its dialect where"
-              + " nobody has described it yet; then begin again.");
+              + " nobody has described it yet; then begin again. What knows no *IDN?, as a module"
+              + " of registers, is named: --port PATH=ROLE,DIALECT.");
     }
   }
 

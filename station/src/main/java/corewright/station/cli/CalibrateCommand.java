@@ -114,8 +114,9 @@ final class CalibrateCommand implements Callable<Integer> {
         out.println(
             String.format(
                 Locale.ROOT,
-                "To take the rest away, multiply the board's lsb and offset by %.7g and add %.4g to"
-                    + " the offset; then take the levels again, as left.",
+                "To take the rest away, multiply the channel's lsb and offset, which the board or"
+                    + " the digitizer's dialect states, by %.7g and add %.4g to the offset; then"
+                    + " take the levels again, as left.",
                 result.gain(),
                 result.zero()));
       }
