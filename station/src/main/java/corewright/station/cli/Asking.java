@@ -36,8 +36,13 @@ final class Asking {
    * @param lines what stands above the choices
    * @param choices to pick from; empty where something is typed
    * @param more what {@code ?} shows
+   * @param zero what passing it over comes to; empty where it cannot be, nor gone back from
    */
-  record Question(List<String> lines, List<String> choices, List<String> more) {}
+  record Question(List<String> lines, List<String> choices, List<String> more, String zero) {
+    Question(List<String> lines, List<String> choices, List<String> more) {
+      this(lines, choices, more, "not seen     -  back");
+    }
+  }
 
   /** What was answered; {@code text} is the choice or what was typed. */
   record Reply(Kind kind, String text) {}
@@ -96,7 +101,8 @@ final class Asking {
     if (choices.size() > PAGE) {
       out.println("  9  more");
     }
-    out.println("  0  not seen     -  back     .  stop     ?  why");
+    String zero = question.zero().isEmpty() ? "  " : "  0  " + question.zero() + "     ";
+    out.println(zero + ".  stop     ?  why");
     out.print("> ");
     out.flush();
   }

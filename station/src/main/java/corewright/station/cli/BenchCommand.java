@@ -162,6 +162,11 @@ final class BenchCommand implements Callable<Integer> {
   public Integer call() {
     Clock clock = Clock.system();
     SerialLinks serial = new SerialLinks(clock);
+    if (trials < 1) {
+      throw new Refused(
+          "--trials " + trials + " measures no time from a fault to everything off",
+          "Give 1 or more; the usual is 10.");
+    }
     if (Files.exists(out) && !replace) {
       throw new Refused(
           out + " is there already", "Name another file with --out, or give --replace.");
@@ -195,9 +200,13 @@ final class BenchCommand implements Callable<Integer> {
     List<Connection> instruments =
         talk.instruments(heard, said, emulate != null, lineBytes(), byHand);
     Catalogue catalogue = Catalogue.ofHome();
-    BenchDescription draft = draft(talk, instruments, catalogue, home);
-    Plug plug = plug(talk);
-    String who = confirmed(talk, plug, err);
+    BenchQuestions ask = new BenchQuestions(talk);
+    BenchDescription draft = draft(ask, instruments, catalogue, home);
+    Plug plug =
+        ask.plug(
+            Optional.ofNullable(resistor)
+                .or(() -> Optional.ofNullable(emulate).map(e -> CommissioningBench.OHM + "±1%")));
+    String who = confirmed(ask, plug, err);
     try (StopKeys keys = new StopKeys();
         Workshop workshop = step.open(draft.id(), who)) { // nothing is energised before
       Optional<Hands> hands = Optional.of(new AskedAtTerminal(who, err));
@@ -251,30 +260,19 @@ final class BenchCommand implements Callable<Integer> {
   }
 
   private BenchDescription draft(
-      BenchTalk talk, List<Connection> instruments, Catalogue catalogue, Home home) {
-    Optional<BenchDescription> like =
+      BenchQuestions ask, List<Connection> instruments, Catalogue catalogue, Home home) {
+    Optional<FixtureDescription> like =
         Optional.ofNullable(emulate)
-            .map(f -> Descriptions.bench(home.benches().resolve("emulated-" + f + ".json")));
+            .map(f -> Descriptions.bench(home.benches().resolve("emulated-" + f + ".json")))
+            .map(BenchDescription::fixture);
     String called =
-        talk.typed(
-            Optional.ofNullable(id).or(() -> like.map(l -> "practice-" + emulate)),
-            "What shall the bench be called? As bench-1: small letters, digits, hyphens.",
-            "Everything that is measured on it is kept under this name.",
-            "--id");
+        ask.called(Optional.ofNullable(id).or(() -> like.map(l -> "practice-" + emulate)));
     List<String> fits =
-        !families.isEmpty()
-            ? families
-            : List.of(
-                talk.typed(
-                        Optional.ofNullable(emulate),
-                        "Which families does the fixture fit? "
-                            + String.join(
-                                ", ", catalogue.families().stream().map(Family::id).toList())
-                            + "; with commas between.",
-                        "A run on a unit of another family is refused.",
-                        "--family")
-                    .split("\\s*,\\s*"));
-    fits.forEach(catalogue::family); // refuses one that there is not
+        ask.families(
+            families.isEmpty()
+                ? Optional.ofNullable(emulate)
+                : Optional.of(String.join(",", families)),
+            catalogue);
     return new BenchDescription(
         called,
         revision(called),
@@ -284,19 +282,10 @@ final class BenchCommand implements Callable<Integer> {
         new FixtureDescription(
             "fixture of " + called,
             fits,
-            number(
-                talk,
-                Optional.ofNullable(discharge)
-                    .or(() -> like.map(l -> "" + l.fixture().discharge_ohm())),
-                "How many Ω has the fixture's discharge resistor?",
-                "A run on a unit that needs another one is refused.",
-                "--discharge"),
-            number(
-                talk,
-                Optional.ofNullable(ceiling).or(() -> like.map(l -> "" + l.fixture().ceiling_V())),
-                "How many volts may the fixture see at most?",
-                "A run that needs more is refused.",
-                "--ceiling")),
+            ask.discharge_ohm(
+                Optional.ofNullable(discharge).or(() -> like.map(l -> "" + l.discharge_ohm()))),
+            ask.ceiling_V(
+                Optional.ofNullable(ceiling).or(() -> like.map(l -> "" + l.ceiling_V())))),
         10,
         new Origin(out.toString(), "", ""));
   }
@@ -314,46 +303,11 @@ final class BenchCommand implements Callable<Integer> {
     }
   }
 
-  private static double number(
-      BenchTalk talk, Optional<String> given, String question, String why, String option) {
-    String typed = talk.typed(given, question, why, option).replace(',', '.');
-    try {
-      double value = Double.parseDouble(typed.strip());
-      if (value > 0 && Double.isFinite(value)) {
-        return value;
-      }
-    } catch (NumberFormatException none) {
-      // said below
-    }
-    throw new Refused("'" + typed + "' is no number above 0: " + question, "Give " + option + ".");
-  }
-
-  private Plug plug(BenchTalk talk) {
-    String typed =
-        talk.typed(
-            Optional.ofNullable(resistor)
-                .or(() -> Optional.ofNullable(emulate).map(e -> CommissioningBench.OHM + "±1%")),
-            "What resistor stands in the place of the unit? Its Ω with U, as 10±0.1 or 10±1%.",
-            "Between 2 and 50 Ω; measure it, with its leads. Half of 10 V will fall across it.",
-            "--resistor");
-    try {
-      return Plug.of(OhmText.read(typed));
-    } catch (IllegalArgumentException unfit) {
-      throw new Refused("'" + typed + "' will not do: " + unfit.getMessage(), "Take another one.");
-    }
-  }
-
-  private String confirmed(BenchTalk talk, Plug plug, PrintWriter err) {
+  private String confirmed(BenchQuestions ask, Plug plug, PrintWriter err) {
     err.println();
     err.println("Before anything is energised:");
     BenchWords.cautions(plug.usual_W(), plug.most_W(), plug.supply_V(), plug.resistance().value())
         .forEach(line -> err.println("  - " + line));
-    String name =
-        talk.typed(
-            Optional.ofNullable(confirmedBy),
-            "Type your name to confirm that you have read this and that no unit is on the bench.",
-            "Somebody answers for what is energised.",
-            "--confirmed-by");
-    return PersonName.of(name, "--confirmed-by");
+    return ask.name(Optional.ofNullable(confirmedBy));
   }
 }

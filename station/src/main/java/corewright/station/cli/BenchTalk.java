@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Finds out which port is what: from what answered, and else from a person, port by port. */
 final class BenchTalk {
@@ -140,7 +141,8 @@ final class BenchTalk {
             List.of(port.words() + ".", "What is it?"),
             choices,
             "The bench's file must say which instrument does what. 0 leaves the port out.",
-            "--port " + port.heard().port().path() + "=ROLE");
+            "--port " + port.heard().port().path() + "=ROLE",
+            "leave it out");
     return PARTS.entrySet().stream()
         .filter(p -> p.getValue().equals(chosen))
         .findFirst()
@@ -203,35 +205,58 @@ final class BenchTalk {
         .equals(yes);
   }
 
-  /**
-   * What somebody chose; empty where the question was passed over.
-   *
-   * @throws Refused if nobody answers
-   */
   private String answer(List<String> lines, List<String> choices, String why, String option) {
-    Reply reply = asking.ask(new Question(lines, choices, List.of(why)));
-    if (reply.kind() == Kind.STOP) {
-      throw new Refused(
-          "It was stopped at a question; nothing was energised and nothing written",
-          "Answer it, or give " + option + ".");
-    }
-    return reply.kind() == Kind.ANSWER ? reply.text() : "";
+    return answer(lines, choices, why, option, "");
   }
 
   /**
-   * Something typed: what was given beforehand, else what a person types.
+   * What somebody chose or typed; empty where the question was passed over.
    *
+   * @param zero what passing it over comes to; empty: then it is asked until it is answered
    * @throws Refused if nobody answers
    */
-  String typed(Optional<String> given, String question, String why, String option) {
-    return given.orElseGet(
-        () -> {
-          String typed = answer(List.of(question), List.of(), why, option);
-          if (typed.isEmpty()) {
-            throw new Refused(
-                "This must be known: " + question, "Answer it, or give " + option + ".");
-          }
-          return typed;
-        });
+  private String answer(
+      List<String> lines, List<String> choices, String why, String option, String zero) {
+    while (true) {
+      Reply reply = asking.ask(new Question(lines, choices, List.of(why), zero));
+      if (reply.kind() == Kind.STOP) {
+        throw new Refused(
+            "It was stopped at a question; nothing was energised and nothing written",
+            "Answer it, or give " + option + ".");
+      }
+      if (reply.kind() == Kind.ANSWER) {
+        return reply.text();
+      }
+      if (reply.kind() == Kind.NOT_SEEN && !zero.isEmpty()) {
+        return "";
+      }
+      err.println(
+          "     This must be known. To change what was answered before, stop and begin again.");
+    }
+  }
+
+  /**
+   * Something typed: what was given beforehand, else what a person types, until it can be read.
+   *
+   * @param read refuses what it cannot read
+   * @throws Refused if nobody answers, or what was given cannot be read
+   */
+  <T> T typed(
+      Optional<String> given,
+      String question,
+      String why,
+      String option,
+      Function<String, T> read) {
+    if (given.isPresent()) {
+      return read.apply(given.get());
+    }
+    while (true) {
+      String typed = answer(List.of(question), List.of(), why, option);
+      try {
+        return read.apply(typed);
+      } catch (Refused unread) {
+        err.println("     " + unread.getMessage() + ". " + unread.remedy());
+      }
+    }
   }
 }
