@@ -239,7 +239,10 @@ final class BenchFit {
                 + " carries "
                 + shown(carries()),
             highest > 0
-                ? "The highest rate that fits is " + highest + " Hz"
+                ? "The highest rate that fits is "
+                    + highest
+                    + " Hz; if the line carries more, as USB does, say so in the bench's"
+                    + " bytesPerSecond"
                 : "No rate fits: use a faster line"));
   }
 
