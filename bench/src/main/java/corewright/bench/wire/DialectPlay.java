@@ -57,7 +57,7 @@ public final class DialectPlay {
   }
 
   private List<Said> play() {
-    if (!identity()) {
+    if (!identity() || !refusals()) {
       return said;
     }
     List<Verb> verbs = Vocabulary.verbs(dialect.role());
@@ -84,7 +84,8 @@ public final class DialectPlay {
               "/line",
               "*IDN?",
               silent.found(),
-              "Correct what ends a message and an answer; nothing else was said."));
+              "Correct what ends a message and an answer by the instrument's manual; nothing else"
+                  + " was said."));
       return false;
     }
     said.add(
@@ -96,6 +97,22 @@ public final class DialectPlay {
                 "'" + Texts.printable(answer) + "' answers, which it is not for",
                 "Correct the pattern, or ask the instrument that it is for."));
     return true;
+  }
+
+  /** Without an answer to the query of refusals nothing is known of whatever is said. */
+  private boolean refusals() {
+    try {
+      line.ask(dialect.errors().send());
+      return true;
+    } catch (InstrumentFault silent) {
+      said.add(
+          Said.wrong(
+              "/errors/send",
+              dialect.errors().send(),
+              silent.found(),
+              "Correct the query by the instrument's manual; nothing else was said."));
+      return false;
+    }
   }
 
   /** A mistake on purpose must be found in the queue, or no refusal ever is. */

@@ -112,7 +112,11 @@ final class CheckCommand implements Callable<Integer> {
       bad.mistakes().forEach(err::println);
       int count = bad.mistakes().size();
       err.println(
-          count == 1 ? "1 mistake; nothing was run." : count + " mistakes; nothing was run.");
+          (count == 1 ? "1 mistake" : count + " mistakes")
+              + (said.isEmpty()
+                  ? "; nothing was run."
+                  : ", as the emulated instrument has it: whether this fits another, only that can"
+                      + " tell."));
     }
     return ExitCodes.REFUSED;
   }

@@ -339,6 +339,7 @@ class CheckCommandTest {
     assertTrue(
         bad.out().matches("(?s).*  NO  INPUTT ON +refused with -113,\"Undefined header\"\\R.*"));
     assertTrue(bad.err().contains(broken + ":24: /actions/input/0: INPUTT ON: refused"), bad.err());
+    assertTrue(bad.err().contains("2 mistakes, as the emulated instrument has it"), bad.err());
     JsonNode json = new ObjectMapper().readTree(check(broken, "--play", "--json").out());
     assertEquals("*IDN?", json.path("played").path(0).path("sent").asText());
     assertEquals(2, json.path("mistakes").size());

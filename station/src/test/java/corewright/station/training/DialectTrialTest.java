@@ -55,6 +55,7 @@ class DialectTrialTest {
           load | (?<value>[-+]?[0-9.]+E[-+][0-9]+) | (?<value>[0-9]+) | 35 | /queries/current/answer | MEASure:CURRent?: '
           load | MEASure:CURRent? | MEASure:AMPS? | 34 | /queries/current/send | MEASure:AMPS?: refused with -113,"Undefined header"
           load | [+-]?0,\\"No error\\" | .* | 10 | /errors/none | CW:NONSENSE: nobody knows that command, and the error queue counts as empty
+          load | SYSTem:ERRor? | FAULT? | 10 | /errors/send | FAULT?: no answer within 300 ms
           load | "append": ";*OPC?" | "append": ";*OPC" | 9 | /confirmation/append | *CLS;*OPC: no answer within 300 ms
           load | EMULATED-LOAD | EMULATED-LAOD | 7 | /identity | *IDN?: 'COREWRIGHT,EMULATED-LOAD,1,1.0' answers, which it is not for
           load | "receive": "\\n" | "receive": "\\r\\n" | 8 | /line | *IDN?: only 'COREWRIGHT,EMULATED-LOAD,1,1.0·' and no end of line within 300 ms
