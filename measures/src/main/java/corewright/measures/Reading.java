@@ -2,6 +2,7 @@ package corewright.measures;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What one quantity came to in one hold: a value with its uncertainty, or why there is none. */
 public sealed interface Reading {
@@ -31,6 +32,13 @@ public sealed interface Reading {
 
   static Reading none(String reason) {
     return new NotMeasured(reason);
+  }
+
+  /** The same, with more of what a reader must know; where there is no number, the same. */
+  default Reading flagged(List<String> more) {
+    return more.isEmpty() || !(this instanceof Measured m)
+        ? this
+        : new Measured(m.value(), Stream.concat(m.flags().stream(), more.stream()).toList());
   }
 
   default Optional<Measurement> measurement() {

@@ -57,7 +57,8 @@ final class ProfileFile {
                 ? Optional.of(Quantity.of(step.text("quantity")))
                 : Optional.empty(),
             step.flag("needed", true),
-            step.has("pulse_A") ? Optional.of(pulses(step)) : Optional.empty()));
+            step.has("pulse_A") ? Optional.of(pulses(step)) : Optional.empty(),
+            step.number("rest_s", 0)));
   }
 
   private static Step.Pulses pulses(Section step) {
@@ -66,7 +67,12 @@ final class ProfileFile {
 
   private static Step.Level level(Section level) {
     return new Step.Level(
-        level.number("input_V"), level.number("hold_s"), level.flag("judged", true));
+        level.number("input_V"),
+        level.number("hold_s"),
+        level.flag("judged", true),
+        level.has("swing_Vpp")
+            ? Optional.of(new Step.Swing(level.number("swing_Vpp"), level.number("swing_Hz")))
+            : Optional.empty());
   }
 
   private static Limit limit(Section limit) {

@@ -32,6 +32,8 @@ final class ProfileRules {
           KindRules::levels,
           KindRules::room,
           KindRules::cranks,
+          CrankRules::events,
+          CrankRules::swings,
           KindRules::decayLast,
           KindRules::given,
           KindRules::byHand,

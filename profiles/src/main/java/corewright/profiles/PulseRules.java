@@ -29,42 +29,43 @@ final class PulseRules {
 
   static void pulses(ProfileDraft draft, Consumer<Mistake> found) {
     for (Section step : of(draft, "pulses").toList()) {
-      double low = step.number("load_A", 0);
-      double high = step.number("pulse_A");
-      double width_s = step.number("width_s");
-      double rate_Hz = step.number("rate_Hz");
-      if (high <= low) {
-        found.accept(
-            step.mistake(
-                "pulse_A",
-                "a pulse of " + shown(high) + " A is none above " + shown(low) + " A",
-                "Write more than load_A"));
-      }
-      if (width_s * rate_Hz >= MOST_OF_THE_TIME) {
-        found.accept(
-            step.mistake(
-                "width_s",
-                "pulses of "
-                    + shown(width_s)
-                    + " s, "
-                    + shown(rate_Hz)
-                    + " a second, leave no rest",
-                "Write less than " + shown(Math.floor(1e6 * MOST_OF_THE_TIME / rate_Hz) / 1e6)));
-      }
-      double mean = low + (high - low) * width_s * rate_Hz;
-      if (mean > draft.family().ratedLoad_A()) {
-        found.accept(
-            step.mistake(
-                "pulse_A",
-                String.format(
-                    Locale.ROOT,
-                    "the pulses take %.3f A on the whole, above the rated load of %s, %s A",
-                    mean,
-                    draft.family().id(),
-                    shown(draft.family().ratedLoad_A())),
-                "Write less, or fewer or shorter pulses"));
-      }
+      load(draft, step, found);
       seen(draft, step, found);
+    }
+  }
+
+  /** What any load that pulses keeps. */
+  static void load(ProfileDraft draft, Section step, Consumer<Mistake> found) {
+    double low = step.number("load_A", 0);
+    double high = step.number("pulse_A");
+    double width_s = step.number("width_s");
+    double rate_Hz = step.number("rate_Hz");
+    if (high <= low) {
+      found.accept(
+          step.mistake(
+              "pulse_A",
+              "a pulse of " + shown(high) + " A is none above " + shown(low) + " A",
+              "Write more than load_A"));
+    }
+    if (width_s * rate_Hz >= MOST_OF_THE_TIME) {
+      found.accept(
+          step.mistake(
+              "width_s",
+              "pulses of " + shown(width_s) + " s, " + shown(rate_Hz) + " a second, leave no rest",
+              "Write less than " + shown(Math.floor(1e6 * MOST_OF_THE_TIME / rate_Hz) / 1e6)));
+    }
+    double mean = low + (high - low) * width_s * rate_Hz;
+    if (mean > draft.family().ratedLoad_A()) {
+      found.accept(
+          step.mistake(
+              "pulse_A",
+              String.format(
+                  Locale.ROOT,
+                  "the pulses take %.3f A on the whole, above the rated load of %s, %s A",
+                  mean,
+                  draft.family().id(),
+                  shown(draft.family().ratedLoad_A())),
+              "Write less, or fewer or shorter pulses"));
     }
   }
 

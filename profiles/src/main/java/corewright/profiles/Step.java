@@ -53,6 +53,7 @@ public record Step(
    * @param quantity what a person reads, where the bench cannot
    * @param needed without it the run is not complete
    * @param pulses what the load does on top of {@code load_A}
+   * @param rest_s between one repeat and the next, without load, s
    */
   public record Detail(
       Optional<Double> sampleRate_Hz,
@@ -62,7 +63,8 @@ public record Step(
       int repeats,
       Optional<Quantity> quantity,
       boolean needed,
-      Optional<Pulses> pulses) {
+      Optional<Pulses> pulses,
+      double rest_s) {
     /** A step that the bench does. */
     public Detail(
         Optional<Double> sampleRate_Hz,
@@ -81,6 +83,19 @@ public record Step(
           Optional.empty());
     }
 
+    /** One that does not rest. */
+    public Detail(
+        Optional<Double> sampleRate_Hz,
+        double to_V,
+        double ramp_VperS,
+        List<Level> levels,
+        int repeats,
+        Optional<Quantity> quantity,
+        boolean needed,
+        Optional<Pulses> pulses) {
+      this(sampleRate_Hz, to_V, ramp_VperS, levels, repeats, quantity, needed, pulses, 0);
+    }
+
     public static final Detail NONE = new Detail(Optional.empty(), 0, 0, List.of(), 1);
 
     public Detail {
@@ -92,8 +107,26 @@ public record Step(
    * One level of the input.
    *
    * @param judged read from it; false for the way to the next
+   * @param swing what the source does about it
    */
-  public record Level(double input_V, double hold_s, boolean judged) {}
+  public record Level(double input_V, double hold_s, boolean judged, Optional<Swing> swing) {
+    public Level(double input_V, double hold_s, boolean judged) {
+      this(input_V, hold_s, judged, Optional.empty());
+    }
+
+    /** The highest that it asks for, V. */
+    public double highest_V() {
+      return input_V + swing.map(s -> s.swing_Vpp() / 2).orElse(0.0);
+    }
+  }
+
+  /**
+   * A sine on a level of the input, as the strokes of an engine that is cranked make it.
+   *
+   * @param swing_Vpp from the lowest to the highest
+   * @param rate_Hz how often it goes up and down in a second
+   */
+  public record Swing(double swing_Vpp, double rate_Hz) {}
 
   /**
    * A load that goes from {@link #load_A} to a higher level and back, again and again.
@@ -124,7 +157,7 @@ public record Step(
 
   /** The highest input that it asks for, V. */
   public double highest_V() {
-    return detail.levels().stream().mapToDouble(Level::input_V).reduce(input_V, Math::max);
+    return detail.levels().stream().mapToDouble(Level::highest_V).reduce(input_V, Math::max);
   }
 
   /** What the engine does with a step. */

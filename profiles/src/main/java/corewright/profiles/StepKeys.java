@@ -28,7 +28,8 @@ record StepKeys(Set<String> more, Set<Quantity> yields, Optional<Quantity> byHan
           "needed",
           "pulse_A",
           "width_s",
-          "rate_Hz");
+          "rate_Hz",
+          "rest_s");
 
   /** What a person reads where the bench cannot. */
   static final Set<Quantity> BY_HAND =
@@ -73,7 +74,7 @@ record StepKeys(Set<String> more, Set<Quantity> yields, Optional<Quantity> byHan
           Map.entry(
               Step.Kind.CRANK,
               of(
-                  List.of("levels", "repeats"),
+                  List.of("levels", "repeats", "pulse_A", "width_s", "rate_Hz", "rest_s"),
                   Quantity.CRANK_OUTPUT,
                   Quantity.CRANK_LOWEST,
                   Quantity.CRANK_DRIFT,

@@ -7,7 +7,6 @@ import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.BenchDescription.FixtureDescription;
 import corewright.measures.Figures;
 import corewright.measures.Measurement;
-import corewright.profiles.Step;
 import corewright.profiles.SupplyFeed;
 import java.util.ArrayList;
 import java.util.List;
@@ -120,7 +119,7 @@ final class BenchGuards {
     double most_A =
         plan.profile().steps().stream()
             .filter(step -> !open.has(step))
-            .mapToDouble(Step::highest_A)
+            .mapToDouble(s -> bench.load().canPulse() ? s.highest_A() : s.load_A())
             .max()
             .orElse(0);
     reaches(sampled, "load", "A", Math.max(most_A, plan.family().ratedLoad_A()), wrong);

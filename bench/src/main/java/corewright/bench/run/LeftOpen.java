@@ -15,19 +15,31 @@ import java.util.Optional;
  * and instrument; what nobody entered stands as not measured, and says why.
  *
  * @param why by id of the step
+ * @param without what of a step that was done was left out, by its id, each a sentence
  */
-record LeftOpen(Map<String, String> why, RunPlan plan) {
+record LeftOpen(Map<String, String> why, Map<String, List<String>> without, RunPlan plan) {
+  /** Nothing was left out. */
+  LeftOpen(RunPlan plan) {
+    this(Map.of(), Map.of(), plan);
+  }
 
   LeftOpen {
     why = Map.copyOf(why);
+    without = Map.copyOf(without);
   }
 
   static LeftOpen by(RunPlan plan, BenchInstruments bench) {
-    return new LeftOpen(Abilities.of(plan, bench).leaves(plan.profile()), plan);
+    Abilities able = Abilities.of(plan, bench);
+    return new LeftOpen(able.leaves(plan.profile()), able.leavesInPart(plan.profile()), plan);
   }
 
   boolean has(Step step) {
     return why.containsKey(step.id());
+  }
+
+  /** What of it was left out, each a sentence. */
+  List<String> without(Step step) {
+    return without.getOrDefault(step.id(), List.of());
   }
 
   private Optional<String> why(Step step) {
@@ -62,6 +74,7 @@ record LeftOpen(Map<String, String> why, RunPlan plan) {
       why.filter(reason -> !entered)
           .map(r -> Character.toUpperCase(r.charAt(0)) + r.substring(1))
           .ifPresent(reason -> said.add("Not measured: " + step.title() + ". " + reason));
+      without(step).forEach(lack -> said.add("Done in part: " + step.title() + ". " + lack));
     }
     return said;
   }

@@ -1,7 +1,9 @@
 package corewright.bench.run;
 
 import corewright.bench.port.Load;
+import corewright.bench.port.Source;
 import corewright.profiles.Step;
+import java.util.Optional;
 
 /**
  * What source and load have been told, so that only changes are sent. The source is given room
@@ -14,6 +16,7 @@ final class Levels {
   private double most_V;
   private double load_A;
   private boolean loadOn;
+  private Optional<Source.Swing> swing = Optional.empty();
 
   Levels(BenchInstruments bench) {
     this.bench = bench;
@@ -81,6 +84,24 @@ final class Levels {
     load_A = 0;
   }
 
+  /** The source stands still, unless it already swings as is wanted next. */
+  void still(Optional<Source.Swing> unless) {
+    if (swing.isPresent() && !swing.equals(unless)) {
+      bench.source().steady();
+      swing = Optional.empty();
+    }
+  }
+
+  /** The source swings so about its level; empty: it stands still. */
+  void swing(Optional<Source.Swing> wanted) {
+    still(wanted);
+    if (wanted.isPresent() && swing.isEmpty()) {
+      bench.source().swing(wanted.get());
+      swing = wanted;
+      most_V = Math.max(most_V, wanted.get().high_V());
+    }
+  }
+
   /** Load and source off, discharge on, the relay as it is: the output runs down. */
   void unpower() {
     load(0);
@@ -116,5 +137,6 @@ final class Levels {
     limit_A = 0;
     load_A = 0;
     loadOn = false;
+    swing = Optional.empty();
   }
 }

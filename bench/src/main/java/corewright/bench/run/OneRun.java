@@ -47,7 +47,7 @@ final class OneRun {
     this.recording = recording;
     Framing framing = Framing.of(plan.profile(), bench.digitizer().channels().size());
     this.context = new RunContext(plan, bench, framing, listener, stop, clock);
-    this.open = new LeftOpen(Map.of(), plan);
+    this.open = new LeftOpen(plan);
   }
 
   RunResult from(Instant started) {

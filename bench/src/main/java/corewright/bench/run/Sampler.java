@@ -86,6 +86,11 @@ final class Sampler {
     }
   }
 
+  /** How it samples now. */
+  Framing framing() {
+    return framing;
+  }
+
   /** Takes frames for so long, s of samples. */
   void watch(double seconds) {
     long until = end + Math.round(seconds * framing.rate_Hz());

@@ -1,6 +1,7 @@
 package corewright.bench.run;
 
 import corewright.profiles.Step;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -17,6 +18,11 @@ interface StepKind {
   /** Why a bench cannot do it, as the end of a sentence; empty where it can. */
   default Optional<String> cannot(Step step, Abilities bench) {
     return bench.tooSlow(step);
+  }
+
+  /** What of it a bench cannot do, though it does the rest, each a sentence. */
+  default List<String> without(Step step, Abilities bench) {
+    return List.of();
   }
 
   /** At how many samples a second it begins; empty: at the profile's. */

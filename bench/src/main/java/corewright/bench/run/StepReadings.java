@@ -8,6 +8,7 @@ import corewright.measures.ChannelDoubt;
 import corewright.measures.MeterSettings;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
+import corewright.measures.meter.CrankAsked;
 import corewright.measures.meter.PulsesAsked;
 import corewright.measures.meter.StepMeter;
 import corewright.profiles.Step;
@@ -21,8 +22,10 @@ import java.util.stream.Collectors;
 final class StepReadings {
   private final StoredCapture capture;
   private final StepMeter meter;
+  private final LeftOpen open;
 
-  private StepReadings(StoredCapture capture, StepMeter meter) {
+  private StepReadings(StoredCapture capture, StepMeter meter, LeftOpen open) {
+    this.open = open;
     this.capture = capture;
     this.meter = meter;
   }
@@ -41,7 +44,7 @@ final class StepReadings {
                 Optional.of(plan.family().output_V()),
                 doubts)
             .withCircuit(Optional.of(plan.family().switching_Hz()), Optional.empty());
-    StepReadings of = new StepReadings(capture, new StepMeter(settings));
+    StepReadings of = new StepReadings(capture, new StepMeter(settings), open);
     Map<Quantity, Reading> readings = new EnumMap<>(Quantity.class);
     for (Step step : plan.profile().steps()) {
       Reading none = Reading.none("the run ended before this step was over.");
@@ -73,13 +76,37 @@ final class StepReadings {
       case LINES -> meter.lines(all);
       case LOCK_OUT -> meter.lockOut(last);
       case HIGH_LINE -> meter.highLine(last);
-      case CRANK -> meter.crank(all);
+      case CRANK -> said(meter.crank(all, cranked(step)), open.without(step));
       case PULSES -> meter.pulses(last, asked(step));
       case BURST -> meter.burst(last);
       case THERMAL -> meter.thermal(last);
       case DECAY -> meter.decay(last);
       case BY_HAND, DEAD_CHECK, FIRST_POWER, HOLD, DISCHARGE -> Map.of();
     };
+  }
+
+  /** What load and source of this bench were told while they cranked. */
+  private CrankAsked cranked(Step step) {
+    boolean pulsed = !open.without(step).contains(CrankStep.NO_EVENTS);
+    boolean swung = !open.without(step).contains(CrankStep.NO_SWING);
+    return new CrankAsked(
+        Optional.of(step).filter(s -> pulsed && s.detail().pulses().isPresent()).map(s -> asked(s)),
+        step.detail().levels().stream()
+            .filter(Step.Level::judged)
+            .map(
+                level ->
+                    level
+                        .swing()
+                        .filter(s -> swung)
+                        .map(s -> new CrankAsked.Swing(s.swing_Vpp(), s.rate_Hz())))
+            .toList());
+  }
+
+  /** The same, with what a reader must know of them. */
+  private static Map<Quantity, Reading> said(Map<Quantity, Reading> read, List<String> flags) {
+    Map<Quantity, Reading> said = new EnumMap<>(read);
+    said.replaceAll((quantity, reading) -> reading.flagged(flags));
+    return said;
   }
 
   private static PulsesAsked asked(Step step) {

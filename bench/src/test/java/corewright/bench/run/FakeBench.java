@@ -90,6 +90,8 @@ final class FakeBench {
 
   int most_Hz = Integer.MAX_VALUE;
   boolean pulses = true;
+  boolean swings = true;
+  boolean swinging;
 
   private Digitizer.Status status() {
     unit.relayClosed &= unit.chainWhole;
@@ -184,6 +186,24 @@ final class FakeBench {
     }
 
     @Override
+    public boolean canSwing() {
+      return swings;
+    }
+
+    @Override
+    public void swing(Swing s) {
+      tell("source swing " + s.swing_Vpp());
+      reaches("source", s.high_V(), 40);
+      swinging = true;
+    }
+
+    @Override
+    public void steady() {
+      tell("source steady");
+      swinging = false;
+    }
+
+    @Override
     public Optional<Boolean> isOn() {
       return sourceSays ? Optional.of(unit.sourceOn) : Optional.empty();
     }
@@ -202,6 +222,7 @@ final class FakeBench {
     @Override
     public void off() {
       tell("source off");
+      swinging = false;
       unit.sourceOn = unit.sourceSticks && unit.sourceOn;
     }
 

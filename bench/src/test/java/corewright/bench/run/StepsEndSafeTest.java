@@ -67,6 +67,7 @@ class StepsEndSafeTest {
     assertEquals(List.of(), result.troubles());
     assertFalse(bench.unit.relayClosed, "relay");
     assertFalse(bench.unit.sourceOn, "source");
+    assertFalse(bench.swinging, "its swing");
     assertFalse(bench.unit.loadOn, "load");
     assertTrue(bench.unit.discharging, "discharge");
     assertTrue(bench.unit.capacitor_V < 5, bench.unit.capacitor_V + " V");

@@ -99,10 +99,12 @@ final class WireFaultDraw {
       inStep(place.sample())
           .forEach(fault -> runs.add(run(unit, fault, Optional.of(place.step()))));
     }
+    Optional<Step> crank = Optional.of(PLACES.get(CRANK).step());
     Optional<Step> pulses = Optional.of(PLACES.get(PLACES.size() - 1).step());
     for (Kind kind : OF_A_MESSAGE) {
       MESSAGES_THAT_MATTER.forEach(
           m -> runs.add(run(unit, WireFault.onText(m[0], kind, m[1]), Optional.empty())));
+      OF_SWING.forEach(m -> runs.add(run(unit, WireFault.onText("source", kind, m), crank)));
       OF_PULSES.forEach(m -> runs.add(run(unit, WireFault.onText("load", kind, m), pulses)));
     }
     ROLES.forEach(role -> runs.add(new FaultyRun(unit, List.of(), Optional.of(role))));
@@ -145,6 +147,8 @@ final class WireFaultDraw {
   private static final List<String> OF_PULSES =
       List.of("SOURce:PULSe.*", "INPut OFF.*", "SOURce:FUNCtion:SHAPe DC.*");
 
+  private static final List<String> OF_SWING = List.of("VOLTage:SWINg.*", "FUNCtion DC.*");
+
   private static String[] of(String role, String message) {
     return new String[] {role, message};
   }
@@ -155,6 +159,9 @@ final class WireFaultDraw {
    * @param sample since the digitizer was started last
    */
   private record Place(Step step, long sample) {}
+
+  /** Which of them cranks: in the moment the load pulses and the source swings. */
+  private static final int CRANK = 5;
 
   /** At the profile's rate where that will do, so that the samples are counted through. */
   private static final List<Place> PLACES =
@@ -170,7 +177,7 @@ final class WireFaultDraw {
               new Step.Detail(Optional.empty(), 6, 4, List.of(), 1),
               1.6),
           place(Step.Kind.HIGH_LINE, 15.8, 0, 0.3, Step.Detail.NONE, 0.15),
-          place(Step.Kind.CRANK, 0, 1, 0, levels(2, 12.5, 9.5, 10.35), 0.7),
+          place(Step.Kind.CRANK, 0, 1, 0, cranked(), 0.5),
           place(Step.Kind.DECAY, 12.5, 0, 1, Step.Detail.NONE, 0.7),
           place(Step.Kind.THERMAL, 12.5, 1, 0.4, Step.Detail.NONE, 0.2),
           new Place(
@@ -191,6 +198,22 @@ final class WireFaultDraw {
                       true,
                       Optional.of(new Step.Pulses(10, 0.4e-3, 440)))),
               FAST_SAMPLE));
+
+  private static Step.Detail cranked() {
+    return new Step.Detail(
+        Optional.empty(),
+        0,
+        0,
+        List.of(
+            new Step.Level(12.5, 0.2, false),
+            new Step.Level(9.5, 0.1, false),
+            new Step.Level(10.35, 0.3, true, Optional.of(new Step.Swing(0.4, 13)))),
+        2,
+        Optional.empty(),
+        true,
+        Optional.of(new Step.Pulses(10, 0.4e-3, 27)),
+        0.4);
+  }
 
   private static Place place(
       Step.Kind kind, double input_V, double load_A, double hold_s, Step.Detail detail, double in) {

@@ -13,9 +13,11 @@ import corewright.measures.wave.Resolution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Reads what was sampled in the steps of a run that are no holds. Each method takes what the step
@@ -95,8 +97,9 @@ public final class StepMeter {
   }
 
   /** One capture for each judged level of each repeat. */
-  public Map<Quantity, Reading> crank(List<Capture> repeats) {
+  public Map<Quantity, Reading> crank(List<Capture> repeats, CrankAsked asked) {
     List<Cranking.Repeat> read = new ArrayList<>();
+    Set<String> flags = new LinkedHashSet<>();
     for (Capture capture : repeats) {
       int from = from(capture);
       if (capture.size() - from < 3) {
@@ -105,13 +108,41 @@ public final class StepMeter {
       if (!capture.gaps().isEmpty()) {
         return none(GAP, Cranking.ALL);
       }
-      read.add(repeat(capture, from));
+      Optional<String> other = events(capture, from, asked);
+      if (other.isPresent()) {
+        return none(Reading.none(other.get()), Cranking.ALL);
+      }
+      asked
+          .swing(read.size())
+          .flatMap(s -> CrankDone.otherSwing(feed(capture, 0), s, from))
+          .ifPresent(flags::add);
+      read.add(repeat(capture, from, asked.events()));
     }
     double gain_rel = settings.doubts().getOrDefault("output", ChannelDoubt.UNKNOWN).gain_rel();
-    return Cranking.read(read, gain_rel);
+    Map<Quantity, Reading> readings = Cranking.read(read, gain_rel);
+    readings.replaceAll((quantity, reading) -> reading.flagged(List.copyOf(flags)));
+    return readings;
   }
 
-  private Cranking.Repeat repeat(Capture capture, int from) {
+  /** Why a dip that is read would be the load's. */
+  private Optional<String> events(Capture capture, int from, CrankAsked asked) {
+    if (asked.events().isPresent() && capture.load().isEmpty()) {
+      return Optional.of("the load was not recorded");
+    }
+    return asked
+        .events()
+        .flatMap(
+            e ->
+                CrankDone.otherEvents(
+                    channel("load", capture.load().orElseThrow(), capture), e, from));
+  }
+
+  private Channel feed(Capture capture, int index) {
+    Capture.Feed feed = capture.feeds().get(index);
+    return channel(feed.name(), feed.voltage(), capture);
+  }
+
+  private Cranking.Repeat repeat(Capture capture, int from, Optional<PulsesAsked> events) {
     Channel output = channel("output", capture.output(), capture);
     Level level = Level.of(output, from, capture.size());
     Window window = whole(capture, from);
@@ -126,7 +157,9 @@ public final class StepMeter {
     return new Cranking.Repeat(
         output.absolute(level.mean(), level.uMean()),
         level.uMean(),
-        Overshoot.lowest(output, from).measurement().orElseThrow(),
+        events
+            .map(e -> Dip.lowest(output, from, e.width_s()))
+            .orElseGet(() -> Overshoot.lowest(output, from).measurement().orElseThrow()),
         drift.measured(Quantity.DRIFT).orElse(new Measurement(0, 0, Unit.VOLT_PER_MINUTE)),
         input);
   }

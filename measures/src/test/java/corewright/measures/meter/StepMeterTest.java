@@ -207,7 +207,7 @@ class StepMeterTest {
                         t -> t < 0.1 ? 9.5 : i == 2 ? 10.1 : 10.3,
                         NOTHING))
             .toList();
-    Map<Quantity, Reading> read = METER.crank(five);
+    Map<Quantity, Reading> read = METER.crank(five, CrankAsked.STEADY);
     within(47.25, read, Quantity.CRANK_OUTPUT); // the fourth: 47.35 − 0.1 V/s · 1 s
     within(47.15, read, Quantity.CRANK_LOWEST);
     within(-6, read, Quantity.CRANK_DRIFT);
@@ -215,10 +215,49 @@ class StepMeterTest {
     within(10.1, read, Quantity.CRANK_INPUT); // the way there, at 9.5 V, is not judged
     assertEquals(
         5,
-        METER.crank(List.of(five.get(0), gapped(five.get(1)))).values().stream()
+        METER.crank(List.of(five.get(0), gapped(five.get(1))), CrankAsked.STEADY).values().stream()
             .filter(Reading.NotMeasured.class::isInstance)
             .count(),
         "the one that was not read might have been the worst");
+  }
+
+  /** 2 V deep and 0.4 ms wide, 20 a second; the input swings by 0.4 V at 10 Hz. */
+  @Test
+  void whileCrankingTheDipsCountAndWhoDidNotDoItIsNamed() {
+    DoubleUnaryOperator events = t -> t % 0.05 < 0.0004 ? 1 : 0;
+    DoubleUnaryOperator output = t -> 47.5 - 2 * events.applyAsDouble(t);
+    DoubleUnaryOperator input = t -> 10.4 + 0.2 * Math.sin(2 * Math.PI * 10 * t);
+    Optional<PulsesAsked> asked = Optional.of(new PulsesAsked(1, 10, 0.0004, 20));
+    CrankAsked all = new CrankAsked(asked, List.of(Optional.of(new CrankAsked.Swing(0.4, 10))));
+    Capture done = cranked(output, input, t -> 1 + 9 * events.applyAsDouble(t));
+    Map<Quantity, Reading> read = METER.crank(List.of(done, done), all);
+    within(45.5, read, Quantity.CRANK_LOWEST); // a mean of 1 ms would read 46.7
+    within(47.5 - 2 * 0.0004 * 20, read, Quantity.CRANK_OUTPUT);
+    within(10.2, read, Quantity.CRANK_INPUT);
+    assertEquals(List.of(), flags(read.get(Quantity.CRANK_OUTPUT)));
+
+    Capture flat = cranked(output, t -> 10.4, t -> 1 + 9 * events.applyAsDouble(t));
+    assertEquals(
+        List.of(
+            "The input swung by 0.00 V from crest to trough, and 0.40 V were asked: look at the"
+                + " source."),
+        flags(METER.crank(List.of(done, flat), all).get(Quantity.CRANK_LOWEST)));
+
+    Capture half = cranked(output, input, t -> 1 + 4.5 * events.applyAsDouble(t));
+    String none = METER.crank(List.of(done, half), all).get(Quantity.CRANK_LOWEST).toString();
+    assertTrue(none.contains("took 32.") && none.contains("64.8 mC were asked"), none);
+  }
+
+  private static List<String> flags(Reading reading) {
+    return ((Reading.Measured) reading).flags();
+  }
+
+  private static Capture cranked(
+      DoubleUnaryOperator output, DoubleUnaryOperator input, DoubleUnaryOperator load) {
+    Capture c = capture(100e3, 1.05, output, input, NOTHING);
+    Capture l = capture(100e3, 1.05, load, input, NOTHING);
+    return new Capture(
+        100e3, c.output(), Optional.of(l.output()), c.feeds(), Optional.empty(), List.of());
   }
 
   /** V·e^(−t/τ) is at half after τ·ln 2, whether the record lasts so long or not. */

@@ -13,7 +13,8 @@ import java.util.function.Function;
 public final class BenchAbilities {
   /** Of which nothing is known: no step is left out before the open bench has said so. */
   private static final Abilities ANY =
-      new Abilities(true, Double.POSITIVE_INFINITY, 1, framing -> 0, Double.POSITIVE_INFINITY);
+      new Abilities(
+          true, true, Double.POSITIVE_INFINITY, 1, framing -> 0, Double.POSITIVE_INFINITY);
 
   private BenchAbilities() {}
 
@@ -34,6 +35,7 @@ public final class BenchAbilities {
     int channels = Math.max(1, bench.channels().size());
     return new Abilities(
         dialectOf.apply("load").filter(load -> load.can("pulse")).isPresent(),
+        dialectOf.apply("source").filter(source -> source.can("swing")).isPresent(),
         samples.map(Samples::most_Hz).orElse(Double.POSITIVE_INFINITY),
         channels,
         framing -> needs(samples, framing, channels),

@@ -2,6 +2,7 @@ package corewright.station.work;
 
 import static corewright.files.Section.shown;
 
+import corewright.bench.run.Abilities;
 import corewright.bench.run.Framing;
 import corewright.files.JsonFile;
 import corewright.files.Mistake;
@@ -46,6 +47,7 @@ final class BenchFit {
   private final BenchDescription bench;
   private final Function<String, Optional<Dialect>> dialectOf;
   private final Optional<Samples> samples;
+  private final Abilities able;
   private final Map<String, String> left;
 
   /**
@@ -64,7 +66,8 @@ final class BenchFit {
     this.profile = profile;
     this.family = family;
     this.bench = bench;
-    this.left = BenchAbilities.of(bench, dialectOf).leaves(profile);
+    this.able = BenchAbilities.of(bench, dialectOf);
+    this.left = able.leaves(profile);
   }
 
   /** What of a bench description names something that is not there. */
@@ -139,7 +142,7 @@ final class BenchFit {
     fixture(found);
     feeds(found);
     range(dialectOf.apply("load"), "current_A", "load_A", Step::load_A, "A", found);
-    range(dialectOf.apply("load"), "high_A", "pulse_A", Step::highest_A, "A", found);
+    range(dialectOf.apply("load"), "high_A", "pulse_A", this::highest_A, "A", found);
     range(dialectOf.apply("source"), "voltage_V", "input_V", Step::highest_V, "V", found);
     range(dialectOf.apply("source"), "limit_A", "inputLimit_A", Step::inputLimit_A, "A", found);
     return found;
@@ -152,6 +155,8 @@ final class BenchFit {
         .filter(step -> left.containsKey(step.id()))
         .map(step -> leftOut(step, left.getOrDefault(step.id(), "")))
         .forEach(all::add);
+    able.leavesInPart(profile)
+        .forEach((id, lacks) -> all.add("Step " + id + ": " + String.join(" ", lacks)));
     LACKS.forEach(
         (lacking, sentence) -> {
           if (!has(lacking)) {
@@ -159,6 +164,11 @@ final class BenchFit {
           }
         });
     return all;
+  }
+
+  /** A step that does without its events asks for none. */
+  private double highest_A(Step step) {
+    return able.pulses() ? step.highest_A() : step.load_A();
   }
 
   private boolean has(String roleOrChannel) {

@@ -107,6 +107,11 @@ public final class LiveBench {
     return abilities().leaves(profile);
   }
 
+  /** What of its steps this bench leaves out though it does the rest, by id, each a sentence. */
+  Map<String, List<String>> leavesInPart(Profile profile) {
+    return abilities().leavesInPart(profile);
+  }
+
   /** The steps of a profile that somebody may read elsewhere. */
   List<Step> byHand(Profile profile) {
     return HandEntry.steps(profile, leaves(profile).keySet());

@@ -242,6 +242,12 @@ final class Readying {
   /** What this bench cannot do and nobody can enter, before it is missed in the result. */
   private Stream<String> leftOut(Profile profile) {
     Map<String, String> left = bench.leaves(profile);
+    Stream<String> inPart =
+        bench.leavesInPart(profile).values().stream().flatMap(List::stream).distinct();
+    return Stream.concat(inPart, whole(profile, left));
+  }
+
+  private static Stream<String> whole(Profile profile, Map<String, String> left) {
     return profile.steps().stream()
         .filter(step -> left.containsKey(step.id()) && step.byHand().isEmpty())
         .map(

@@ -40,7 +40,18 @@ final class StepWords {
               + step.detail().repeats()
               + " times, "
               + Figures.number(step.load_A(), 2)
-              + " A taken.";
+              + " A taken"
+              + step.detail()
+                  .pulses()
+                  .map(
+                      p ->
+                          ", and "
+                              + Figures.number(p.rate_Hz(), 0)
+                              + " times a second "
+                              + Figures.number(p.high_A(), 2)
+                              + " A")
+                  .orElse("")
+              + ".";
       case PULSES ->
           "Takes pulses of "
               + Figures.number(step.highest_A(), 2)
