@@ -13,7 +13,6 @@ import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.Clock;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.BenchDescription.Connection;
-import corewright.fixtures.describe.Characters;
 import corewright.fixtures.describe.Dialect;
 import corewright.fixtures.describe.Samples;
 import java.util.ArrayDeque;
@@ -118,9 +117,8 @@ public final class BenchOpener {
 
   private Scans scans(Connection connection, Dialect dialect, Samples samples, Deque<Link> opened) {
     if (samples.form() instanceof Samples.Registers registers) {
-      Link link = open(connection, registers.characters(), opened);
-      return RegisterScans.open(
-          "digitizer", link, connection.baud(), dialect, samples, registers, clock);
+      Link link = open(connection, opened);
+      return RegisterScans.open(link, connection, dialect, samples, registers, clock);
     }
     ScpiSession session = session(connection, dialect, opened);
     session.act("prepare", Map.of());
@@ -170,11 +168,9 @@ public final class BenchOpener {
   }
 
   private Link open(Connection connection, Deque<Link> opened) {
-    return open(connection, Characters.NONE_1, opened);
-  }
-
-  private Link open(Connection connection, Characters characters, Deque<Link> opened) {
-    Link link = links.open(connection.role(), connection.port(), connection.baud(), characters);
+    Link link =
+        links.open(
+            connection.role(), connection.port(), connection.baud(), connection.characters());
     opened.push(link);
     return link;
   }

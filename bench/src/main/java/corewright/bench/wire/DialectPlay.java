@@ -3,6 +3,7 @@ package corewright.bench.wire;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.run.Clock;
+import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.Dialect;
 import corewright.fixtures.describe.Query;
 import corewright.fixtures.describe.Samples;
@@ -51,7 +52,9 @@ public final class DialectPlay {
   public static List<Said> play(Dialect dialect, Link link, int baud, Clock clock) {
     if (dialect.samples().isPresent()
         && dialect.samples().get().form() instanceof Samples.Registers registers) {
-      return new RegisterPlay(dialect, registers, link, baud, clock).play();
+      Connection played =
+          new Connection(dialect.role(), link.name(), baud, 1, dialect.id(), "not calibrated");
+      return new RegisterPlay(dialect, registers, link, played, clock).play();
     }
     return new DialectPlay(dialect, link, clock).play();
   }

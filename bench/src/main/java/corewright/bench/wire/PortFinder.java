@@ -7,6 +7,7 @@ import corewright.bench.port.PortInfo;
 import corewright.bench.run.Clock;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.BenchDescription.Connection;
+import corewright.fixtures.describe.Characters;
 import corewright.fixtures.describe.PortName;
 import java.time.Duration;
 import java.util.HashMap;
@@ -89,16 +90,18 @@ public final class PortFinder {
     names.forEach(
         (role, name) -> {
           if (name instanceof PortName.Answer answer) {
-            int baud = bench.instrument(role).orElseThrow().baud();
-            List<Heard> said = left.stream().map(p -> asked(p, baud, heard)).toList();
+            Connection line = bench.instrument(role).orElseThrow();
+            List<Heard> said = left.stream().map(p -> asked(p, line, heard)).toList();
             take(found, role, PortChoice.answering(role, answer, said).path());
           }
         });
     return bench.withPorts(found);
   }
 
-  private Heard asked(PortInfo port, int baud, Map<String, Heard> heard) {
-    return heard.computeIfAbsent(port.path() + " " + baud, once -> ask(port, baud));
+  private Heard asked(PortInfo port, Connection line, Map<String, Heard> heard) {
+    return heard.computeIfAbsent(
+        port.path() + " " + line.baud() + " " + line.characters(),
+        once -> ask(port, line.baud(), line.characters()));
   }
 
   private static void take(Map<String, String> found, String role, String path) {
@@ -115,12 +118,12 @@ public final class PortFinder {
   }
 
   /**
-   * Asks every port who is there: {@code *IDN?}, then the board's question.
+   * Asks every port who is there: {@code *IDN?}, then the board's question, both without parity.
    *
    * @param baud line rate, bit/s
    */
   public List<Heard> survey(int baud) {
-    return present().stream().map(p -> ask(p, baud)).toList();
+    return present().stream().map(p -> ask(p, baud, Characters.NONE_1)).toList();
   }
 
   private List<PortInfo> present() {
@@ -135,8 +138,8 @@ public final class PortFinder {
         .toList();
   }
 
-  private Heard ask(PortInfo port, int baud) {
-    try (Link link = links.open("port", port.path(), baud)) {
+  private Heard ask(PortInfo port, int baud, Characters characters) {
+    try (Link link = links.open("port", port.path(), baud, characters)) {
       String answer;
       try {
         answer = WhoIsThere.ask(link, clock, patience);

@@ -3,6 +3,7 @@ package corewright.bench.wire;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.run.Clock;
+import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.Dialect;
 import corewright.fixtures.describe.Register;
 import corewright.fixtures.describe.Samples.Registers;
@@ -22,10 +23,10 @@ final class RegisterPlay {
   private final RtuLine line;
   private final List<Said> said = new ArrayList<>();
 
-  RegisterPlay(Dialect dialect, Registers form, Link link, int baud, Clock clock) {
+  RegisterPlay(Dialect dialect, Registers form, Link link, Connection connection, Clock clock) {
     this.dialect = dialect;
     this.form = form;
-    this.line = new RtuLine(dialect.role(), link, baud, form, PATIENCE, clock);
+    this.line = new RtuLine(link, connection, form.unit(), PATIENCE, clock);
   }
 
   List<Said> play() {

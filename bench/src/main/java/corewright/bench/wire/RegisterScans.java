@@ -5,6 +5,7 @@ import corewright.bench.port.Identities;
 import corewright.bench.port.Link;
 import corewright.bench.run.Clock;
 import corewright.bench.wire.Gathered.Sample;
+import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.Dialect;
 import corewright.fixtures.describe.Register;
 import corewright.fixtures.describe.Samples;
@@ -48,15 +49,14 @@ final class RegisterScans implements Scans {
    * @throws corewright.bench.port.InstrumentFault if it does not answer, or is another
    */
   static RegisterScans open(
-      String role,
       Link link,
-      int baud,
+      Connection connection,
       Dialect dialect,
       Samples samples,
       Registers form,
       Clock clock) {
     Duration patience = Duration.ofNanos((long) (dialect.line().patience_s() * 1e9));
-    RtuLine line = new RtuLine(role, link, baud, form, patience, clock);
+    RtuLine line = new RtuLine(link, connection, form.unit(), patience, clock);
     return new RegisterScans(line, dialect, samples, form, clock);
   }
 

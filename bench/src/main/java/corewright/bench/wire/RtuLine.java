@@ -19,7 +19,8 @@ import com.ghgande.j2mod.modbus.procimg.SimpleRegister;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.run.Clock;
-import corewright.fixtures.describe.Samples.Registers;
+import corewright.fixtures.describe.BenchDescription.Connection;
+import corewright.fixtures.describe.Characters;
 import corewright.fixtures.describe.Span;
 import java.io.IOException;
 import java.time.Duration;
@@ -53,25 +54,26 @@ final class RtuLine {
 
   private final String role;
   private final Link link;
-  private final Registers form;
+  private final Characters characters;
   private final int unit;
   private final Duration patience;
-  private final RtuConnection connection;
+  private final RtuConnection line;
   private ModbusTransaction transaction;
   private boolean outOfStep;
 
   /**
-   * @param form address of the server, and how its line is set
+   * @param connection whose line it is, and how that is set
+   * @param unit address of the server
    * @param patience an answer that takes longer is no answer
    */
-  RtuLine(String role, Link link, int baud, Registers form, Duration patience, Clock clock) {
-    this.role = role;
+  RtuLine(Link link, Connection connection, int unit, Duration patience, Clock clock) {
+    this.role = connection.role();
     this.link = link;
-    this.form = form;
-    this.unit = form.unit();
+    this.characters = connection.characters();
+    this.unit = unit;
     this.patience = patience;
-    this.connection = new RtuConnection(link, baud, form.characters(), patience, clock);
-    this.transaction = begun(connection);
+    this.line = new RtuConnection(link, connection.baud(), characters, patience, clock);
+    this.transaction = begun(line);
   }
 
   /** Without retries: a sample that is asked for again would be of another moment. */
@@ -146,8 +148,8 @@ final class RtuLine {
 
   private <T extends ModbusResponse> T ask(String doing, ModbusRequest request, Class<T> wanted) {
     if (outOfStep) { // a late answer must not be taken for the next one
-      connection.settle();
-      transaction = begun(connection);
+      line.settle();
+      transaction = begun(line);
     }
     outOfStep = true;
     request.setUnitID(unit);
@@ -188,19 +190,19 @@ final class RtuLine {
   }
 
   private InstrumentFault notWhole(String doing) {
-    byte[] came = connection.came();
+    byte[] came = line.came();
     long patience_ms = patience.toMillis();
     if (came.length == 0) {
       return fault(
           doing,
           "no answer within " + patience_ms + " ms",
           "Check the cable and its two wires, that the instrument is on, and its address, line rate"
-              + " and parity (the dialect says "
-              + form.characters().word()
+              + " and parity (the bench's file says "
+              + characters.word()
               + ").");
     }
     String bytes = HexFormat.ofDelimiter(" ").formatHex(Arrays.copyOf(came, shown(came)));
-    return connection.isLate()
+    return line.isLate()
         ? broken(doing, "only %s came within %d ms".formatted(bytes, patience_ms))
         : broken(doing, "the check sum (CRC) of %s is wrong".formatted(bytes));
   }
@@ -219,6 +221,6 @@ final class RtuLine {
   }
 
   void close() {
-    connection.close();
+    line.close();
   }
 }

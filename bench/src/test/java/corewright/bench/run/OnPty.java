@@ -7,6 +7,8 @@ import corewright.bench.port.serial.SerialLinks;
 import corewright.bench.port.socket.SocketLinks;
 import corewright.bench.wire.BenchOpener;
 import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.BenchDescription.Connection;
+import corewright.fixtures.describe.Characters;
 import corewright.fixtures.describe.Descriptions;
 import corewright.fixtures.describe.Dialect;
 import corewright.fixtures.emulate.EmulatedBench;
@@ -16,6 +18,8 @@ import corewright.profiles.Catalogue;
 import corewright.profiles.Profile;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The emulated bench behind pseudo-terminals, opened as any adapter would be. */
@@ -69,13 +73,37 @@ final class OnPty implements AutoCloseable {
 
   /** Opens it with another dialect for one role. */
   BenchInstruments openWith(String role, String dialect) {
-    return openWith(links(), role, dialect);
+    String described = description.instrument(role).orElseThrow().dialect();
+    return new BenchOpener(links(), id -> impatient(id.equals(described) ? dialect : id), CLOCK)
+        .open(description);
   }
 
-  BenchInstruments openWith(Links links, String role, String dialect) {
-    String described = description.instrument(role).orElseThrow().dialect();
-    return new BenchOpener(links, id -> impatient(id.equals(described) ? dialect : id), CLOCK)
-        .open(description);
+  /** Opens it with some lines set in another way. */
+  BenchInstruments openSet(Links links, Map<String, Characters> set) {
+    BenchDescription d = description;
+    List<Connection> lines = d.instruments().stream().map(c -> setAs(c, set)).toList();
+    return new BenchOpener(links, OnPty::impatient, CLOCK)
+        .open(
+            new BenchDescription(
+                d.id(),
+                d.revision(),
+                d.title(),
+                lines,
+                d.channels(),
+                d.fixture(),
+                d.trip_s(),
+                d.origin()));
+  }
+
+  private static Connection setAs(Connection c, Map<String, Characters> set) {
+    return new Connection(
+        c.role(),
+        c.port(),
+        c.baud(),
+        set.getOrDefault(c.role(), c.characters()),
+        c.bytesPerSecond(),
+        c.dialect(),
+        c.calibration());
   }
 
   BenchInstruments open(Links links, Clock clock) {

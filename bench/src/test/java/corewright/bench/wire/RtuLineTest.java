@@ -9,15 +9,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.run.FakeClock;
+import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.Characters;
-import corewright.fixtures.describe.Samples.Registers;
 import corewright.fixtures.describe.Span;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.Random;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
@@ -30,8 +29,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Specification, 6.3 and 6.6, from memory: their checks, made by the library, fit.
  */
 class RtuLineTest {
-  private static final Registers FORM =
-      new Registers(0x11, Characters.EVEN_1, OptionalInt.empty(), List.of());
+  private static final Connection CONNECTION =
+      new Connection("digitizer", "peer", 115_200, Characters.EVEN_1, 11_520, "d", "none");
   private static final Span ASKED = new Span(3, 0x6B, 3);
   private static final int[] SAID = {0xAE41, 0x5652, 0x4340};
   private static final String QUESTION = "11 03 00 6B 00 03 76 87";
@@ -39,7 +38,7 @@ class RtuLineTest {
 
   private final Peer peer = new Peer();
   private final RtuLine line =
-      new RtuLine("digitizer", peer, 115_200, FORM, Duration.ofMillis(300), peer.clock);
+      new RtuLine(peer, CONNECTION, 0x11, Duration.ofMillis(300), peer.clock);
 
   @Test
   void aQuestionAndItsAnswerAreThoseOfTheSpecification() {
@@ -73,7 +72,8 @@ class RtuLineTest {
     assertEquals("reading 3 holding registers from 107 on pipe", fault.doing());
     assertEquals(found, fault.found());
     boolean silent = answer.isEmpty();
-    assertEquals(silent, fault.remedy().contains("parity (the dialect says 8E1)"), fault.remedy());
+    assertEquals(
+        silent, fault.remedy().contains("parity (the bench's file says 8E1)"), fault.remedy());
   }
 
   @ParameterizedTest
