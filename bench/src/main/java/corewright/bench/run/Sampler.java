@@ -46,7 +46,7 @@ final class Sampler {
     this.digitizer = context.bench().digitizer();
     this.relay = context.bench().relay();
     this.framing = context.framing();
-    this.trips = Trips.of(context.plan().family(), context.plan().profile(), more);
+    this.trips = Trips.of(context.plan(), more);
     this.raw = raw;
     this.listener = context.listener();
     this.stop = context.stop();

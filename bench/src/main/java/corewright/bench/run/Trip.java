@@ -22,7 +22,16 @@ interface Trip {
 
     RunEnd end(FrameView view, String step) {
       RunEnd.Kind kind = trip == RunEnd.Trip.NONE ? RunEnd.Kind.BENCH_FAULT : RunEnd.Kind.TRIPPED;
-      return new RunEnd(kind, trip, step, view.at_s(sample), saw.get(), remedy);
+      return new RunEnd(kind, trip, step, view.at_s(sample), words(), remedy);
+    }
+
+    /** A sentence that cannot be made must not hide that a limit was passed. */
+    private String words() {
+      try {
+        return saw.get();
+      } catch (RuntimeException broken) {
+        return "A limit was passed, and what was seen could not be put into words: " + broken + ".";
+      }
     }
   }
 

@@ -2,9 +2,9 @@ package corewright.bench.run;
 
 import corewright.bench.record.RunEnd;
 import corewright.measures.Figures;
+import corewright.measures.Unit;
 import corewright.profiles.AbortLimits;
 import corewright.profiles.Family;
-import corewright.profiles.Profile;
 import corewright.profiles.SupplyFeed;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,17 +27,18 @@ final class Trips {
   /**
    * @param more what else is looked at, after the digitizer's own channels
    */
-  static Trips of(Family family, Profile profile, List<Trip> more) {
-    AbortLimits abort = family.abort();
+  static Trips of(RunPlan plan, List<Trip> more) {
+    AbortLimits abort = plan.family().abort();
+    OneSample sample = new OneSample(plan.bench());
     List<Trip> all = new ArrayList<>();
     // The bench first: a frame that cannot be trusted says nothing about the unit.
     all.add(new ChainOpen());
     all.add(new RelayOpen());
     all.add(new Blind(abort));
-    all.add(outputOver(abort));
-    all.add(supplyCurrentOver(abort));
-    profile.feeds().forEach(feed -> all.add(feedOver(feed, family)));
-    all.add(outputUnder(abort));
+    all.add(outputOver(abort, sample));
+    all.add(supplyCurrentOver(abort, sample));
+    plan.profile().feeds().forEach(feed -> all.add(feedOver(feed, plan.family(), sample)));
+    all.add(outputUnder(abort, sample));
     all.addAll(more);
     return new Trips(all);
   }
@@ -52,7 +53,7 @@ final class Trips {
     return first;
   }
 
-  private static Trip outputOver(AbortLimits abort) {
+  private static Trip outputOver(AbortLimits abort, OneSample sample) {
     return new Beyond(
         RunEnd.Trip.OUTPUT_OVER,
         OUTPUT,
@@ -61,13 +62,13 @@ final class Trips {
         view -> true,
         (v, view) ->
             "The output rose to "
-                + volts(v)
+                + sample.words(OUTPUT, v, Unit.VOLT)
                 + "; more than "
                 + volts(abort.outputOver_V())
                 + " ends the run.");
   }
 
-  private static Trip outputUnder(AbortLimits abort) {
+  private static Trip outputUnder(AbortLimits abort, OneSample sample) {
     return new Beyond(
         RunEnd.Trip.OUTPUT_UNDER,
         OUTPUT,
@@ -76,8 +77,8 @@ final class Trips {
         view -> view.load_A() > 0,
         (v, view) ->
             "The output was "
-                + volts(v)
-                + " at a load of "
+                + sample.words(OUTPUT, v, Unit.VOLT)
+                + " at a load set to "
                 + amperes(view.load_A())
                 + ", and under "
                 + volts(abort.outputUnder_V())
@@ -86,7 +87,7 @@ final class Trips {
                 + ".");
   }
 
-  private static Trip supplyCurrentOver(AbortLimits abort) {
+  private static Trip supplyCurrentOver(AbortLimits abort, OneSample sample) {
     return new Beyond(
         RunEnd.Trip.SUPPLY_CURRENT_OVER,
         INPUT_CURRENT,
@@ -95,7 +96,7 @@ final class Trips {
         view -> true,
         (a, view) ->
             "The unit drew "
-                + amperes(a)
+                + sample.words(INPUT_CURRENT, a, Unit.AMPERE)
                 + ", and more than "
                 + amperes(abort.inputOver_A())
                 + " for more than "
@@ -103,7 +104,7 @@ final class Trips {
                 + ".");
   }
 
-  private static Trip feedOver(SupplyFeed feed, Family family) {
+  private static Trip feedOver(SupplyFeed feed, Family family, OneSample sample) {
     return new Beyond(
         RunEnd.Trip.NONE,
         feed.name(),
@@ -114,27 +115,21 @@ final class Trips {
             "Supply feed "
                 + feed.name()
                 + " rose to "
-                + volts(v)
+                + sample.words(feed.name(), v, Unit.VOLT)
                 + "; the unit may be given "
                 + volts(family.inputCeiling_V())
                 + ".");
   }
 
   private static String volts(double v) {
-    return beyondTheRange(v).orElseGet(() -> Figures.number(v, 2) + " V");
+    return Figures.plain(v) + " V";
   }
 
   private static String amperes(double a) {
-    return beyondTheRange(a).orElseGet(() -> Figures.number(a, 2) + " A");
+    return Figures.plain(a) + " A";
   }
 
   private static String seconds(double s) {
-    return Figures.number(s, 3) + " s";
-  }
-
-  private static Optional<String> beyondTheRange(double value) {
-    return Double.isInfinite(value)
-        ? Optional.of("beyond the digitizer's range")
-        : Optional.empty();
+    return Figures.plain(s) + " s";
   }
 }

@@ -2,6 +2,7 @@ package corewright.bench.run;
 
 import corewright.files.Origin;
 import corewright.fixtures.describe.BenchDescription;
+import corewright.fixtures.describe.BenchDescription.ChannelCalibration;
 import corewright.fixtures.describe.BenchDescription.Connection;
 import corewright.fixtures.describe.BenchDescription.FixtureDescription;
 import corewright.profiles.Catalogue;
@@ -75,7 +76,11 @@ final class Plans {
         1,
         "Test",
         connections,
-        List.of(),
+        List.of(
+            new ChannelCalibration("input", 5e-4, 0.004, "cal"),
+            new ChannelCalibration("output", 5e-4, 0.012, "cal"),
+            new ChannelCalibration("load", 2e-3, 0.003, "cal"),
+            new ChannelCalibration("inputCurrent", 2e-3, 0.006, "cal")),
         new FixtureDescription("EF-SD48", List.of("sd48"), 470, 60),
         0.05,
         NONE);

@@ -83,7 +83,7 @@ class TripsTest {
           return f;
         });
     RunEnd end = trippedIn("full", Trip.OUTPUT_OVER);
-    assertEquals("The output rose to 56.10 V; more than 56.00 V ends the run.", end.saw());
+    assertEquals("The output rose to 56.10 ± 0.06 V; more than 56 V ends the run.", end.saw());
   }
 
   @Test
@@ -107,7 +107,7 @@ class TripsTest {
         });
     RunEnd end = trippedIn("full", Trip.OUTPUT_UNDER);
     assertEquals(
-        "The output was 19.80 V at a load of 2.00 A, and under 30.00 V for more than 0.500 s.",
+        "The output was 19.80 ± 0.03 V at a load set to 2 A, and under 30 V for more than 0.5 s.",
         end.saw());
     // dead check 1 s, first power 3.1 s, rest 0.4 s; the fall through 30 V takes 10 to 15 ms
     assertEquals(1.0 + 3.1 + 0.4 + 0.5, end.at_s(), 0.05);
@@ -139,7 +139,8 @@ class TripsTest {
           return f;
         });
     RunEnd end = trippedIn("full", Trip.SUPPLY_CURRENT_OVER);
-    assertEquals("The unit drew 19.00 A, and more than 18.00 A for more than 0.010 s.", end.saw());
+    assertEquals(
+        "The unit drew 19.00 ± 0.08 A, and more than 18 A for more than 0.01 s.", end.saw());
   }
 
   @Test
@@ -163,7 +164,7 @@ class TripsTest {
           java.util.Arrays.fill(f.codes()[0], (short) (17 / 0.001));
           return f;
         });
-    faulted("Supply feed input rose to 17.00 V; the unit may be given 16.00 V.");
+    faulted("Supply feed input rose to 17.000 ± 0.019 V; the unit may be given 16 V.");
   }
 
   @Test
