@@ -80,6 +80,12 @@ public enum Quantity {
   CRANK_SPREAD("crankSpread", Unit.VOLT, "Cranking, from repeat to repeat", true),
   CRANK_INPUT("crankInput", Unit.VOLT, "Input while cranking, lowest", true),
   PULSED_OUTPUT("pulsedOutput", Unit.VOLT, "Output under load pulses", true),
+  PULSED_OUTPUT_CRANKING(
+      "pulsedOutputCranking", Unit.VOLT, "Output under load pulses, cranking rate", true),
+  PULSED_DIP_CRANKING(
+      "pulsedDipCranking", Unit.VOLT, "Load pulses at the cranking rate, dip, median", true),
+  PULSED_OUTPUT_IDLE("pulsedOutputIdle", Unit.VOLT, "Output under load pulses, idle rate", true),
+  PULSED_DIP_IDLE("pulsedDipIdle", Unit.VOLT, "Load pulses at the idle rate, dip, median", true),
   PULSED_RATE("pulsedRate", Unit.HERTZ, "Load pulses, rate", true),
   PULSED_DIP("pulsedDip", Unit.VOLT, "Load pulses, dip, median", true),
   PULSED_DIP_SPREAD("pulsedDipSpread", Unit.VOLT, "Load pulses, spread of the dip", true),

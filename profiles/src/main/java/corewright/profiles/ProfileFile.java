@@ -3,6 +3,7 @@ package corewright.profiles;
 import corewright.files.Origin;
 import corewright.files.Section;
 import corewright.measures.Quantity;
+import java.util.Arrays;
 import java.util.Optional;
 
 /** A profile out of its JSON, which has been held against schema and rules before. */
@@ -62,7 +63,18 @@ final class ProfileFile {
   }
 
   private static Step.Pulses pulses(Section step) {
-    return new Step.Pulses(step.number("pulse_A"), step.number("width_s"), step.number("rate_Hz"));
+    return new Step.Pulses(
+        step.number("pulse_A"),
+        step.number("width_s"),
+        step.number("rate_Hz"),
+        Arrays.stream(SlowPulses.values())
+            .filter(rate -> step.has(rate.word()))
+            .map(rate -> slower(rate, step.at(rate.word())))
+            .toList());
+  }
+
+  private static Step.Slower slower(SlowPulses rate, Section keys) {
+    return new Step.Slower(rate, keys.number("rate_Hz"), keys.number("hold_s"));
   }
 
   private static Step.Level level(Section level) {

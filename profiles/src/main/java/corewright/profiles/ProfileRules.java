@@ -39,6 +39,8 @@ final class ProfileRules {
           KindRules::byHand,
           KindRules::once,
           PulseRules::pulses,
+          PulseRules::slower,
+          PulseRules::slowerIsGiven,
           PulseRules::bursts,
           PulseRules::fed,
           LimitRules::names,

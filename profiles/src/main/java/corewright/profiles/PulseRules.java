@@ -17,6 +17,9 @@ final class PulseRules {
   /** A dip is a median: of fewer it is none (common practice, no source). */
   private static final int FEWEST_PULSES = 20;
 
+  /** At a slower rate nothing but the dip is read of them. */
+  private static final int FEWEST_SLOW = 10;
+
   /** The step of the series resistance is over within one sample of a slower digitizer. */
   private static final double LEAST_RATE_HZ = 100_000;
 
@@ -88,6 +91,54 @@ final class PulseRules {
               "hold_s",
               "fewer than " + FEWEST_PULSES + " pulses follow on settle_s",
               "Hold for longer"));
+    }
+  }
+
+  /** Each rate lies above the one before it, and shows enough pulses for a median. */
+  static void slower(ProfileDraft draft, Consumer<Mistake> found) {
+    double settle_s = draft.file().number("settle_s", 0);
+    for (Section step : of(draft, "pulses").toList()) {
+      double most_Hz = step.number("rate_Hz");
+      String above = "rate_Hz";
+      for (String word : List.of(SlowPulses.IDLE.word(), SlowPulses.CRANKING.word())) {
+        if (!step.has(word)) {
+          continue;
+        }
+        Section slow = step.at(word);
+        double rate_Hz = slow.number("rate_Hz");
+        if (rate_Hz >= most_Hz) {
+          found.accept(
+              slow.mistake(
+                  "rate_Hz",
+                  shown(rate_Hz) + " pulses a second are not slower than " + above,
+                  "Write less than " + shown(most_Hz)));
+        }
+        if ((slow.number("hold_s") - settle_s) * rate_Hz < FEWEST_SLOW) {
+          found.accept(
+              slow.mistake(
+                  "hold_s",
+                  "fewer than " + FEWEST_SLOW + " pulses follow on settle_s",
+                  "Hold for longer"));
+        }
+        most_Hz = Math.min(most_Hz, rate_Hz);
+        above = word;
+      }
+    }
+  }
+
+  /** A limit at a rate that the step does not pulse at would never be asked. */
+  static void slowerIsGiven(ProfileDraft draft, Consumer<Mistake> found) {
+    for (SlowPulses rate : SlowPulses.values()) {
+      boolean pulsed = of(draft, "pulses").anyMatch(step -> !step.has(rate.word()));
+      for (Section limit : draft.limits()) {
+        if (pulsed && LimitRules.quantity(limit).filter(rate.yields()::contains).isPresent()) {
+          found.accept(
+              limit.mistake(
+                  "quantity",
+                  "no step of this profile reads '" + limit.text("quantity") + "'",
+                  "Add \"" + rate.word() + "\" to the step of kind pulses"));
+        }
+      }
     }
   }
 

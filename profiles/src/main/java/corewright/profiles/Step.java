@@ -1,6 +1,7 @@
 package corewright.profiles;
 
 import corewright.measures.Quantity;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -134,8 +135,40 @@ public record Step(
    * @param high_A in a pulse, A
    * @param width_s of a pulse, s
    * @param rate_Hz pulses a second
+   * @param slower what is done before, at lower rates
    */
-  public record Pulses(double high_A, double width_s, double rate_Hz) {}
+  public record Pulses(double high_A, double width_s, double rate_Hz, List<Slower> slower) {
+    /** At one rate alone. */
+    public Pulses(double high_A, double width_s, double rate_Hz) {
+      this(high_A, width_s, rate_Hz, List.of());
+    }
+
+    public Pulses {
+      slower = List.copyOf(slower);
+    }
+
+    /** How long the slower rates take together, s. */
+    public double slower_s() {
+      return slower.stream().mapToDouble(Slower::hold_s).sum();
+    }
+  }
+
+  /** The same pulses at a lower rate, for so long. */
+  public record Slower(SlowPulses at, double rate_Hz, double hold_s) {}
+
+  /** What is read of the run in this step alone. */
+  public Set<Quantity> yields() {
+    Set<Quantity> yields = EnumSet.noneOf(Quantity.class);
+    yields.addAll(kind.yields());
+    List<SlowPulses> asked =
+        detail.pulses().stream().flatMap(p -> p.slower().stream()).map(Slower::at).toList();
+    for (SlowPulses rate : SlowPulses.values()) {
+      if (!asked.contains(rate)) {
+        yields.removeAll(rate.yields());
+      }
+    }
+    return yields;
+  }
 
   /** The load on the whole, A: what the converter must deliver. */
   public double mean_A() {
@@ -193,7 +226,7 @@ public record Step(
     /** Source off, discharge on, until the family's safe level is proved. */
     DISCHARGE;
 
-    /** Readings of the run that are taken in a step of this kind alone. */
+    /** Every reading of the run that a step of this kind can take. */
     public Set<Quantity> yields() {
       return StepKeys.of(this).yields();
     }

@@ -29,7 +29,9 @@ record StepKeys(Set<String> more, Set<Quantity> yields, Optional<Quantity> byHan
           "pulse_A",
           "width_s",
           "rate_Hz",
-          "rest_s");
+          "rest_s",
+          "cranking",
+          "idle");
 
   /** What a person reads where the bench cannot. */
   static final Set<Quantity> BY_HAND =
@@ -88,8 +90,12 @@ record StepKeys(Set<String> more, Set<Quantity> yields, Optional<Quantity> byHan
           Map.entry(
               Step.Kind.PULSES,
               of(
-                      List.of("pulse_A", "width_s", "rate_Hz", "needed"),
+                      List.of("pulse_A", "width_s", "rate_Hz", "cranking", "idle", "needed"),
                       Quantity.PULSED_OUTPUT,
+                      Quantity.PULSED_OUTPUT_CRANKING,
+                      Quantity.PULSED_DIP_CRANKING,
+                      Quantity.PULSED_OUTPUT_IDLE,
+                      Quantity.PULSED_DIP_IDLE,
                       Quantity.PULSED_RATE,
                       Quantity.PULSED_DIP,
                       Quantity.PULSED_DIP_SPREAD,

@@ -131,6 +131,11 @@ class ProfileRulesTest {
           "kind": "pulses", "input_V": 12.5, "inputLimit_A": 16, "pulse_A": 10, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 0.14, "sampleRate_Hz": 100000 | /steps/2/hold_s | fewer than 20 pulses follow on settle_s | Hold for longer
           "kind": "pulses", "input_V": 9.5, "inputLimit_A": 16, "pulse_A": 10, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000 | /steps/2/input_V | with 9.5 V the input is no good one | Write at least 10
           "kind": "pulses", "input_V": 12.5, "inputLimit_A": 8, "pulse_A": 10, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000 | /steps/2/inputLimit_A | 8 A cuts the supply off: a good unit may need 9.4 A here | Write more than that
+          "kind": "pulses", "input_V": 12.5, "inputLimit_A": 16, "pulse_A": 10, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000, "idle": { "rate_Hz": 440, "hold_s": 1 } | /steps/2/idle/rate_Hz | 440 pulses a second are not slower than rate_Hz | Write less than 440
+          "kind": "pulses", "input_V": 12.5, "inputLimit_A": 16, "pulse_A": 10, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000, "idle": { "rate_Hz": 93, "hold_s": 1 }, "cranking": { "rate_Hz": 94, "hold_s": 1 } | /steps/2/cranking/rate_Hz | 94 pulses a second are not slower than idle | Write less than 93
+          "kind": "pulses", "input_V": 12.5, "inputLimit_A": 16, "pulse_A": 10, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000, "cranking": { "rate_Hz": 27, "hold_s": 0.4 } | /steps/2/cranking/hold_s | fewer than 10 pulses follow on settle_s | Hold for longer
+          "kind": "pulses", "input_V": 12.5, "inputLimit_A": 16, "pulse_A": 10, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000, "cranking": { "rate_Hz": 27 } | /steps/2/cranking | 'hold_s' is missing | Add "hold_s": for how long, s
+          "kind": "highLine", "input_V": 15, "inputLimit_A": 16, "hold_s": 1, "idle": { "rate_Hz": 93, "hold_s": 1 } | /steps/2/idle | a step of kind highLine takes no idle | Leave it out, or choose the kind that takes it
           "kind": "burst", "input_V": 12.5, "inputLimit_A": 16, "load_A": 1, "hold_s": 0.2, "sampleRate_Hz": 1000000 | /steps/2/sampleRate_Hz | ripple below 300 kHz is not told with 1000000 samples a second | Write at least 1500000
           "kind": "burst", "input_V": 12.5, "inputLimit_A": 16, "load_A": 1, "hold_s": 0.2, "sampleRate_Hz": 1500000, "pulse_A": 2 | /steps/2/pulse_A | a step of kind burst takes no pulse_A | Leave it out, or choose the kind that takes it
           "kind": "highLine", "input_V": 17, "inputLimit_A": 16, "hold_s": 1 | /steps/2/input_V | 17 V is above what sd48 may be given, 16 V | Write at most 16
@@ -182,6 +187,27 @@ class ProfileRulesTest {
             CATALOGUE::readProfile);
     assertEquals(
         List.of("no step of this profile reads 'lockOutOff': Add a step of kind lockOut"),
+        mistakes.stream().map(m -> m.message() + ": " + m.suggestion()).toList());
+  }
+
+  /** At the rated rate alone, an idle rate is not read. */
+  @Test
+  void aLimitAtARateNeedsThePulsesAtIt() {
+    String pulses =
+        "{ \"id\": \"pulses\", \"kind\": \"pulses\", \"title\": \"Pulses\", \"input_V\": 12.5,"
+            + " \"inputLimit_A\": 16, \"pulse_A\": 10, \"width_s\": 0.0004, \"rate_Hz\": 440,"
+            + " \"hold_s\": 1, \"sampleRate_Hz\": 100000 }, ";
+    List<Mistake> mistakes =
+        Edited.mistakes(
+            folder,
+            GOOD.replace("{ \"id\": \"rest\"", pulses + "{ \"id\": \"rest\""),
+            "\"quantity\": \"drift\", \"unit\": \"V/min\"",
+            "\"quantity\": \"pulsedOutputIdle\", \"unit\": \"V\"",
+            CATALOGUE::readProfile);
+    assertEquals(
+        List.of(
+            "no step of this profile reads 'pulsedOutputIdle': Add \"idle\" to the step of kind"
+                + " pulses"),
         mistakes.stream().map(m -> m.message() + ": " + m.suggestion()).toList());
   }
 

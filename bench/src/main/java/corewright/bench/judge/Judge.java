@@ -89,7 +89,7 @@ public final class Judge {
   }
 
   private static Set<Quantity> ofStep(Step step) {
-    return Stream.concat(step.kind().yields().stream(), step.byHand().stream())
+    return Stream.concat(step.yields().stream(), step.byHand().stream())
         .collect(Collectors.toSet());
   }
 

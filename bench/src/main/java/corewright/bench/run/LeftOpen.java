@@ -55,7 +55,7 @@ record LeftOpen(Map<String, String> why, Map<String, List<String>> without, RunP
           .map(Reading::none)
           .ifPresent(
               none -> {
-                step.kind().yields().forEach(quantity -> readings.put(quantity, none));
+                step.yields().forEach(quantity -> readings.put(quantity, none));
                 step.byHand().ifPresent(q -> readings.put(q, entered(step).orElse(none)));
               });
     }

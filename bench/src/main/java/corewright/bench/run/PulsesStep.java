@@ -15,9 +15,25 @@ final class PulsesStep implements FastStep {
   }
 
   @Override
+  public double usual_s(Step step, RunPlan plan) {
+    return FastStep.super.usual_s(step, plan)
+        + step.detail().pulses().map(Step.Pulses::slower_s).orElse(0.0);
+  }
+
+  @Override
   public void run(Step step, Station station) {
     station.levels().to(step.input_V(), step.inputLimit_A(), step.load_A());
     station.sampler().watch(BACK_S);
+    Step.Pulses pulses = step.detail().pulses().orElseThrow();
+    for (Step.Slower slower : pulses.slower()) {
+      at(slower.rate_Hz(), slower.hold_s(), step, station);
+    }
+    at(pulses.rate_Hz(), step.hold_s(), step, station);
+    station.back(step);
+  }
+
+  /** One rate, read by itself. */
+  private static void at(double rate_Hz, double hold_s, Step step, Station station) {
     Step.Pulses pulses = step.detail().pulses().orElseThrow();
     station
         .levels()
@@ -26,10 +42,9 @@ final class PulsesStep implements FastStep {
                 step.load_A(),
                 pulses.high_A(),
                 pulses.width_s(),
-                1 / pulses.rate_Hz(),
-                (int) Math.ceil(step.hold_s() * pulses.rate_Hz())));
-    station.fast(step);
+                1 / rate_Hz,
+                (int) Math.ceil(hold_s * rate_Hz)));
+    station.fast(step, hold_s);
     station.levels().steady();
-    station.back(step);
   }
 }

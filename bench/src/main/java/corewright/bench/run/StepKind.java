@@ -61,10 +61,15 @@ interface StepKind {
 
     /** Reads at the step's own rate while it holds; the way there and back is the profile's. */
     void fast(Step of) {
+      fast(of, of.hold_s());
+    }
+
+    /** The same, for so long. */
+    void fast(Step of, double hold_s) {
       double rate_Hz = of.detail().sampleRate_Hz().orElseThrow();
       sampler.pace(Framing.of((int) rate_Hz, context.bench().digitizer().channels().size()));
       segment(of, StepKinds.of(of.kind()).most_s(of, context.plan()));
-      sampler.watch(of.hold_s());
+      sampler.watch(hold_s);
       sampler.pace(context.framing());
     }
 

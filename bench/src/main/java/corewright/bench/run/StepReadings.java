@@ -48,12 +48,13 @@ final class StepReadings {
     Map<Quantity, Reading> readings = new EnumMap<>(Quantity.class);
     for (Step step : plan.profile().steps()) {
       Reading none = Reading.none("the run ended before this step was over.");
-      step.kind().yields().stream()
+      step.yields().stream()
           .filter(quantity -> quantity != Quantity.CASE_RISE || !of.isWhole(step))
           .forEach(quantity -> readings.put(quantity, none));
-      if (!step.kind().yields().isEmpty() && of.isWhole(step)) {
+      if (!step.yields().isEmpty() && of.isWhole(step)) {
         readings.putAll(of.read(step));
       }
+      readings.putAll(of.slower(step));
     }
     readings.putAll(open.readings());
     return readings;
@@ -110,8 +111,26 @@ final class StepReadings {
   }
 
   private static PulsesAsked asked(Step step) {
+    return asked(step, step.detail().pulses().orElseThrow().rate_Hz());
+  }
+
+  private static PulsesAsked asked(Step step, double rate_Hz) {
     Step.Pulses pulses = step.detail().pulses().orElseThrow();
-    return new PulsesAsked(step.load_A(), pulses.high_A(), pulses.width_s(), pulses.rate_Hz());
+    return new PulsesAsked(step.load_A(), pulses.high_A(), pulses.width_s(), rate_Hz);
+  }
+
+  /** Of pulses, the slower rates that were over: a weak unit may have ended the run in the next. */
+  private Map<Quantity, Reading> slower(Step step) {
+    Map<Quantity, Reading> readings = new EnumMap<>(Quantity.class);
+    List<Step.Slower> rates = step.detail().pulses().map(Step.Pulses::slower).orElse(List.of());
+    List<Capture> all = rates.isEmpty() ? List.of() : captures(step);
+    for (int i = 0; i < rates.size() && i + 1 < all.size(); i++) {
+      Step.Slower rate = rates.get(i);
+      Map<Quantity, Reading> read = meter.slowPulses(all.get(i), asked(step, rate.rate_Hz()));
+      readings.put(rate.at().output(), read.get(Quantity.PULSED_OUTPUT));
+      readings.put(rate.at().dip(), read.get(Quantity.PULSED_DIP));
+    }
+    return readings;
   }
 
   private List<Capture> captures(Step step) {

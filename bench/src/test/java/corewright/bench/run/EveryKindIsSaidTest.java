@@ -80,7 +80,7 @@ class EveryKindIsSaidTest {
       assertEquals(!said, sampled.contains(step.id()), step + ": " + result.beside().notes());
       left += said ? 1 : 0;
       Set<Quantity> wanted = EnumSet.noneOf(Quantity.class);
-      wanted.addAll(step.kind().yields());
+      wanted.addAll(step.yields());
       step.byHand().ifPresent(wanted::add);
       wanted.forEach(q -> stands(result.beside().readings().get(q), q, said));
     }

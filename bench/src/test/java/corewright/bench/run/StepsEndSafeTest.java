@@ -91,8 +91,7 @@ class StepsEndSafeTest {
     assertEquals(RunEnd.Trip.OUTPUT_OVER, result.end().trip(), result.end().saw());
     assertEquals(step.id(), result.end().step());
     isSafe(result);
-    step.kind()
-        .yields()
+    step.yields()
         .forEach(
             q ->
                 assertEquals(

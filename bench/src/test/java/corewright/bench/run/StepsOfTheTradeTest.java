@@ -14,6 +14,7 @@ import corewright.measures.Measurement;
 import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import corewright.profiles.Profile;
+import corewright.profiles.SlowPulses;
 import corewright.profiles.Step;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -91,7 +92,14 @@ class StepsOfTheTradeTest {
               1,
               Optional.empty(),
               true,
-              Optional.of(new Step.Pulses(10, 0.4e-3, 440))));
+              Optional.of(
+                  new Step.Pulses(
+                      10,
+                      0.4e-3,
+                      440,
+                      List.of(
+                          new Step.Slower(SlowPulses.CRANKING, 27, 0.3),
+                          new Step.Slower(SlowPulses.IDLE, 93, 0.2))))));
 
   static Step loaded(Step.Kind kind, double hold_s, Step.Detail detail) {
     Step s = step(kind, 12.5, hold_s, detail);
@@ -204,6 +212,15 @@ class StepsOfTheTradeTest {
     double given_V = 2.8 * 0.4e-3 / c_F;
     double dip_V = read.get(Quantity.PULSED_DIP).measurement().orElseThrow().value();
     assertTrue(dip_V < all_V && dip_V > all_V - given_V - 0.1, dip_V + " V of " + all_V);
+    // No more than its limit lets through: input power, at the output's voltage.
+    double most_V = unit.get(Parameter.CURRENT_LIMIT) * 12.5 / 48 * 0.4e-3 / c_F;
+    for (SlowPulses rate : SlowPulses.values()) {
+      // The same charge out of the same capacitor, which is full again long before the next.
+      double slow_V = read.get(rate.dip()).measurement().orElseThrow().value();
+      assertTrue(slow_V < all_V && slow_V > all_V - most_V, rate + " " + slow_V);
+      double mean_V = read.get(rate.output()).measurement().orElseThrow().value();
+      assertEquals(truth(unit, 12.5).output_V(), mean_V, 0.2, rate + " V");
+    }
     // One switching period, seen without folding.
     within(1 / unit.get(Parameter.PERIOD), read, Quantity.BURST_FUNDAMENTAL);
   }

@@ -3,6 +3,7 @@ package corewright.bench.run;
 import corewright.fixtures.emulate.fault.WireFault;
 import corewright.fixtures.emulate.fault.WireFault.Kind;
 import corewright.fixtures.emulate.unit.UnitParameters;
+import corewright.profiles.SlowPulses;
 import corewright.profiles.Step;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -196,7 +197,12 @@ final class WireFaultDraw {
                       1,
                       Optional.empty(),
                       true,
-                      Optional.of(new Step.Pulses(10, 0.4e-3, 440)))),
+                      Optional.of(
+                          new Step.Pulses(
+                              10,
+                              0.4e-3,
+                              440,
+                              List.of(new Step.Slower(SlowPulses.IDLE, 93, 0.1)))))),
               FAST_SAMPLE));
 
   private static Step.Detail cranked() {

@@ -47,14 +47,43 @@ record PulsedStep(Channel output, Channel load, MeterSettings settings) {
     Quantity.PULSED_ESR
   };
 
+  /** What is read of a slower rate. */
+  static final Quantity[] OF_LEVEL = {Quantity.PULSED_OUTPUT, Quantity.PULSED_DIP};
+
+  /** The level and the dip alone: what the capacitors are like, the rated rate tells. */
+  Map<Quantity, Reading> level(Window window, PulsesAsked asked) {
+    if (window.unread().isPresent()) {
+      return StepMeter.none(Reading.none(window.unread().get()), OF_LEVEL);
+    }
+    Readings readings = new Readings();
+    PulseTrain train = train(window, readings);
+    Optional<String> other = other(train, readings.measured(Quantity.PULSE_RATE), asked);
+    return other.isPresent()
+        ? StepMeter.none(Reading.none(other.get()), OF_LEVEL)
+        : Map.of(
+            Quantity.PULSED_OUTPUT,
+            mean(output.level(window)),
+            Quantity.PULSED_DIP,
+            readings.all().get(Quantity.DIP));
+  }
+
+  private PulseTrain train(Window window, Readings readings) {
+    PulseTrain train = PulseTrain.find(load.wave(), window.from(), window.to());
+    Pulsed.read(output, Optional.of(train), window, output.level(window), readings);
+    return train;
+  }
+
+  private Reading mean(Level level) {
+    return new Reading.Measured(output.absolute(level.mean(), level.uMean()), List.of());
+  }
+
   Map<Quantity, Reading> read(Window window, PulsesAsked asked) {
     if (window.unread().isPresent()) {
       return StepMeter.none(Reading.none(window.unread().get()), ALL);
     }
-    PulseTrain train = PulseTrain.find(load.wave(), window.from(), window.to());
-    Level level = output.level(window);
     Readings readings = new Readings();
-    Pulsed.read(output, Optional.of(train), window, level, readings);
+    PulseTrain train = train(window, readings);
+    Level level = output.level(window);
     Optional<String> other = other(train, readings.measured(Quantity.PULSE_RATE), asked);
     if (other.isPresent()) {
       return StepMeter.none(Reading.none(other.get()), ALL);
@@ -63,9 +92,7 @@ record PulsedStep(Channel output, Channel load, MeterSettings settings) {
     new Storage(output, load, asked.high_A()).read(window, window, train, period_s, readings);
     Map<Quantity, Reading> read = new EnumMap<>(Quantity.class);
     AS.forEach((ofTrain, ofRun) -> read.put(ofRun, readings.all().get(ofTrain)));
-    read.put(
-        Quantity.PULSED_OUTPUT,
-        new Reading.Measured(output.absolute(level.mean(), level.uMean()), List.of()));
+    read.put(Quantity.PULSED_OUTPUT, mean(level));
     read.put(
         Quantity.PULSED_RECOVERY,
         new PulseRecovery(output, period_s, settings.nominal_V().orElse(level.mean()))

@@ -166,14 +166,29 @@ public final class StepMeter {
 
   /** The load pulsed from {@code asked.low_A} to {@code asked.high_A} and back. */
   public Map<Quantity, Reading> pulses(Capture capture, PulsesAsked asked) {
-    if (capture.load().isEmpty() || !capture.gaps().isEmpty()) {
-      return none(
-          capture.load().isEmpty() ? Reading.none("the load was not recorded") : GAP,
-          PulsedStep.ALL);
+    return unpulsed(capture)
+        .map(why -> none(why, PulsedStep.ALL))
+        .orElseGet(() -> pulsed(capture).read(whole(capture, from(capture)), asked));
+  }
+
+  /** A slower rate of the same pulses: the mean of the output and the dip, and nothing else. */
+  public Map<Quantity, Reading> slowPulses(Capture capture, PulsesAsked asked) {
+    return unpulsed(capture)
+        .map(why -> none(why, PulsedStep.OF_LEVEL))
+        .orElseGet(() -> pulsed(capture).level(whole(capture, from(capture)), asked));
+  }
+
+  private static Optional<Reading> unpulsed(Capture capture) {
+    if (capture.load().isEmpty()) {
+      return Optional.of(Reading.none("the load was not recorded"));
     }
+    return capture.gaps().isEmpty() ? Optional.empty() : Optional.of(GAP);
+  }
+
+  private PulsedStep pulsed(Capture capture) {
     Channel output = channel("output", capture.output(), capture);
-    Channel load = channel("load", capture.load().get(), capture);
-    return new PulsedStep(output, load, settings).read(whole(capture, from(capture)), asked);
+    Channel load = channel("load", capture.load().orElseThrow(), capture);
+    return new PulsedStep(output, load, settings);
   }
 
   /** One load, sampled fast: the ripple in a stated bandwidth. */

@@ -250,7 +250,7 @@ class CheckCommandTest {
     for (String said :
         List.of(
             pins,
-            "Step pulses, \"Load pulses at the rated rate\": the load of this bench does not pulse"
+            "Step pulses, \"Load pulses at three rates\": the load of this bench does not pulse"
                 + " by itself. It stands as not measured unless somebody enters it: --hand"
                 + " pulses=VALUE±U,INSTRUMENT.",
             "Step burst, \"Ripple at half load\": the digitizer of this bench or its line does not"

@@ -49,7 +49,8 @@ record Course(Family family, Profile profile, List<ChannelCalibration> channels)
   double usual_s(Step step) {
     return switch (step.kind()) {
       case DEAD_CHECK -> Math.max(1, step.hold_s());
-      case FIRST_POWER, HOLD, QUIESCENT, HIGH_LINE, PULSES, BURST, THERMAL, DECAY -> step.hold_s();
+      case FIRST_POWER, HOLD, QUIESCENT, HIGH_LINE, BURST, THERMAL, DECAY -> step.hold_s();
+      case PULSES -> step.hold_s() + step.detail().pulses().orElseThrow().slower_s();
       case START -> step.hold_s() + START_S;
       case LINES, CRANK ->
           step.detail().repeats()

@@ -2,6 +2,7 @@ package corewright.station.web.live;
 
 import corewright.measures.Figures;
 import corewright.profiles.Step;
+import java.util.stream.Collectors;
 
 /** What a step asks of the unit, in one sentence for whoever watches. */
 final class StepWords {
@@ -52,14 +53,7 @@ final class StepWords {
                               + " A")
                   .orElse("")
               + ".";
-      case PULSES ->
-          "Takes pulses of "
-              + Figures.number(step.highest_A(), 2)
-              + " A, "
-              + Figures.number(step.detail().pulses().orElseThrow().rate_Hz(), 0)
-              + " a second, for "
-              + Figures.number(step.hold_s(), 1)
-              + " s.";
+      case PULSES -> pulses(step, step.detail().pulses().orElseThrow());
       case DECAY -> "The input is taken away: how long does the output hold up?";
       case HOLD, HIGH_LINE, BURST, THERMAL ->
           (step.load_A() > 0
@@ -74,6 +68,23 @@ final class StepWords {
       case DISCHARGE ->
           "Everything is off. The charge goes through the resistor and must stay gone.";
     };
+  }
+
+  private static String pulses(Step step, Step.Pulses pulses) {
+    String slower =
+        pulses.slower().stream()
+            .map(s -> rate(s.rate_Hz(), s.hold_s()) + ", then ")
+            .collect(Collectors.joining());
+    return "Takes pulses of "
+        + Figures.number(step.highest_A(), 2)
+        + " A, "
+        + slower
+        + rate(pulses.rate_Hz(), step.hold_s())
+        + ".";
+  }
+
+  private static String rate(double rate_Hz, double hold_s) {
+    return Figures.number(rate_Hz, 0) + " a second, for " + Figures.number(hold_s, 1) + " s";
   }
 
   private static String volts(double v) {
