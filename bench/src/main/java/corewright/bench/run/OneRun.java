@@ -52,7 +52,7 @@ final class OneRun {
 
   RunResult from(Instant started) {
     RunEnd end = refusal().orElseGet(this::sampled);
-    listener.ended(end);
+    tell(() -> listener.ended(end));
     return new RunResult(
         recording.run(),
         end,
@@ -180,7 +180,16 @@ final class OneRun {
       // Before anything else, and also when the virtual machine itself gives up.
       List<String> unconfirmed = SafeState.take(bench);
       troubles.addAll(unconfirmed);
-      listener.safe(unconfirmed);
+      tell(() -> listener.safe(unconfirmed));
+    }
+  }
+
+  /** Whoever follows the run and fails now must not keep the discharge or the result from it. */
+  private static void tell(Runnable said) {
+    try {
+      said.run();
+    } catch (RuntimeException deaf) {
+      // The result has all of it, and nothing is left to be switched off.
     }
   }
 

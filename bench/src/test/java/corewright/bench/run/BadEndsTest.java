@@ -70,6 +70,27 @@ class BadEndsTest extends FakeRuns {
   }
 
   @Test
+  void whoeverFollowsItMayFailAndTheDischargeIsProvedAllTheSame() {
+    RunListener fails =
+        new RunListener() {
+          @Override
+          public void safe(List<String> troubles) {
+            throw new IllegalStateException("a screen is gone");
+          }
+
+          @Override
+          public void ended(RunEnd end) {
+            throw new IllegalStateException("a screen is gone");
+          }
+        };
+    bench.unit.regulates_V = 60; // above the upper limit
+    RunResult result = run(Plans.plan(folder), fails, new Stop());
+    assertEquals(RunEnd.Kind.TRIPPED, result.end().kind(), result.end().saw());
+    assertEquals(List.of(), result.troubles());
+    isSafe();
+  }
+
+  @Test
   void evenWhenTheVirtualMachineGivesUpTheBenchIsSafe() {
     bench.before =
         command -> {
