@@ -54,7 +54,7 @@ class CrankZonesTest {
     assertEquals(Optional.of(verdict), judged.judgement().verdict(), why);
   }
 
-  /** The family's own cranking, once, at this plateau. */
+  /** The family's own cranking with its events and the starter's swing, once, at this plateau. */
   private static Profile cranked(double plateau_V) {
     Profile p = CATALOGUE.profile("sd48-full");
     Set<String> kept = Set.of("dead", "first-power", "rest", "half", "crank", "discharge");
@@ -70,10 +70,14 @@ class CrankZonesTest {
                 .toList());
   }
 
+  private static Step.Level at(double plateau_V, Step.Level l) {
+    return new Step.Level(plateau_V, l.hold_s(), l.judged(), l.swing());
+  }
+
   private static Step once(Step s, double plateau_V) {
     List<Step.Level> levels =
         s.detail().levels().stream()
-            .map(l -> l.judged() ? new Step.Level(plateau_V, l.hold_s(), true) : l)
+            .map(l -> l.swing().isPresent() ? at(plateau_V, l) : l)
             .toList();
     return new Step(
         s.id(),
@@ -84,6 +88,14 @@ class CrankZonesTest {
         s.load_A(),
         s.hold_s(),
         s.judged(),
-        new Step.Detail(s.detail().sampleRate_Hz(), 0, 0, levels, 1));
+        new Step.Detail(
+            s.detail().sampleRate_Hz(),
+            0,
+            0,
+            levels,
+            1,
+            Optional.empty(),
+            true,
+            s.detail().pulses()));
   }
 }

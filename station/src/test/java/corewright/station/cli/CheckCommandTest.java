@@ -240,6 +240,7 @@ class CheckCommandTest {
     Ran able = check(full, "--bench", home(BENCH));
     String pins = "--hand pins=VALUE±U,INSTRUMENT";
     assertTrue(able.out().contains(pins), able.out());
+    assertFalse(able.out().contains("Step crank"));
     assertFalse(able.out().contains("Step pulses") || able.out().contains("Step burst"));
     Path plain = edited(BENCH, "\"dialect\": \"emulated-load\"", "\"dialect\": \"by-hand\"");
     String text = Files.readString(plain);
@@ -253,6 +254,7 @@ class CheckCommandTest {
             "Step pulses, \"Load pulses at three rates\": the load of this bench does not pulse"
                 + " by itself. It stands as not measured unless somebody enters it: --hand"
                 + " pulses=VALUE±U,INSTRUMENT.",
+            "Step crank: Without events: the load of this bench does not pulse by itself.",
             "Step burst, \"Ripple at half load\": the digitizer of this bench or its line does not"
                 + " take 1500000 samples a second. It stands")) {
       assertTrue(ran.out().contains(said), said + " in " + ran.out());
