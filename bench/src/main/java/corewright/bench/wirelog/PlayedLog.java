@@ -5,8 +5,11 @@ import corewright.bench.port.Link;
 import corewright.bench.port.Links;
 import corewright.bench.run.Clock;
 import corewright.fixtures.describe.Characters;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,23 +38,37 @@ public final class PlayedLog implements Links {
   private PlayedLog() {}
 
   /**
-   * Reads a log.
+   * Reads a log, all of it into memory.
    *
    * @throws IllegalArgumentException with the line, if it is no wire log
    */
   public static PlayedLog of(Path file) {
-    try {
-      List<String> lines = Files.readAllLines(file, StandardCharsets.US_ASCII);
-      if (lines.size() < 2 || !lines.get(0).equals(WireLog.HEAD)) {
+    try (BufferedReader in = Files.newBufferedReader(file, StandardCharsets.ISO_8859_1)) {
+      if (!WireLog.HEAD.equals(in.readLine()) || in.readLine() == null) {
         throw new IllegalArgumentException(file + ":1: this is no wire log");
       }
       PlayedLog log = new PlayedLog();
-      for (int i = 2; i < lines.size(); i++) {
-        log.take(lines.get(i), file + ":" + (i + 1));
+      boolean torn = isTorn(file);
+      int number = 3;
+      String next;
+      for (String line = in.readLine(); line != null; line = next) {
+        next = in.readLine();
+        if (next != null || !torn) {
+          log.take(line, file + ":" + number++);
+        }
       }
       return log;
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
+    }
+  }
+
+  /** A program that was killed has left half a line at the end, which says nothing. */
+  private static boolean isTorn(Path file) throws IOException {
+    try (FileChannel bytes = FileChannel.open(file)) {
+      ByteBuffer last = ByteBuffer.allocate(1);
+      bytes.read(last, Math.max(0, bytes.size() - 1));
+      return last.get(0) != '\n';
     }
   }
 
@@ -81,6 +98,11 @@ public final class PlayedLog implements Links {
   /** What has not been played yet. */
   public synchronized int left() {
     return wire.size() - next;
+  }
+
+  /** Whether the station asked for something else than then, or for more than there is. */
+  public synchronized boolean isAstray() {
+    return astray;
   }
 
   synchronized long nanos(String who) {

@@ -25,6 +25,7 @@ public final class WireLog implements AutoCloseable {
   private final BufferedWriter out;
   private final Clock clock;
   private final long began;
+  private long events;
 
   private WireLog(BufferedWriter out, Clock clock) {
     this.out = out;
@@ -68,9 +69,15 @@ public final class WireLog implements AutoCloseable {
     try {
       out.write(new WireEvent(clock.nanos() - began, who, kind, bytes).line());
       out.write('\n');
+      events++;
     } catch (IOException full) {
       throw new UncheckedIOException(full);
     }
+  }
+
+  /** How much was written down so far. */
+  public synchronized long events() {
+    return events;
   }
 
   @Override

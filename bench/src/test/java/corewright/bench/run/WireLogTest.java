@@ -155,6 +155,22 @@ class WireLogTest {
         () -> none.open("load", "x", 1).write(new byte[1], java.time.Duration.ZERO));
   }
 
+  /** A program that was killed leaves half a line. */
+  @Test
+  void whatStandsBeforeATornEndIsPlayed() throws IOException {
+    Path file = folder.resolve("wire.log");
+    String head = "corewright wire log 1\nbegan now\n";
+    PlayedLog log = PlayedLog.of(write(file, head + "12 load > 41\n13 load < 4"));
+    log.open("load", "x", 1).write(new byte[] {'A'}, java.time.Duration.ZERO);
+    assertEquals(0, log.left());
+    assertEquals(false, log.isAstray());
+    assertThrows(
+        corewright.bench.port.InstrumentFault.class,
+        () -> log.open("load", "x", 1).read(new byte[1], java.time.Duration.ZERO));
+    assertEquals(true, log.isAstray());
+    assertEquals(0, PlayedLog.of(write(file, head)).left());
+  }
+
   private static Path write(Path file, String text) throws IOException {
     return Files.writeString(file, text);
   }

@@ -54,6 +54,7 @@ public final class Main implements Runnable {
           MeasureCommand.class,
           MoveCommand.class,
           PortsCommand.class,
+          PlaybackCommand.class,
           PracticeCommand.class,
           PromiseCommand.class,
           QuoteCommand.class,

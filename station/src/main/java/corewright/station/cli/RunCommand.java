@@ -110,7 +110,12 @@ final class RunCommand implements Callable<Integer> {
     BenchDescription description = Descriptions.bench(bench);
     try (StopKeys keys = new StopKeys();
         Workshop workshop = shop.open(description.id(), clock);
-        KeptWire wire = KeptWire.begin(wireLog, workshop.folders(), clock)) {
+        KeptWire wire =
+            KeptWire.begin(
+                wireLog,
+                workshop.folders(),
+                clock,
+                begun -> err.println("Wire log    " + begun + ", though no run came of it."))) {
       Profile chosen = workshop.catalogue().profile(profile);
       String tag = unit.tag(workshop);
       Family family = workshop.catalogue().family(workshop.ledger().dossier(tag).core().family());

@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The wire log of one run, where it was asked for: beside the run's capture, under its name. */
 public final class KeptWire implements AutoCloseable {
@@ -17,18 +18,31 @@ public final class KeptWire implements AutoCloseable {
   private final Path file;
   private final Optional<WireLog> log;
   private final Clock clock;
+  private final Consumer<Path> nameless;
+  private boolean kept;
 
-  private KeptWire(Path file, Optional<WireLog> log, Clock clock) {
+  private KeptWire(Path file, Optional<WireLog> log, Clock clock, Consumer<Path> nameless) {
     this.file = file;
     this.log = log;
     this.clock = clock;
+    this.nameless = nameless;
   }
 
-  /** Begins one, if it is asked for; until the run has a name it is called by the time of day. */
-  public static KeptWire begin(boolean asked, Folders folders, Clock clock) {
+  /** None is asked for. */
+  public static KeptWire none(Folders folders, Clock clock) {
+    return begin(false, folders, clock, none -> {});
+  }
+
+  /**
+   * Begins one, if it is asked for; until the run has a name it is called by the time of day.
+   *
+   * @param nameless is told of a log whose run never got so far as to have one
+   */
+  public static KeptWire begin(
+      boolean asked, Folders folders, Clock clock, Consumer<Path> nameless) {
     Path file = folders.captures().resolve("begun-" + clock.wall().toEpochMilli() + ENDING);
     return new KeptWire(
-        file, asked ? Optional.of(WireLog.begin(file, clock)) : Optional.empty(), clock);
+        file, asked ? Optional.of(WireLog.begin(file, clock)) : Optional.empty(), clock, nameless);
   }
 
   /** The same links, written down where that was asked for. */
@@ -50,15 +64,30 @@ public final class KeptWire implements AutoCloseable {
         l -> {
           l.close();
           try {
-            return Files.move(file, file.resolveSibling(run.id() + ENDING));
+            Path named = Files.move(file, file.resolveSibling(run.id() + ENDING));
+            kept = true;
+            return named;
           } catch (IOException refused) {
             throw new UncheckedIOException(refused);
           }
         });
   }
 
+  /** What went wrong before a run began is in its log too; an empty one says nothing and goes. */
   @Override
   public void close() {
     log.ifPresent(WireLog::close);
+    if (log.isEmpty() || kept) {
+      return;
+    }
+    if (log.get().events() > 0) {
+      nameless.accept(file);
+      return;
+    }
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException refused) {
+      throw new UncheckedIOException(refused);
+    }
   }
 }

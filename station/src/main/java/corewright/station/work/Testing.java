@@ -170,7 +170,8 @@ public final class Testing {
         : Optional.empty();
   }
 
-  private static Source source(BenchInstruments instruments) {
+  /** What the record says where it comes from; asks the instruments who they are. */
+  static Source source(BenchInstruments instruments) {
     return instruments.all().stream().anyMatch(i -> Identities.isEmulated(i.identity()))
         ? Source.EMULATED
         : Source.BENCH;

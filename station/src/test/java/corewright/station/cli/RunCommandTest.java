@@ -76,6 +76,41 @@ class RunCommandTest extends Commands {
         "given back to its front panel");
     String reason = ran.at("/run/reasons/0").asText();
     assertTrue(reason.matches("The supply feed keyed fell to 8\\.[34].*"), reason);
+    isPlayedBackWithoutTheBench(wire);
+  }
+
+  /** The emulated bench is closed by then, and the record stays as it is. */
+  private void isPlayedBackWithoutTheBench(Path wire) throws Exception {
+    JsonNode same = playedBack(wire, "ref48-steady", 0);
+    assertEquals("COMPLETED", same.path("end").asText(), same.toString());
+    assertTrue(same.path("same").asBoolean(), same.toString());
+    List<String> lines = Files.readAllLines(wire);
+    Path half = folder.resolve("half.wire"); // as a program leaves it that is killed
+    Files.write(half, lines.subList(0, lines.size() / 2));
+    JsonNode torn = playedBack(half, "ref48-steady", ExitCodes.REFUSED);
+    assertTrue(torn.path("astray").asBoolean() && torn.path("left").asInt() == 0, "" + torn);
+    assertTrue(torn.path("saw").asText().contains("the log ends here"), "" + torn);
+    assertEquals(0, run("show", "U-00001", "--json", "--shop=" + folder.resolve("shop")));
+    assertEquals(1, new ObjectMapper().readTree(out.toString()).path("runs").size());
+  }
+
+  private JsonNode playedBack(Path wire, String profile, int code) throws Exception {
+    String home = System.getProperty("corewright.home");
+    System.setProperty("corewright.home", folder.resolve("home").toString());
+    try {
+      int left =
+          run(
+              "playback",
+              wire.toString(),
+              "--bench=" + folder.resolve("bench.json"),
+              "--profile=" + profile,
+              "--out=" + folder.resolve("played-" + wire.getFileName()),
+              "--json");
+      assertEquals(code, left, err.toString());
+    } finally {
+      System.setProperty("corewright.home", home);
+    }
+    return new ObjectMapper().readTree(out.toString());
   }
 
   /**

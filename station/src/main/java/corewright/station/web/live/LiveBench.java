@@ -226,7 +226,7 @@ public final class LiveBench {
   }
 
   private void drive(LiveRun on, Workshop shop) {
-    try (KeptWire wire = KeptWire.begin(on.start().wireLog(), shop.folders(), clock)) {
+    try (KeptWire wire = KeptWire.begin(on.start().wireLog(), shop.folders(), clock, on::wire)) {
       RunRecord record = run(on, shop, wire);
       wire.keepFor(record).ifPresent(on::wire);
       on.concluded(shop.conclude(record, on.start().driver()));
@@ -293,7 +293,7 @@ public final class LiveBench {
     RunBegun first = open.get(0);
     before = Plate.left("The program died in a run of " + first.tag() + ".");
     String family = shop.ledger().dossier(first.tag()).core().family();
-    try (KeptWire wire = KeptWire.begin(false, shop.folders(), clock);
+    try (KeptWire wire = KeptWire.none(shop.folders(), clock);
         Bench.Opened opened =
             bench.open(new Bench.Unit(first.tag(), family, false), new LeftToAll(left), wire)) {
       settle(opened, shop);

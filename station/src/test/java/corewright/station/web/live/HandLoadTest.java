@@ -34,7 +34,7 @@ class HandLoadTest {
     Clock clock = Clock.system();
     Setup setup = Setup.of(UnitParameters.healthy("sd48"), 1).over(LineKind.LOOPBACK);
     try (EmulatedBench emulated = EmulatedBench.open(setup);
-        KeptWire wire = KeptWire.begin(false, Folders.at(folder), clock)) {
+        KeptWire wire = KeptWire.none(Folders.at(folder), clock)) {
       RealBench real = new RealBench(described(emulated), clock);
       LiveBench bench = new LiveBench(real, "/did/", () -> null, clock);
       Profile profile = Catalogue.ofHome().profile("sd48-full");
