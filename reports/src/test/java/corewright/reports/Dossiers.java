@@ -4,6 +4,7 @@ import corewright.bench.record.Core;
 import corewright.bench.record.Decision;
 import corewright.bench.record.Disposition;
 import corewright.bench.record.Dossier;
+import corewright.bench.record.Past;
 import corewright.bench.record.RunRecord;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,8 @@ public final class Dossiers {
         Optional.of(Samples.identification()),
         runs,
         Optional.of(decision),
-        rebuild);
+        rebuild,
+        new Past(rebuild.isEmpty() ? 0 : 1, List.of()));
   }
 
   public static Decision rebuild() {

@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param visit counted from 1
  * @param runs in the order they were made; the last is the one the document speaks of
  * @param rebuild what was done to it, each a line; empty if it was not rebuilt
+ * @param past what is not of this visit alone
  */
 public record Dossier(
     Core core,
@@ -17,7 +18,20 @@ public record Dossier(
     Optional<Identification> identification,
     List<RunRecord> runs,
     Optional<Decision> decision,
-    List<String> rebuild) {
+    List<String> rebuild,
+    Past past) {
+
+  /** One of which nothing is known from before. */
+  public Dossier(
+      Core core,
+      int visit,
+      List<CueAnswer> answers,
+      Optional<Identification> identification,
+      List<RunRecord> runs,
+      Optional<Decision> decision,
+      List<String> rebuild) {
+    this(core, visit, answers, identification, runs, decision, rebuild, Past.NONE);
+  }
 
   public Dossier {
     answers = List.copyOf(answers);

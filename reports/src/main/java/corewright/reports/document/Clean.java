@@ -1,5 +1,6 @@
 package corewright.reports.document;
 
+import corewright.bench.life.VehicleNumbers;
 import java.text.Normalizer;
 import java.util.function.IntPredicate;
 
@@ -23,7 +24,7 @@ final class Clean {
    * @param most code points that have room; a longer text ends in an ellipsis
    */
   String text(String typed, int most) {
-    String foreign = composed(typed);
+    String foreign = composed(VehicleNumbers.without(typed));
     StringBuilder clean = new StringBuilder();
     int used = 0;
     for (int at = 0; at < foreign.length() && used < most; used++) {

@@ -34,6 +34,7 @@ final class DecisionPart {
         .ifPresentOrElse(
             id -> identified(column, id),
             () -> column.appendChild(m.tag("p", page.say("build.none"))));
+    new PastPart(page).into(column, dossier);
     return column;
   }
 

@@ -27,6 +27,7 @@ final class HeadPart {
    */
   Element head(String kind, Dossier dossier) {
     Shop shop = page.shop();
+    OwnName.require(shop, dossier);
     String title = page.say(page.specimen() ? kind + ".specimen" : kind);
     String status =
         page.source()

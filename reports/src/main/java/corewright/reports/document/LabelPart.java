@@ -52,6 +52,7 @@ final class LabelPart {
    * @param left the run that proves that it may leave
    */
   Element unit(Dossier dossier, RunRecord left) {
+    OwnName.require(page.shop(), dossier);
     String tag = dossier.core().tag();
     String build =
         dossier.identification().map(Identification::variant).map(v -> " " + v).orElse("");

@@ -17,10 +17,10 @@ final class RebuildPart {
   }
 
   Element columns(Dossier dossier, RunRecord left) {
-    return m.tag("div.cols", judgedAt(left), replaced(dossier.rebuild()), covered());
+    return m.tag("div.cols", judgedAt(dossier, left), replaced(dossier.rebuild()), covered());
   }
 
-  private Element judgedAt(RunRecord left) {
+  private Element judgedAt(Dossier dossier, RunRecord left) {
     Element column = m.tag("div.r1", m.tag("h3", page.say("judged-at")));
     page.profile()
         .ifPresent(
@@ -34,6 +34,7 @@ final class RebuildPart {
                             page.number(profile.temperatureTolerance_K(), 0),
                             left.number(),
                             left.judgement().verdict().map(page::word).orElse("–")))));
+    new PastPart(page).into(column, dossier);
     return column;
   }
 

@@ -1,5 +1,6 @@
 package corewright.reports.document;
 
+import corewright.bench.life.Never;
 import corewright.bench.record.Decision;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.EquipmentUsed;
@@ -54,8 +55,9 @@ final class Supported {
             .orElseThrow(
                 () ->
                     new Refusal(
-                        "The last run of unit " + tag + " is not a test before shipping",
-                        "Run its ship profile"));
+                        Never.LEAVE_UNTESTED.said(
+                            "The last run of unit " + tag + " is not a test before shipping"),
+                        Never.LEAVE_UNTESTED.remedy()));
     if (last.judgement().verdict().filter(v -> v == Verdict.PASS).isEmpty()) {
       throw new Refusal(
           "The last test before shipping of unit "
@@ -97,11 +99,12 @@ final class Supported {
     Optional<Verdict> verdict = run.judgement().verdict();
     if (verdict.isEmpty() || verdict.get() == Verdict.VOID || verdict.get() == Verdict.INCOMPLETE) {
       throw new Refusal(
-          "The last run of unit "
-              + tag
-              + " came to "
-              + verdict.map(Enum::name).orElse("no verdict"),
-          "Nothing can be certified from it: test it again");
+          Never.PROVE_BY_VOID.said(
+              "The last run of unit "
+                  + tag
+                  + " came to "
+                  + verdict.map(Enum::name).orElse("no verdict")),
+          Never.PROVE_BY_VOID.remedy());
     }
     return inDate(run, zone);
   }
@@ -112,11 +115,12 @@ final class Supported {
       Matcher due = DUE.matcher(used.calibration());
       if (due.find() && LocalDate.parse(due.group(1)).isBefore(tested)) {
         throw new Refusal(
-            "The calibration of the "
-                + used.role()
-                + " was overdue when the unit was tested: due "
-                + due.group(1),
-            "Calibrate it, and test the unit again");
+            Never.CERTIFY_OVERDUE.said(
+                "The calibration of the "
+                    + used.role()
+                    + " was overdue when the unit was tested: due "
+                    + due.group(1)),
+            Never.CERTIFY_OVERDUE.remedy());
       }
     }
     return run;

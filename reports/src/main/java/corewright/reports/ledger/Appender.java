@@ -19,6 +19,9 @@ final class Appender {
       throw unknown(known);
     }
     Rights.require(handle, who, kind);
+    if (kind != EventKind.RUN_BEGUN && kind != EventKind.RUN_ENDED) { // a run is always closed
+      Unsaid.refuse(body, known + ", " + kind.id());
+    }
     Event event = events.append(handle, who, kind, known, body);
     Views.apply(handle, event);
     return event;

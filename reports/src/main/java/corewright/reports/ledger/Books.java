@@ -67,6 +67,8 @@ public final class Books {
           for (Entry entry : entries) {
             if (!known.containsKey(entry.key())) {
               String tag = UnitRecord.freeTag(handle);
+              Unsaid.refuse(
+                  Json.tree(entry), entry.file() + ", line " + entry.line()); // says where it is
               appender.append(handle, who, EventKind.BROUGHT, tag, body(handle, entry, tag));
               tags.add(tag);
             }

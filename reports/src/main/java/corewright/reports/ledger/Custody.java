@@ -21,26 +21,33 @@ public final class Custody {
    * spreadsheet runs, as JSON and as HDF5.
    *
    * @param customer name of a customer whose units alone are wanted; empty: everything
+   * @param vehicles whether what looks like the number of a vehicle goes out too
    * @param who does it; that it was done is an event
+   * @return what was left out, a line for each place
    * @throws LedgerFault if there is no such customer, or if who may not: the whole shop is the
-   *     owner's
+   *     owner's, and so are the numbers of vehicles
    */
-  public void export(Path folder, Optional<String> customer, String who) {
+  public List<String> export(Path folder, Optional<String> customer, boolean vehicles, String who) {
     database.write(
         handle -> {
           if (customer.isEmpty()) {
             Accounts.requireOwner(handle, who, "export the whole shop");
           }
+          if (vehicles) {
+            Accounts.requireOwner(handle, who, "give out the numbers of vehicles");
+          }
           String of = customer.map(name -> Customers.known(handle, name)).orElse("everybody");
-          return appender.append(
-              handle, who, EventKind.EXPORTED, "EXPORT", Json.tree(Map.of("of", of)));
+          Map<String, String> said =
+              vehicles ? Map.of("of", of, "vehicles", "with their numbers") : Map.of("of", of);
+          return appender.append(handle, who, EventKind.EXPORTED, "EXPORT", Json.tree(said));
         });
-    database.read(
-        handle -> {
-          Export.write(
-              handle, folder, customer.map(name -> Customers.known(handle, name)).orElse(""));
-          return Optional.empty();
-        });
+    return database.read(
+        handle ->
+            Export.write(
+                handle,
+                folder,
+                customer.map(name -> Customers.known(handle, name)).orElse(""),
+                vehicles));
   }
 
   /**

@@ -7,6 +7,7 @@ import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Decision;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.Identification;
+import corewright.bench.record.Past;
 import corewright.bench.record.RunRecord;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -25,6 +26,8 @@ final class Dossiers {
   private final Map<String, RunRecord> runs = new LinkedHashMap<>();
   private Optional<Decision> decision = Optional.empty();
   private final List<String> rebuild = new ArrayList<>();
+  private final List<Past.Relabelled> relabelled = new ArrayList<>();
+  private int opened;
 
   private Dossiers(Handle handle) {
     this.handle = handle;
@@ -78,7 +81,8 @@ final class Dossiers {
                 identification,
                 List.copyOf(runs.values()),
                 decision,
-                rebuild));
+                rebuild,
+                new Past(opened, relabelled)));
   }
 
   private void add(Event event) {
@@ -93,7 +97,12 @@ final class Dossiers {
         runs.put(run.id(), run);
       }
       case DECIDED -> decision = Optional.of(Json.record(body, Decision.class));
-      case REBUILT -> body.get("lines").forEach(line -> rebuild.add(line.asText()));
+      case REBUILT -> {
+        opened++;
+        body.get("lines").forEach(line -> rebuild.add(line.asText()));
+      }
+      case OPENED -> opened++;
+      case RELABELLED -> relabel(event, body);
       case WORKED -> {
         body.get("did").forEach(line -> rebuild.add(line.asText()));
         body.get("fitted").forEach(part -> rebuild.add(fitted(part)));
@@ -125,6 +134,12 @@ final class Dossiers {
     runs.clear();
     decision = Optional.empty();
     rebuild.clear();
+  }
+
+  private void relabel(Event event, JsonNode body) {
+    Relabelling to = Json.record(body, Relabelling.class);
+    core = core.map(to::on);
+    relabelled.add(to.told(event));
   }
 
   private void answer(JsonNode node) {

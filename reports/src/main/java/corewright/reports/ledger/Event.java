@@ -35,6 +35,11 @@ record Event(
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSSSSS'Z'", Locale.ROOT)
           .withZone(ZoneOffset.UTC);
 
+  /** The same with another text in its place; its hash is still that of the whole one. */
+  Event saying(String other) {
+    return new Event(chain, sequence, at, who, kind, tag, other, previous, hash, keyId, signature);
+  }
+
   /** An instant as events carry it: of one width, so that text sorts as time does. */
   static String time(Instant instant) {
     return TIME.format(instant);

@@ -20,6 +20,7 @@ enum EventKind {
   REBUILT("rebuilt"),
   DOCUMENTED("documented"),
   AMENDED("amended"),
+  RELABELLED("relabelled"),
   QUARANTINED("quarantined", Act.QUARANTINE),
   FREED("freed", Act.FREE),
   MADE_SAFE("made safe", Act.MAKE_SAFE),

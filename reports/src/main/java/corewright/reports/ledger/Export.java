@@ -47,20 +47,24 @@ final class Export {
   private final Handle handle;
   private final Path folder;
   private final String customer;
+  private final LeftOut leftOut;
 
-  private Export(Handle handle, Path folder, String customer) {
+  private Export(Handle handle, Path folder, String customer, LeftOut leftOut) {
     this.handle = handle;
     this.folder = folder;
     this.customer = customer;
+    this.leftOut = leftOut;
   }
 
   /**
    * Writes the files into an existing folder.
    *
    * @param customer code of a customer; empty: everything
+   * @param vehicles whether what looks like the number of a vehicle goes out too
+   * @return what was left out, a line for each place
    */
-  static void write(Handle handle, Path folder, String customer) {
-    Export export = new Export(handle, folder, customer);
+  static List<String> write(Handle handle, Path folder, String customer, boolean vehicles) {
+    Export export = new Export(handle, folder, customer, new LeftOut(vehicles));
     try {
       for (Map.Entry<String, String> table : OF_A_VISIT.entrySet()) {
         export.table(
@@ -81,6 +85,7 @@ final class Export {
         }
       }
       export.events();
+      return export.leftOut.lines();
     } catch (IOException refused) {
       throw new UncheckedIOException("cannot write into " + folder, refused);
     }
@@ -95,7 +100,7 @@ final class Export {
       }
       query
           .map((row, context) -> Column.cells(columns, row))
-          .useStream(rows -> rows.forEach(cells -> write(to, cells)));
+          .useStream(rows -> rows.forEach(cells -> write(to, leftOut.of(name, cells))));
     }
   }
 
@@ -114,9 +119,10 @@ final class Export {
                   all.filter(taken -> isTheirs(taken.event, theirs))
                       .forEach(
                           taken -> {
-                            write(lines, json(taken.event));
-                            write(csv, taken.cells);
-                            write(hdf, taken.cells);
+                            List<@Nullable Object> cells = leftOut.of("event", taken.cells);
+                            write(lines, json(leftOut.of(taken.event)));
+                            write(csv, cells);
+                            write(hdf, cells);
                           }));
     }
   }

@@ -1,5 +1,6 @@
 package corewright.reports.ledger;
 
+import corewright.bench.life.Never;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.sql.SQLException;
@@ -12,7 +13,17 @@ final class Faults {
   /** How a ledger refuses that was moved; the place follows. */
   static final String MOVED = "this ledger has moved to ";
 
+  /** How the tables themselves refuse to change or drop what was written. */
+  private static final String NEVER = " are never ";
+
   private Faults() {}
+
+  private static LedgerFault never(String doing, String message, Exception e) {
+    return new LedgerFault(
+        Never.REMOVE_A_RESULT.said("Cannot " + doing + ": " + message),
+        Never.REMOVE_A_RESULT.remedy(),
+        e);
+  }
 
   /**
    * @param doing what was being done, as {@code write to the ledger}
@@ -21,10 +32,12 @@ final class Faults {
     for (Throwable cause = e; cause != null; cause = cause.getCause()) {
       if (cause instanceof SQLiteException sqlite) {
         String message = String.valueOf(sqlite.getMessage());
-        return new LedgerFault(
-            "Cannot " + doing + ": " + message,
-            message.contains(MOVED) ? "Open the ledger there" : remedy(sqlite.getResultCode()),
-            e);
+        return message.contains(NEVER)
+            ? never(doing, message, e)
+            : new LedgerFault(
+                "Cannot " + doing + ": " + message,
+                message.contains(MOVED) ? "Open the ledger there" : remedy(sqlite.getResultCode()),
+                e);
       }
       if (cause instanceof FileSystemException file) {
         return new LedgerFault("Cannot " + doing + ": " + file.getMessage(), remedy(file), e);
@@ -33,6 +46,10 @@ final class Faults {
         return fault; // it says better what was wrong
       }
       if (cause instanceof SQLException sql) {
+        String message = String.valueOf(sql.getMessage());
+        if (message.contains(NEVER)) {
+          return never(doing, message, e);
+        }
         return new LedgerFault("Cannot " + doing + ": " + sql.getMessage(), remedy(sql), e);
       }
     }

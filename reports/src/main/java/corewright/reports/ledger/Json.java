@@ -1,5 +1,6 @@
 package corewright.reports.ledger;
 
+import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.core.JsonFactory;
@@ -13,6 +14,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import corewright.bench.record.Dossier;
 import corewright.measures.Reading;
 import java.util.Map;
 import java.util.TreeMap;
@@ -29,10 +31,15 @@ public final class Json {
           .addModule(new JavaTimeModule())
           .addModule(JsonWords.module())
           .addMixIn(Reading.class, EitherReading.class)
+          .addMixIn(Dossier.class, OneVisit.class)
           .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
           .build();
 
   private Json() {}
+
+  /** A certificate's record is of its visit: what came to be known since changes no code. */
+  @JsonIgnoreProperties("past")
+  private interface OneVisit {}
 
   /** What Jackson must know about {@link Reading}: the two cases are told apart by their fields. */
   @JsonTypeInfo(use = JsonTypeInfo.Id.DEDUCTION)

@@ -1,12 +1,15 @@
 package corewright.reports.ledger;
 
+import corewright.bench.life.Act;
 import corewright.bench.life.Life;
+import corewright.bench.life.Never;
 import corewright.bench.life.Stage;
 import corewright.bench.record.Dossier;
 import corewright.profiles.Grade;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
 /**
@@ -95,7 +98,10 @@ public final class Lives {
         handle -> {
           Life life = standing(handle, known).life();
           if (life.after(step.act()).isEmpty()) {
-            throw new LedgerFault(known + ": " + life.refusal(step.act()), "Nothing was changed");
+            String refusal = known + ": " + life.refusal(step.act());
+            throw new LedgerFault(
+                step.act() == Act.SEAL ? Never.LEAVE_UNTESTED.said(refusal) : refusal,
+                "Nothing was changed");
           }
           if (who.isBlank()) {
             throw new LedgerFault(known + ": nobody answers for this step", "Say who does it");
@@ -136,6 +142,55 @@ public final class Lives {
           }
           return appender.append(
               handle, who, EventKind.PROMISED, known, Json.tree(Map.of("until", until.toString())));
+        });
+  }
+
+  /**
+   * Says that a unit's serial or label is another one than was written down. Both stay readable.
+   *
+   * @param serial as it stands now; empty: as it was
+   * @param label as it stands now; empty: as it was
+   * @param reason why, in a sentence that is printed
+   * @throws LedgerFault if nothing changes, or if nobody says why
+   */
+  public void relabel(String tag, String serial, String label, String reason, String who) {
+    String known = Tags.read(tag);
+    database.write(
+        handle -> {
+          Dossier now =
+              Dossiers.tell(handle, known, Integer.MAX_VALUE)
+                  .orElseThrow(() -> Appender.unknown(known));
+          Relabelling to =
+              new Relabelling(
+                  now.core().serial(),
+                  now.core().label(),
+                  serial.isBlank() ? now.core().serial() : serial.strip(),
+                  label.isBlank() ? now.core().label() : label.strip(),
+                  reason.strip());
+          if (to.reason().isEmpty() || to.on(now.core()).equals(now.core())) {
+            throw new LedgerFault(
+                Never.SWAP_A_SERIAL.said(
+                    known
+                        + (to.reason().isEmpty()
+                            ? ": nobody said why its label is another one"
+                            : " is called that already")),
+                "Say what stands on it now, and why it was written down otherwise");
+          }
+          return appender.append(handle, who, EventKind.RELABELLED, known, Json.tree(to));
+        });
+  }
+
+  /**
+   * Refuses to let another unit leave in the place of one.
+   *
+   * @param serial as it was read on the unit that leaves; empty: nobody looked
+   */
+  public void mustBe(String tag, String serial) {
+    String known = Tags.read(tag);
+    database.read(
+        handle -> {
+          Relabelling.refuseOther(handle, known, serial, "what would leave reads");
+          return Optional.empty();
         });
   }
 

@@ -1,6 +1,7 @@
 package corewright.reports.ledger;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import corewright.bench.life.Never;
 import corewright.bench.record.RunRecord;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,8 +64,9 @@ final class Runs {
       }
       if (Json.read(other).get("id").asText().equals(run.id())) {
         throw new LedgerFault(
-            "Run " + run.id() + " was closed before, with other results",
-            "A run is never changed; make a new one");
+            Never.CHANGE_A_CLOSED_RUN.said(
+                "Run " + run.id() + " was closed before, with other results"),
+            Never.CHANGE_A_CLOSED_RUN.remedy());
       }
     }
     return false;

@@ -1,6 +1,7 @@
 package corewright.reports.ledger;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import corewright.bench.life.Never;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -42,14 +43,17 @@ public final class SignOffs {
           for (SignOff before : all(handle)) {
             if (before.what().equals(what) && before.revision() >= revision) {
               throw new LedgerFault(
-                  "Revision "
-                      + before.revision()
-                      + " of "
-                      + what
-                      + " is signed, by "
-                      + before.who()
-                      + (before.sha256().equals(sha256) ? "" : ", and its text was another one"),
-                  "A change of limits counts the revision in the file up");
+                  Never.CHANGE_A_LIMIT_UNSIGNED.said(
+                      "Revision "
+                          + before.revision()
+                          + " of "
+                          + what
+                          + " is signed, by "
+                          + before.who()
+                          + (before.sha256().equals(sha256)
+                              ? ""
+                              : ", and its text was another one")),
+                  Never.CHANGE_A_LIMIT_UNSIGNED.remedy());
             }
           }
           return appender.append(

@@ -1,5 +1,6 @@
 package corewright.reports.ledger;
 
+import corewright.bench.life.Never;
 import java.util.HashMap;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;
@@ -101,8 +102,8 @@ final class StepChecks {
         .ifPresent(
             used -> {
               throw fault(
-                  "Seal " + sealing.number() + " was used on " + used,
-                  "A number is used once; take the next seal");
+                  Never.SEAL_TWICE.said("Seal " + sealing.number() + " was used on " + used),
+                  Never.SEAL_TWICE.remedy());
             });
   }
 

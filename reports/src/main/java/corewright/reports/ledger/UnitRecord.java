@@ -42,12 +42,14 @@ public abstract sealed class UnitRecord permits Ledger {
    * Receives a core under its tag. A tag that is known already begins its next visit.
    *
    * @return the visit, counted from 1
-   * @throws LedgerFault if the tag is none, see {@link Tags#read}
+   * @throws LedgerFault if the tag is none, see {@link Tags#read}, or if it is that of a unit which
+   *     is known by another serial
    */
   public int receive(Core core) {
     String tag = Tags.read(core.tag());
     return database.write(
         handle -> {
+          Relabelling.refuseOther(handle, tag, core.serial(), "came back as");
           ObjectNode body = (ObjectNode) Json.tree(core);
           body.put("tag", tag);
           body.put("customer", Customers.code(handle, core.customer()));

@@ -97,6 +97,7 @@ final class Views {
               text(body, "path"),
               text(body, "sha256"),
               event.at());
+      case RELABELLED -> Json.record(body, Relabelling.class).apply(handle, event.tag());
       case ANSWERED, REBUILT, AMENDED -> {
         // read from the events of the unit only
       }
@@ -118,13 +119,7 @@ final class Views {
         key,
         text(core, "family"),
         text(core, "label"));
-    Serials.tails(key)
-        .forEach(
-            tail ->
-                handle.execute(
-                    "INSERT INTO serial_tail (tail, tag) VALUES (?, ?) ON CONFLICT DO NOTHING",
-                    tail,
-                    event.tag()));
+    Serials.keepTails(handle, key, event.tag());
     handle.execute(
         "INSERT INTO visit (tag, number, mode, customer, received, received_by)"
             + " VALUES (?, ?, ?, ?, ?, ?)",

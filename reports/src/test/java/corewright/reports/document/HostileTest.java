@@ -46,7 +46,7 @@ class HostileTest {
   @ParameterizedTest
   @MethodSource("texts")
   void noFieldBreaksThePage(String text) throws Exception {
-    Shop shop = new Shop(text, text, text, text, 12, text, java.util.Locale.UK, false);
+    Shop shop = new Shop("Ours " + text, text, text, text, 12, text, java.util.Locale.UK, false);
     Documents documents =
         new Documents(
             shop,
@@ -71,7 +71,7 @@ class HostileTest {
   @Test
   void noFieldBreaksAnyOtherPaper() throws Exception {
     String text = texts().get(0) + texts().get(1) + texts().get(2) + "W".repeat(10_000);
-    Shop shop = new Shop(text, text, text, text, 12, text, java.util.Locale.UK, false);
+    Shop shop = new Shop("Ours " + text, text, text, text, 12, text, java.util.Locale.UK, false);
     Documents documents = new Documents(shop, runs, Clock.fixed(Samples.MORNING, ZoneOffset.UTC));
     RunRecord left = runs.run("b", "U-00418Q", Waves.good(), Purpose.SHIP, Source.BENCH);
     RunRecord back = runs.run("c", "U-00418Q", Waves.weak(), Purpose.CLAIM, Source.BENCH);

@@ -57,11 +57,12 @@ class WarrantyReportTest {
         "Unit U-00418Q was not rebuilt on this visit. Write down what was done to it first",
         refused(List.of(arrived), List.of()));
     assertEquals(
-        "The last run of unit U-00418Q is not a test before shipping. Run its ship profile",
+        "The last run of unit U-00418Q is not a test before shipping [final-test]. Run its ship"
+            + " profile after it was closed",
         refused(List.of(arrived), DONE));
     assertEquals(
-        "The last test before shipping of unit U-00418Q came to FAIL:"
-            + " Output fell to 43.6 ± 0.3 V at 2.00 A; the limit is 46.5 V. Only a PASS leaves with a warranty",
+        "The last test before shipping of unit U-00418Q came to FAIL: Output fell to 43.6 ± 0.3 V"
+            + " at 2.00 A; the limit is 46.5 V. Only a PASS leaves with a warranty",
         refused(List.of(arrived, failed), DONE));
   }
 

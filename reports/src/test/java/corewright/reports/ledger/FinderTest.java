@@ -186,7 +186,7 @@ class FinderTest {
   @Test
   void anExportHoldsEveryTableAndEventAndNoFormula() throws Exception {
     Path out = Files.createDirectory(folder.resolve("out"));
-    ledger.custody().export(out, Optional.empty(), "H. Oduya");
+    ledger.custody().export(out, Optional.empty(), false, "H. Oduya");
     assertEquals(ledger.verify().events(), Files.readAllLines(out.resolve("events.jsonl")).size());
     List<String> units = Files.readAllLines(out.resolve("unit.csv"));
     assertEquals("tag,serial,serial_key,family,label,variant,visits", units.get(0));
@@ -233,7 +233,7 @@ class FinderTest {
     ledger.receive(Samples.coreOf("Dray Marine", Tags.of(1), "0698-1"));
     ledger.receive(Samples.coreOf("Dray Marine", Tags.of(5), "0698-5"));
     Path out = Files.createDirectory(folder.resolve("out"));
-    ledger.custody().export(out, Optional.of("Dray Marine"), "H. Oduya");
+    ledger.custody().export(out, Optional.of("Dray Marine"), false, "H. Oduya");
     List<String> events = Files.readAllLines(out.resolve("events.jsonl"));
     assertEquals(2, events.size(), events.toString());
     assertTrue(events.stream().allMatch(e -> e.contains("\"kind\":\"received\"")));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.record.CueAnswer;
 import corewright.bench.record.Dossier;
+import corewright.bench.record.Past;
 import corewright.bench.record.RunRecord;
 import corewright.reports.Samples;
 import java.nio.file.Path;
@@ -69,7 +70,8 @@ class LedgerTest {
             Optional.of(Samples.identification()),
             List.of(run),
             Optional.of(Samples.pending()),
-            List.of("Output capacitors, all eight", "Seal 8120 fitted"));
+            List.of("Output capacitors, all eight", "Seal 8120 fitted"),
+            new Past(1, List.of()));
     assertEquals(expected, ledger.dossier(tag));
     assertTrue(ledger.verify().whole(), ledger.verify().broken().toString());
     assertEquals(8, ledger.verify().events());
@@ -114,7 +116,8 @@ class LedgerTest {
     RunRecord other = Samples.rejudged(Samples.run("a", tag));
     LedgerFault fault = assertThrows(LedgerFault.class, () -> ledger.runEnded(other));
     assertEquals(
-        "Run a was closed before, with other results. A run is never changed; make a new one",
+        "Run a was closed before, with other results [closed-run-stays]. A run is never changed;"
+            + " make a new one, or 'amend' the old one",
         fault.getMessage());
     assertThrows(LedgerFault.class, () -> ledger.runBegun(begun("a", tag)));
   }

@@ -120,8 +120,8 @@ class RightsTest {
         who -> ledger.answers(TAG, List.of(new CueAnswer("bosses", "6", who, Samples.MORNING))));
     deeds.put(
         "one customer's export",
-        who -> ledger.custody().export(folder, Optional.of("Orrel Plant Hire"), who));
-    deeds.put("whole export", who -> ledger.custody().export(folder, Optional.empty(), who));
+        who -> ledger.custody().export(folder, Optional.of("Orrel Plant Hire"), false, who));
+    deeds.put("whole export", who -> ledger.custody().export(folder, Optional.empty(), false, who));
     deeds.put(
         "old books",
         who ->

@@ -40,7 +40,7 @@ class TableFormsTest {
       ledger.runEnded(Samples.run("a", Tags.of(1)));
       ledger.runBegun(Samples.begun("b", Tags.of(2)));
       new Raw(kept.url(folder)).execute("UPDATE finding SET u = NULL");
-      ledger.custody().export(folder, Optional.empty(), "x");
+      ledger.custody().export(folder, Optional.empty(), false, "x");
     }
     asJson();
     asHdf5();

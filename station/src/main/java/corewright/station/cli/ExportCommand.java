@@ -23,7 +23,9 @@ import picocli.CommandLine.Spec;
       "Writes everything into a new folder: each table, and every event with its signature, as CSV"
           + " that no spreadsheet runs, as JSON and as HDF5; captures as HDF5; and the hash of each"
           + " file.",
-      "With --customer, the visits for that customer and nothing of anybody else."
+      "With --customer, the visits for that customer and nothing of anybody else.",
+      "What looks like the number of a vehicle (17 characters, ISO 3779) is left out, in tables,"
+          + " events and texts that were attached; LEFT-OUT says where."
     },
     footer = {
       "",
@@ -41,6 +43,11 @@ final class ExportCommand implements Callable<Integer> {
   @Option(names = "--customer", paramLabel = "NAME", description = "Name or code.")
   private @Nullable String customer;
 
+  @Option(
+      names = "--with-vehicles",
+      description = "Also what looks like the number of a vehicle; the owner's, and written down.")
+  private boolean vehicles;
+
   @Override
   public Integer call() {
     PrintWriter to = spec.commandLine().getOut();
@@ -51,6 +58,7 @@ final class ExportCommand implements Callable<Integer> {
               .write(
                   NewFolder.of(Optional.ofNullable(out), "export"),
                   Optional.ofNullable(customer),
+                  vehicles,
                   step.by);
       if (step.json) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
@@ -58,11 +66,20 @@ final class ExportCommand implements Callable<Integer> {
         json.put("files", made.files());
         made.heads().forEach(head -> json.withArray("heads").add(head.toString()));
         made.missing().forEach(json.putArray("missing")::add);
+        made.leftOut().forEach(json.putArray("leftOut")::add);
         to.println(RecordJson.text(json));
       } else {
         to.println(made.files() + " files in " + made.folder());
         to.println("Check them with 'sha256sum -c " + Exporting.HASHES + "' in that folder.");
         made.heads().forEach(head -> to.println("Record up to " + head.printed()));
+        if (!made.leftOut().isEmpty()) {
+          to.println(
+              "Numbers of vehicles were left out in "
+                  + made.leftOut().size()
+                  + " places; "
+                  + Exporting.LEFT_OUT
+                  + " names them.");
+        }
         made.missing().forEach(lost -> to.println("MISSING on the disk: " + lost));
       }
       return ExitCodes.DONE;

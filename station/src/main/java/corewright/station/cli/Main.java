@@ -59,6 +59,7 @@ public final class Main implements Runnable {
           PromiseCommand.class,
           QuoteCommand.class,
           ReceiveCommand.class,
+          RelabelCommand.class,
           ReleaseCommand.class,
           RestoreCommand.class,
           RunCommand.class,

@@ -39,12 +39,20 @@ final class ReleaseCommand implements Callable<Integer> {
   @Option(names = "--tracking", paramLabel = "NUMBER", description = "Number of the parcel.")
   private String tracking = "";
 
+  @Option(
+      names = "--serial",
+      paramLabel = "TEXT",
+      description = "As it stands on the unit that leaves; another unit's is refused.")
+  private String serial = "";
+
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     try (Workshop workshop = step.open()) {
       Releasing.Released released =
-          workshop.releasing().release(new Releasing.Request(tag, carrier, tracking, step.by));
+          workshop
+              .releasing()
+              .release(new Releasing.Request(tag, carrier, tracking, serial, step.by));
       if (step.json) {
         ObjectNode json = StepOptions.json(released.standing());
         json.put("warrantyFrom", released.shipping().warrantyFrom());

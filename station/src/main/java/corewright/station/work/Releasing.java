@@ -31,8 +31,9 @@ public final class Releasing {
    *
    * @param carrier who takes it; {@code counter} where it is handed over
    * @param tracking number of the parcel; may be empty
+   * @param serial as it was read on the unit that leaves; empty: nobody looked
    */
-  public record Request(String tag, String carrier, String tracking, String who) {}
+  public record Request(String tag, String carrier, String tracking, String serial, String who) {}
 
   /**
    * What left.
@@ -44,13 +45,15 @@ public final class Releasing {
   /**
    * Releases a unit.
    *
-   * @throws corewright.reports.ledger.LedgerFault if its stage does not allow it
+   * @throws corewright.reports.ledger.LedgerFault if its stage does not allow it, or if it is
+   *     another unit
    * @throws corewright.reports.document.Refusal if a rebuilt unit's record does not support a
    *     warranty
    */
   public Released release(Request request) {
     Standing now = ledger.lives().standing(request.tag());
     String tag = now.tag();
+    ledger.lives().mustBe(tag, request.serial());
     Dossier dossier = ledger.dossier(tag);
     boolean covered = covers(dossier, now.life());
     Optional<Path> report =
@@ -58,7 +61,8 @@ public final class Releasing {
             ? Optional.of(publishing.write(Paperwork.WARRANTY_REPORT, tag, request.who()))
             : Optional.empty();
     if (now.life().stage() != Stage.PACKED) {
-      ledger.lives().take(tag, new Step.Plain(Act.PACK, ""), request.who());
+      String read = request.serial().isBlank() ? "" : "serial read: " + request.serial().strip();
+      ledger.lives().take(tag, new Step.Plain(Act.PACK, read), request.who());
     }
     Step.Shipping shipping =
         covered

@@ -1,5 +1,6 @@
 package corewright.station.work;
 
+import corewright.bench.life.Never;
 import corewright.bench.record.Dossier;
 import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
@@ -107,7 +108,12 @@ public final class SignedLimits {
         .ifPresent(
             d -> {
               throw new Refused(
-                  "Revision " + d.revision() + " of " + what + " was delivered with another text",
+                  Never.CHANGE_A_LIMIT_UNSIGNED.said(
+                      "Revision "
+                          + d.revision()
+                          + " of "
+                          + what
+                          + " was delivered with another text"),
                   "Count the revision in the file up, above " + d.revision() + ", and sign that.");
             });
     ledger.signOffs().sign(what, now.revision(), now.sha256(), who);
@@ -175,10 +181,11 @@ public final class SignedLimits {
         .ifPresent(
             names -> {
               throw new Refused(
-                  "Nobody has signed the limits that unit "
-                      + dossier.core().tag()
-                      + " was held against: "
-                      + String.join(", ", names),
+                  Never.CHANGE_A_LIMIT_UNSIGNED.said(
+                      "Nobody has signed the limits that unit "
+                          + dossier.core().tag()
+                          + " was held against: "
+                          + String.join(", ", names)),
                   "Owner or inspector sign them on House rules or with 'sign'; if the file has"
                       + " changed since, test the unit again.");
             });

@@ -57,8 +57,7 @@ class GetOutTest {
     assertEquals(made.get("files").asInt(), lines.size());
     for (String line : lines) {
       byte[] bytes = Files.readAllBytes(out.resolve(line.substring(66)));
-      byte[] hash = MessageDigest.getInstance("SHA-256").digest(bytes);
-      assertEquals(line.substring(0, 64), HexFormat.of().formatHex(hash), line);
+      assertEquals(line.substring(0, 64), hash(bytes), line);
     }
     assertTrue(lines.stream().anyMatch(l -> l.contains("  captures/")), lines.toString());
     assertTrue(lines.stream().anyMatch(l -> l.contains("  files/")), lines.toString());
@@ -73,6 +72,27 @@ class GetOutTest {
     assertEquals( // sha256sum of the seven bytes
         "files/2cea274d0bedc39ec4ab6ba9e59ec889e3ed6fb56a1cf088a64d9b383378dc97",
         left.at("/files/0").asText());
+  }
+
+  /** What somebody attached goes through the same sieve, and both say so. */
+  @Test
+  void anExportLeavesOutVehiclesAlsoInAttachedTextAndNamesWhere() throws Exception {
+    String vehicle = "1M8GDM9AXKP042788"; // by which check digits are taught
+    Path log = Files.writeString(folder.resolve("log.csv"), "no. " + vehicle + "\nt;V\n0;12\n");
+    json("attach", tag, log.toString());
+    String file = "files/" + hash(Files.readAllBytes(log));
+    Path out = folder.resolve("out");
+    JsonNode made = json("export", "--out", out.toString());
+    assertEquals(1, made.get("leftOut").size(), made.toString());
+    assertTrue(Files.readString(out.resolve(file)).startsWith("no. (vehicle number left out)\nt;"));
+    String said = Files.readString(out.resolve(Exporting.LEFT_OUT));
+    assertTrue(said.contains("[vehicle-left-out]") && said.contains(file), said);
+    json("export", "--out", out + "2", "--with-vehicles");
+    assertEquals(Files.readString(log), Files.readString(Path.of(out + "2", file)));
+  }
+
+  private static String hash(byte[] bytes) throws Exception {
+    return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
   }
 
   @Test

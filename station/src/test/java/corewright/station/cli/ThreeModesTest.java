@@ -28,7 +28,10 @@ class ThreeModesTest extends ShopCommands {
   void aBoughtCoreIsRebuiltToStockAndSoldFromIt() throws Exception {
     String tag = rebuilt("stock", "--customer=Core bank");
     inStock(tag);
-    assertEquals("shipped", json("release", tag, "--carrier=post").get("stage").asText());
+    refused("\\[serial-stays]", "release", tag, "--serial=R-87");
+    json("relabel", tag, "--serial=R-87", "--because=two digits were swapped");
+    assertEquals(
+        "shipped", json("release", tag, "--carrier=post", "--serial=R-87").get("stage").asText());
     assertTrue(json("board").at("/in stock").isEmpty(), "sold, and no longer in stock");
   }
 

@@ -51,6 +51,16 @@ public record Past(String when, String words, String who, String href, String he
       case "rebuilt" -> "Rebuilt: " + list(b.path("lines"));
       case "worked" -> worked(list(b.path("did")), fitted(b.path("fitted")));
       case "documented" -> "Paper written: " + text(b, "kind");
+      case "relabelled" ->
+          "Its label: serial "
+              + text(b, "serialWas")
+              + " is "
+              + text(b, "serial")
+              + ", label "
+              + text(b, "labelWas")
+              + " is "
+              + text(b, "label")
+              + said(b, "reason");
       case "amended" -> "Added to run " + text(b, "run") + said(b, "text");
       case "made safe" -> "Made safe, " + text(b, "residual_V") + " V left" + said(b, "note");
       case "held" -> "On hold" + said(b, "question");

@@ -177,7 +177,11 @@ public final class HandOver implements Place {
             .releasing()
             .release(
                 new Releasing.Request(
-                    tag, typed.or("carrier", "counter"), typed.of("tracking"), visitor.name()));
+                    tag,
+                    typed.or("carrier", "counter"),
+                    typed.of("tracking"),
+                    typed.of("serial"),
+                    visitor.name()));
     String until = released.shipping().warrantyUntil();
     pages.notice(
         context,
