@@ -76,6 +76,17 @@ final class VerdictTable {
                   Stream.of(List.of(said(s), InputCheck.STIFFER), badness(s))
                       .flatMap(List::stream)
                       .toList()),
+          row(
+              "V45",
+              Verdict.MARGINAL,
+              s -> !ranIntoTrouble(s) && Repeats.of(s).isPresent(),
+              s ->
+                  Stream.of(
+                          List.of(Repeats.of(s).orElseThrow(), Repeats.REMEDY),
+                          s.sentences(s.with(FAIL)),
+                          List.of(said(s)))
+                      .flatMap(List::stream)
+                      .toList()),
           row("V50", Verdict.FAIL, VerdictTable::failed, VerdictTable::badness),
           new Row("V60", Optional.empty(), s -> !s.loaded(), VerdictTable::atRest),
           row(
@@ -97,10 +108,11 @@ final class VerdictTable {
   }
 
   private static boolean failed(Saw s) {
-    return s.tripped(Trip.OUTPUT_UNDER)
-        || s.ended(Kind.TRIPPED)
-        || s.collapse().isPresent()
-        || s.with(FAIL).findAny().isPresent();
+    return ranIntoTrouble(s) || s.with(FAIL).findAny().isPresent();
+  }
+
+  private static boolean ranIntoTrouble(Saw s) {
+    return s.tripped(Trip.OUTPUT_UNDER) || s.ended(Kind.TRIPPED) || s.collapse().isPresent();
   }
 
   /** Under a tolerated input only a pass counts. */

@@ -30,6 +30,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class VerdictTableTest {
   private static final Profile PROFILE = Invented.profile(Purpose.ARRIVAL, OUTPUT_FULL);
@@ -68,6 +70,7 @@ class VerdictTableTest {
     WITNESSES.put("V40", new Witness(DONE, rest(), hold(3, 47.5, 8.9)));
     WITNESSES.put("V41", new Witness(DONE, rest(), hold(3, 0.1, 12)));
     WITNESSES.put("V42", new Witness(DONE, rest(), hold(3, 43, 9.9)));
+    WITNESSES.put("V45", cranked(44, 3.9, 47.9));
     WITNESSES.put("V50", new Witness(DONE, rest(), hold(3, 43, 12)));
     WITNESSES.put("V60", new Witness(DONE, rest(), hold(0.5, 47.9, 12)));
     WITNESSES.put(
@@ -90,6 +93,52 @@ class VerdictTableTest {
           Saw saw = Judge.see(w.run(), Invented.family(), w.profile(), w.end(), w.reference());
           assertEquals(id, Judge.row(saw).id());
         });
+  }
+
+  /** Worst and spread of five crankings, and what was held under load. */
+  private static Witness cranked(double worst_V, double spread_V, double held_V) {
+    Limit worst = crank("crank", Quantity.CRANK_OUTPUT, Limit.Side.AT_LEAST, 46.5, 45);
+    Limit spread = crank("spread", Quantity.CRANK_SPREAD, Limit.Side.AT_MOST, 0.25, 0.25);
+    return new Witness(
+        DONE,
+        Invented.profile(Purpose.ARRIVAL, OUTPUT_FULL, worst, spread),
+        new MeasuredRun(
+            10_000,
+            80_000,
+            "invented",
+            run(rest(), hold(3, held_V, 12)).holds(),
+            Map.of(
+                Quantity.CRANK_OUTPUT,
+                Reading.of(worst_V, 0.01, Unit.VOLT),
+                Quantity.CRANK_SPREAD,
+                Reading.of(spread_V, 0.01, Unit.VOLT)),
+            List.of()));
+  }
+
+  private static Limit crank(
+      String id, Quantity quantity, Limit.Side side, double pass, double fail) {
+    return new Limit(id, quantity, side, pass, fail, 0, 1e9, false, "invented");
+  }
+
+  /**
+   * Five that agree are a pass or a fail; some of each are neither, and never hide another fail.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "47.8, 0.1, 47.9, PASS",
+    "44, 3.9, 47.9, MARGINAL",
+    "47, 0.9, 47.9, MARGINAL",
+    "44, 0.2, 47.9, FAIL",
+    "42, 2.0, 47.9, FAIL",
+    "44, 3.9, 44.0, FAIL"
+  })
+  void crankingsThatSpeakAgainstOneAnotherAreIntermittent(
+      double worst_V, double spread_V, double held_V, Verdict verdict) {
+    Witness w = cranked(worst_V, spread_V, held_V);
+    Judgement judged = Judge.judge(w.run(), Invented.family(), w.profile(), w.end());
+    assertEquals(Optional.of(verdict), judged.verdict(), judged.reasons().toString());
+    assertEquals(
+        verdict == Verdict.MARGINAL, judged.reasons().contains(Repeats.REMEDY), "cold, hot, tap");
   }
 
   @Test

@@ -212,6 +212,9 @@ class StepMeterTest {
     within(47.15, read, Quantity.CRANK_LOWEST);
     within(-6, read, Quantity.CRANK_DRIFT);
     within(0.25, read, Quantity.CRANK_SPREAD);
+    assertEquals(
+        List.of("One by one they held 47.5, 47.5, 47.4, 47.3, 47.3 V."),
+        flags(read.get(Quantity.CRANK_SPREAD)));
     within(10.1, read, Quantity.CRANK_INPUT); // the way there, at 9.5 V, is not judged
     assertEquals(
         5,
