@@ -176,6 +176,24 @@ class CommissionTest {
     assertThrows(IllegalArgumentException.class, () -> Plug.link(wire, 100));
   }
 
+  /** 5 V do not start it: they come through its diode, which no wire has. */
+  @Test
+  void aUnitInTheLinksPlaceIsNotTakenForWornContacts() {
+    Plug link = Plug.link(new Measurement(0.001, 0.0005, Unit.OHM), 5);
+    IllegalArgumentException refused =
+        assertThrows(
+            IllegalArgumentException.class,
+            () ->
+                on(
+                    Setup.of(UnitParameters.healthy("sd48"), 1),
+                    bench ->
+                        ContactCheck.of(
+                            new Commission(bench, link, new FakeClock(), new Stop())
+                                .wiring(FRAMING),
+                            BENCH.channels())));
+    assertTrue(refused.getMessage().contains("a unit's diode and no wire"), refused.toString());
+  }
+
   /** Somebody who does at the load what the station asks for, a moment later. */
   @Test
   void aLoadThatIsSetByHandIsWaitedForAndTimedByLoweringTheSupply() {

@@ -190,6 +190,7 @@ final class ConditionCommand implements Callable<Integer> {
                 out.println(
                     "Contacts from the input's sense leads to the output's: "
                         + Figures.withU(c)
+                        + " (k = 2)"
                         + described
                             .contacts()
                             .map(l -> ", limit " + Figures.like(l.limit_ohm(), c))

@@ -89,7 +89,8 @@ public final class Conditioning {
     } catch (IllegalArgumentException nothing) {
       throw new Refused(
           "The contacts cannot be told: " + nothing.getMessage(),
-          "Look whether the link is in, from supply + to output +, and the load connected.");
+          "Look whether the link is in, from supply + to output +, with no unit in its place, and"
+              + " the load connected.");
     }
   }
 }
