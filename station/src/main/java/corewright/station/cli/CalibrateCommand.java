@@ -3,6 +3,9 @@ package corewright.station.cli;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.fixtures.describe.Descriptions;
+import corewright.measures.Figures;
+import corewright.measures.Measurement;
+import corewright.measures.Unit;
 import corewright.measures.statistics.CalibrationLine;
 import corewright.station.work.Calibrating;
 import corewright.station.work.Workshop;
@@ -124,16 +127,15 @@ final class CalibrateCommand implements Callable<Integer> {
     }
   }
 
-  private static String words(CalibrationLine line) {
-    return String.format(
-        Locale.ROOT,
-        "reads (%.4g ± %.2g) + (%.4g ± %.2g) of the level too much (k = 2), scatter %.2f of what"
-            + " was stated",
-        line.zero(),
-        2 * line.uZero(),
-        line.slope(),
-        2 * line.uSlope(),
-        line.scatter());
+  private String words(CalibrationLine line) {
+    Unit unit = Calibrating.unit(channel);
+    return "reads "
+        + Figures.withU(new Measurement(line.zero(), line.uZero(), unit))
+        + " and "
+        + Figures.withU(new Measurement(100 * line.slope(), 100 * line.uSlope(), Unit.PERCENT))
+        + " of the level too much (k = 2), scatter "
+        + Figures.number(line.scatter(), 2)
+        + " of what was stated";
   }
 
   private static ObjectNode json(Calibrating.Result result) {

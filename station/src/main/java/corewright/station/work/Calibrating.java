@@ -6,11 +6,13 @@ import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.BenchDescription.ChannelCalibration;
 import corewright.fixtures.describe.Descriptions;
 import corewright.measures.Figures;
+import corewright.measures.Unit;
 import corewright.measures.statistics.CalibrationLine;
 import corewright.reports.ledger.Ledger;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Calibrates a channel of a bench against a meter: as it was found, as it was left, what is written
@@ -18,6 +20,8 @@ import java.util.Optional;
  * they are known.
  */
 public final class Calibrating {
+  private static final Set<String> CURRENTS = Set.of("load", "inputCurrent");
+
   private final Ledger ledger;
 
   Calibrating(Ledger ledger) {
@@ -76,6 +80,11 @@ public final class Calibrating {
    * @throws Refused if the bench has no such channel
    */
   public Result calibrate(Request asked, String who) {
+    if (asked.meter().isBlank()) {
+      throw new Refused(
+          "Which meter it was held against is not said",
+          "Give --meter, with its number and its certificate: the calibration rests on them.");
+    }
     BenchDescription bench = Descriptions.bench(asked.bench());
     ChannelCalibration before =
         bench.channels().stream()
@@ -142,15 +151,24 @@ public final class Calibrating {
                 "Channel "
                     + asked.channel()
                     + " was found to read "
-                    + Figures.number(errors[i], 4)
+                    + of(errors[i], 4, asked)
                     + " off at "
-                    + Figures.number(x, 3)
+                    + of(x, 3, asked)
                     + "; the bench stated no more than "
-                    + Figures.number(2 * u, 4)
+                    + of(2 * u, 4, asked)
                     + " (k = 2).");
       }
     }
     return sentence;
+  }
+
+  private static String of(double value, int decimals, Request asked) {
+    return Figures.number(value, decimals) + " " + unit(asked.channel()).symbol();
+  }
+
+  /** What a channel reads in: currents by their names, every other is a voltage. */
+  public static Unit unit(String channel) {
+    return CURRENTS.contains(channel) ? Unit.AMPERE : Unit.VOLT;
   }
 
   private static Path write(Path file, BenchDescription bench, ChannelCalibration after) {

@@ -32,7 +32,7 @@ class CalibrateCommandTest extends Commands {
     assertEquals(0.02, json.at("/found/zero").asDouble(), 1e-9);
     // Ten levels from 0 to 54 V, 2 mV each: u(slope) = u/√Σ(x − mean)², JCGM 100, H.3.3
     assertEquals(0.002 / Math.sqrt(2970), json.at("/found/uSlope").asDouble(), 1e-12);
-    assertTrue(json.get("out").asText().contains("read 0.5600 off at 54.000"), out.toString());
+    assertTrue(json.get("out").asText().contains("read 0.5600 V off at 54.000 V"), out.toString());
 
     BenchDescription now = Descriptions.bench(bench);
     assertEquals(Descriptions.bench(shipped).revision() + 1, now.revision());
@@ -45,6 +45,9 @@ class CalibrateCommandTest extends Commands {
     assertEquals(0, calibrate(bench, right, "--json"), err.toString());
     assertTrue(new ObjectMapper().readTree(out.toString()).get("out").isNull(), out.toString());
     assertFalse(out.toString().contains("found to read"), out.toString());
+    assertEquals(0, calibrate(bench, off), err.toString());
+    String words = "As found: reads 0.020 ± 0.003 V and 1.000 ± 0.007 % of the level too much";
+    assertTrue(out.toString().startsWith(words), out.toString());
   }
 
   @Test
@@ -79,6 +82,8 @@ class CalibrateCommandTest extends Commands {
     assertFalse(err.toString().contains("java."), err.toString());
     assertEquals(1, calibrate(bench, ten, "--due=2020-02-02"));
     assertTrue(err.toString().contains("Due again on 2020-02-02"), err.toString());
+    assertEquals(1, calibrate(bench, ten, "--meter= "));
+    assertTrue(err.toString().contains("Give --meter, with its number"), err.toString());
     assertEquals(1, calibrate(bench, ten, "--channel=boost"));
     assertTrue(err.toString().contains("It has input, output, load, inp"), err.toString());
     assertEquals(1, Descriptions.bench(bench).revision());
