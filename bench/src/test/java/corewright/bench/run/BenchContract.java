@@ -144,13 +144,13 @@ abstract class BenchContract {
     bench.source().swing(swing(0.4));
     bench.source().output(true);
     assertEquals(10, bench.source().voltage().value(), 0.3, "it stays about its level");
-    bench.source().off();
-    bench.source().steady();
+    bench.source().off(); // ends it by itself
     bench.source().set(10, 1);
     bench.source().output(true);
     for (int i = 0; i < 20; i++) {
       assertEquals(10, bench.source().voltage().value(), 0.1, "it is steady again");
     }
+    bench.source().steady();
     bench.source().off();
   }
 
