@@ -106,17 +106,22 @@ public final class Visit implements AutoCloseable {
 
   /** A console with an owner, who is signed in. */
   public static Visit asOwner(Path folder) {
-    return asOwner(folder, true);
+    return asOwner(folder, Clock.system(), true);
   }
 
   /** The same where emulated benches go as fast as they can, and nobody watches. */
   public static Visit asOwnerInHaste(Path folder) {
-    return asOwner(folder, false);
+    return asOwner(folder, Clock.system(), false);
   }
 
-  private static Visit asOwner(Path folder, boolean paced) {
+  /** The same by another clock. */
+  public static Visit asOwnerInHaste(Path folder, Clock clock) {
+    return asOwner(folder, clock, false);
+  }
+
+  private static Visit asOwner(Path folder, Clock clock, boolean paced) {
     owned(folder);
-    Visit visit = to(folder, Clock.system(), paced);
+    Visit visit = to(folder, clock, paced);
     visit.signIn(OWNER, PASSWORD);
     return visit;
   }

@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.life.Role;
 import corewright.station.demo.SampleCore;
+import corewright.station.web.LaterClock;
 import corewright.station.web.Visit;
 import corewright.station.work.Workshop;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +40,8 @@ class SecondPersonTest {
       tag = SampleCore.receive(workshop, "ie110");
       other = SampleCore.receive(workshop, "ie110");
     }
-    try (Visit visit = Visit.asOwnerInHaste(shop)) {
+    LaterClock clock = new LaterClock();
+    try (Visit visit = Visit.asOwnerInHaste(shop, clock)) {
       try (Workshop workshop = Visit.workshop(shop)) {
         workshop.ledger().accounts().put(SECOND, Role.COUNTER, OWN.toCharArray(), Visit.OWNER);
       }
@@ -66,6 +69,17 @@ class SecondPersonTest {
       assertTrue(ready.contains("<b>T. Okafor</b> <span>stands by for this unit."), ready);
       assertTrue(ready.contains("id=\"start\""), ready);
       assertFalse(ready.contains(OWN), "a password is on no page");
+
+      clock.passes(Duration.ofMinutes(10).minusSeconds(30)); // the requests take their time
+      assertTrue(visit.get(BENCH).body().contains("id=\"start\""), "still there");
+      clock.passes(Duration.ofSeconds(30));
+      String lapsed = visit.get(BENCH).body();
+      assertFalse(lapsed.contains("id=\"start\""), "whoever stood by may have left");
+      assertTrue(lapsed.contains("has not confirmed with the password"), lapsed);
+      assertEquals(422, visit.post(BENCH + "/start", Map.of()).statusCode());
+      assertEquals(BENCH, Visit.location(stands(visit, SECOND, OWN)));
+      assertTrue(visit.get(BENCH).body().contains("id=\"start\""), "proved again");
+
       choose(visit, other);
       choose(visit, other);
       assertFalse(visit.get(BENCH).body().contains("id=\"start\""), "that was another unit");
