@@ -2,6 +2,7 @@ package corewright.reports.document;
 
 import corewright.bench.record.Decision;
 import corewright.bench.record.RunRecord;
+import corewright.bench.record.ShopDay;
 import corewright.bench.record.Source;
 import corewright.measures.Measurement;
 import corewright.measures.Quantity;
@@ -128,7 +129,7 @@ record Page(
 
   /** A moment as the day it was, at the shop. */
   String day(Instant moment) {
-    return date(LocalDate.ofInstant(moment, zone));
+    return date(ShopDay.of(moment, zone));
   }
 
   /** Where the numbers come from; a unit that was never tested has none. */

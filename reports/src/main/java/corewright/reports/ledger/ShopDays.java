@@ -9,8 +9,8 @@ import java.util.Map;
 
 /**
  * Which day it was where the shop stands, of a time in UTC. A million of them are asked for, so the
- * minute at which the shop's day turned is looked up once a day. A time of exactly midnight UTC is
- * a day that was written without a time, as old books do, and stays that day everywhere.
+ * minute at which the shop's day turned is looked up once a day. It says what {@link
+ * corewright.bench.record.ShopDay} says of a moment.
  */
 final class ShopDays {
   private static final int DAY = 10;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.zxing.BarcodeFormat;
+import corewright.bench.record.Core;
 import corewright.bench.record.Decision;
 import corewright.bench.record.Disposition;
 import corewright.bench.record.Dossier;
@@ -77,6 +78,22 @@ class HandoutsTest {
     String text = PdfText.of(file);
     assertTrue(text.contains("SPECIMEN"), text);
     assertEquals(1, PdfText.pages(file));
+  }
+
+  /** An old book knows the day alone: seven hours behind UTC it is still that day. */
+  @Test
+  void aDayFromOldBooksIsThatDayOnPaperInDenver() throws Exception {
+    Documents there =
+        new Documents(
+            TestReportTest.SHOP,
+            runs,
+            Clock.fixed(Samples.MORNING, java.time.ZoneId.of("America/Denver")));
+    Core c = Samples.core(TAG, "1");
+    java.time.Instant day = java.time.Instant.parse("2019-03-04T00:00:00Z");
+    Core old = new Core(TAG, c.family(), "1", c.label(), "", c.mode(), "", day, "the old books");
+    Dossier brought = Dossiers.of(old, List.of(), Dossiers.giveBack(), List.of());
+    String text = PdfText.of(there.letter(brought, folder));
+    assertTrue(text.contains("We received unit U-00418Q on 4 March 2019."), text);
   }
 
   @Test

@@ -2,6 +2,7 @@ package corewright.reports.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import corewright.bench.record.ShopDay;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -33,5 +34,9 @@ class ShopDaysTest {
     assertEquals(day, west.of("2026-11-29T00:00:00Z"));
     assertEquals(day, west.of("2026-11-29T00:00:00.000000Z"));
     assertEquals(day.minusDays(1), west.of("2026-11-29T00:00:00.000001Z"));
+    for (String at :
+        List.of("2026-11-29T00:00:00Z", "2026-11-29T00:00:00.000001Z", "2026-11-29T04:59:59Z")) {
+      assertEquals(west.of(at), ShopDay.of(Instant.parse(at), ZoneId.of("America/New_York")), at);
+    }
   }
 }

@@ -1,5 +1,6 @@
 package corewright.station.cli;
 
+import corewright.bench.record.ShopDay;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -10,8 +11,8 @@ record WallTime(ZoneId zone) {
   private static final DateTimeFormatter MINUTES =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm z", Locale.ENGLISH);
 
-  /** As {@code 2026-11-25 08:13 CET}. */
+  /** As {@code 2026-11-25 08:13 CET}; a day that was written down without a time has none. */
   String words(Instant at) {
-    return MINUTES.format(at.atZone(zone));
+    return ShopDay.isAlone(at) ? ShopDay.of(at, zone).toString() : MINUTES.format(at.atZone(zone));
   }
 }

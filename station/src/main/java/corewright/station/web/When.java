@@ -1,7 +1,9 @@
 package corewright.station.web;
 
+import corewright.bench.record.ShopDay;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
@@ -19,7 +21,12 @@ public final class When {
 
   /** As {@code 24 Nov 2026, 11:02}. */
   public static String moment(Instant at) {
-    return MOMENT.format(at.atZone(HouseClock.zone()));
+    return moment(at, HouseClock.zone());
+  }
+
+  /** A day that was written down without a time has none here either. */
+  static String moment(Instant at, ZoneId zone) {
+    return ShopDay.isAlone(at) ? day(ShopDay.of(at, zone)) : MOMENT.format(at.atZone(zone));
   }
 
   /** The same from a text of the record, ISO 8601 in UTC. */
@@ -48,6 +55,6 @@ public final class When {
 
   /** The day that it was here. */
   public static LocalDate local(Instant at) {
-    return LocalDate.ofInstant(at, HouseClock.zone());
+    return ShopDay.of(at, HouseClock.zone());
   }
 }

@@ -1,5 +1,6 @@
 package corewright.station.work;
 
+import corewright.bench.record.ShopDay;
 import corewright.bench.run.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -26,7 +27,7 @@ final class WallClock extends java.time.Clock {
    * @param at as the ledger keeps times, UTC
    */
   static LocalDate day(String at, ZoneId zone) {
-    return LocalDate.ofInstant(Instant.parse(at), zone);
+    return ShopDay.of(Instant.parse(at), zone);
   }
 
   /** The day that it is here. */

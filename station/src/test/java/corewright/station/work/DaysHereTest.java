@@ -27,6 +27,16 @@ class DaysHereTest {
     assertEquals(Term.OUT, Claiming.term(claim("2026-11-29T11:01:00.000000Z"), AUCKLAND));
   }
 
+  /** Common practice of old books, no source: a day, and no time. */
+  @Test
+  void aDayWithoutATimeIsThatDayInDenverToo() {
+    ZoneId denver = ZoneId.of("America/Denver");
+    assertEquals(
+        LocalDate.parse("2019-03-04"), WallClock.day("2019-03-04T00:00:00.000000Z", denver));
+    assertEquals(
+        LocalDate.parse("2019-03-03"), WallClock.day("2019-03-04T00:00:00.000001Z", denver));
+  }
+
   @Test
   void whatCameThisEveningCameToday() {
     LocalDate today = LocalDate.parse("2026-11-29");
