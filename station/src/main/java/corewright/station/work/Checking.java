@@ -196,8 +196,12 @@ public final class Checking {
 
   private Good bench(Path path) {
     BenchDescription bench = Descriptions.bench(path);
-    JsonFile.refuse(
-        BenchFit.references(JsonFile.read(path), bench, catalogue, new Dialects(home, path)::find));
+    JsonFile file = JsonFile.read(path);
+    List<Mistake> found =
+        new ArrayList<>(
+            BenchFit.references(file, bench, catalogue, new Dialects(home, path)::find));
+    found.addAll(NamedReferences.mistakes(file, bench, catalogue));
+    JsonFile.refuse(found);
     return new Good(
         path,
         "bench description",

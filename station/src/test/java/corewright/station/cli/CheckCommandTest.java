@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import corewright.reports.ledger.Tags;
 import corewright.station.work.Dialects;
 import corewright.station.work.Home;
 import java.io.IOException;
@@ -307,6 +308,28 @@ class CheckCommandTest {
     assertTrue(role.err().contains("'emulated-switch' speaks to a switch"), role.err());
     Ran family = check(edited(BENCH, "\"ref48\"", "\"ref84\""));
     assertTrue(family.err().contains("there is no family 'ref84'"), family.err());
+    String units =
+        """
+        "revision": 1, "referenceUnits": [
+        "U-00001",
+        {"tag": "U-00002X", "kind": "good"},
+        {"tag": "U-00003%s", "kind": "bad", "profile": "sd48-arival", "group": "CAPACITOR"}],
+        """
+            .formatted(Tags.of(3).substring(7));
+    Ran unproved = check(edited(BENCH, "\"revision\": 1,", units));
+    assertEquals(1, unproved.code());
+    assertTrue(
+        unproved.err().contains(":5: /referenceUnits/0: 'U-00001' lacks its check character")
+            && unproved.err().contains("Write " + Tags.of(1)),
+        unproved.err());
+    for (String words :
+        List.of(
+            ":6: /referenceUnits/1/tag: 'U-00002X' is no tag: a character is wrong",
+            ":7: /referenceUnits/2/profile: there is no profile 'sd48-arival'",
+            ":7: /referenceUnits/2/group: there is no group of parts 'CAPACITOR'",
+            "4 mistakes")) {
+      assertTrue(unproved.err().contains(words), unproved.err());
+    }
   }
 
   @Test
