@@ -74,6 +74,8 @@ public enum Quantity {
   LOCK_OUT_OFF("lockOutOff", Unit.VOLT, "Input at which it turns off", true),
   LOCK_OUT_ON("lockOutOn", Unit.VOLT, "Input at which it turns on", true),
   LOCK_OUT_HYSTERESIS("lockOutHysteresis", Unit.VOLT, "Lock-out, hysteresis", true),
+  HOLDS_TO("holdsTo", Unit.VOLT, "Input down to which it holds under load", true),
+  FALLING_LOWEST("fallingLowest", Unit.VOLT, "Output while the input falls, lowest", true),
   CRANK_OUTPUT("crankOutput", Unit.VOLT, "Output while cranking, lowest mean", true),
   CRANK_LOWEST("crankLowest", Unit.VOLT, "Output while cranking, lowest", true),
   CRANK_DRIFT("crankDrift", Unit.VOLT_PER_MINUTE, "Drift while cranking, worst", true),

@@ -67,7 +67,7 @@ final class KindRules {
   }
 
   static void ramps(ProfileDraft draft, Consumer<Mistake> found) {
-    for (Section step : of(draft, Step.Kind.LOCK_OUT)) {
+    for (Section step : concat(of(draft, Step.Kind.LOCK_OUT), of(draft, Step.Kind.FALLING))) {
       if (step.number("to_V") >= step.number("input_V")) {
         found.accept(
             step.mistake(
@@ -79,7 +79,7 @@ final class KindRules {
         found.accept(
             step.mistake(
                 "ramp_VperS",
-                shown(step.number("ramp_VperS")) + " V/s is faster than the lock-out is told",
+                shown(step.number("ramp_VperS")) + " V/s is faster than a source follows",
                 "Write at most " + shown(FASTEST_VPERS)));
       }
     }
@@ -271,7 +271,11 @@ final class KindRules {
     }
   }
 
-  private static List<Section> of(ProfileDraft draft, Step.Kind kind) {
+  private static List<Section> concat(List<Section> some, List<Section> more) {
+    return Stream.concat(some.stream(), more.stream()).toList();
+  }
+
+  static List<Section> of(ProfileDraft draft, Step.Kind kind) {
     String word = StepKeys.word(kind);
     return draft.steps().stream().filter(s -> s.text("kind").equals(word)).toList();
   }

@@ -29,6 +29,8 @@ final class ProfileRules {
           KindRules::keys,
           KindRules::beside,
           KindRules::ramps,
+          FallingRules::zones,
+          FallingRules::limits,
           KindRules::levels,
           KindRules::room,
           KindRules::cranks,

@@ -209,6 +209,8 @@ public record Step(
     LINES,
     /** The input down until the converter lets go and up until it works again, no load. */
     LOCK_OUT,
+    /** The input slowly down under load: how far the output holds. */
+    FALLING,
     /** The highest input, for a while. */
     HIGH_LINE,
     /** The levels of a cranking, at one load, several times. */

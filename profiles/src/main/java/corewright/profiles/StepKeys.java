@@ -71,6 +71,13 @@ record StepKeys(Set<String> more, Set<Quantity> yields, Optional<Quantity> byHan
                   Quantity.LOCK_OUT_ON,
                   Quantity.LOCK_OUT_HYSTERESIS)),
           Map.entry(
+              Step.Kind.FALLING,
+              of(
+                      List.of("to_V", "ramp_VperS", "needed"),
+                      Quantity.HOLDS_TO,
+                      Quantity.FALLING_LOWEST)
+                  .orByHand(Quantity.HOLDS_TO)),
+          Map.entry(
               Step.Kind.HIGH_LINE,
               of(List.of(), Quantity.HIGH_LINE_OUTPUT, Quantity.HIGH_LINE_LOWEST)),
           Map.entry(

@@ -101,7 +101,7 @@ class ProfileRulesTest {
           "kind": "start", "input_V": 12.5, "inputLimit_A": 16 | /steps/2 | 'hold_s' is missing | Add "hold_s"
           "kind": "quiescent", "input_V": 12.5, "inputLimit_A": 16, "hold_s": 1, "ramp_VperS": 1 | /steps/2/ramp_VperS | a step of kind quiescent takes no ramp_VperS | Leave it out, or choose the kind that takes it
           "kind": "lockOut", "input_V": 10, "inputLimit_A": 16, "to_V": 11, "ramp_VperS": 1 | /steps/2/to_V | the ramp goes down, and 11 V is no lower | Write less than input_V, 10
-          "kind": "lockOut", "input_V": 10, "inputLimit_A": 16, "to_V": 5, "ramp_VperS": 9 | /steps/2/ramp_VperS | 9 V/s is faster than the lock-out is told | Write at most 5
+          "kind": "lockOut", "input_V": 10, "inputLimit_A": 16, "to_V": 5, "ramp_VperS": 9 | /steps/2/ramp_VperS | 9 V/s is faster than a source follows | Write at most 5
           "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 9, "hold_s": 1 }, { "input_V": 17, "hold_s": 1 }] | /steps/2/levels/1/input_V | 17 V is above what sd48 may be given, 16 V | Write at most 16
           "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 8, "hold_s": 1 }, { "input_V": 15, "hold_s": 1 }] | /steps/2/levels/0/input_V | below 9 V nothing is said about a unit | Write at least 9
           "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 9, "hold_s": 0.1 }, { "input_V": 15, "hold_s": 1 }] | /steps/2/levels/0/hold_s | 0.1 s is over before settle_s is, 0.1 s | Hold longer, or settle shorter
@@ -136,6 +136,12 @@ class ProfileRulesTest {
           "kind": "pulses", "input_V": 12.5, "inputLimit_A": 16, "pulse_A": 10, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000, "cranking": { "rate_Hz": 27, "hold_s": 0.4 } | /steps/2/cranking/hold_s | fewer than 10 pulses follow on settle_s | Hold for longer
           "kind": "pulses", "input_V": 12.5, "inputLimit_A": 16, "pulse_A": 10, "width_s": 0.0004, "rate_Hz": 440, "hold_s": 1, "sampleRate_Hz": 100000, "cranking": { "rate_Hz": 27 } | /steps/2/cranking | 'hold_s' is missing | Add "hold_s": for how long, s
           "kind": "highLine", "input_V": 15, "inputLimit_A": 16, "hold_s": 1, "idle": { "rate_Hz": 93, "hold_s": 1 } | /steps/2/idle | a step of kind highLine takes no idle | Leave it out, or choose the kind that takes it
+          "kind": "falling", "input_V": 9.9, "inputLimit_A": 16, "to_V": 9.2, "ramp_VperS": 1, "load_A": 1.3 | /steps/2/input_V | with 9.9 V the input is no good one | Write at least 10
+          "kind": "falling", "input_V": 10.5, "inputLimit_A": 16, "to_V": 8.9, "ramp_VperS": 1, "load_A": 1.3 | /steps/2/to_V | below 9 V nothing is said about a unit | Write at least 9
+          "kind": "falling", "input_V": 10.5, "inputLimit_A": 16, "to_V": 10.5, "ramp_VperS": 1, "load_A": 1.3 | /steps/2/to_V | the ramp goes down, and 10.5 V is no lower | Write less than input_V, 10.5
+          "kind": "falling", "input_V": 10.5, "inputLimit_A": 16, "to_V": 9.2, "ramp_VperS": 6, "load_A": 1.3 | /steps/2/ramp_VperS | 6 V/s is faster than a source follows | Write at most 5
+          "kind": "falling", "input_V": 10.5, "inputLimit_A": 9, "to_V": 9.2, "ramp_VperS": 1, "load_A": 1.3 | /steps/2/inputLimit_A | 9 A cuts the supply off: a good unit may need 9.4 A here | Write more than that
+          "kind": "falling", "input_V": 10.5, "inputLimit_A": 16, "to_V": 9.2, "ramp_VperS": 1 | /steps/2 | 'load_A' is missing | Add "load_A"
           "kind": "burst", "input_V": 12.5, "inputLimit_A": 16, "load_A": 1, "hold_s": 0.2, "sampleRate_Hz": 1000000 | /steps/2/sampleRate_Hz | ripple below 300 kHz is not told with 1000000 samples a second | Write at least 1500000
           "kind": "burst", "input_V": 12.5, "inputLimit_A": 16, "load_A": 1, "hold_s": 0.2, "sampleRate_Hz": 1500000, "pulse_A": 2 | /steps/2/pulse_A | a step of kind burst takes no pulse_A | Leave it out, or choose the kind that takes it
           "kind": "highLine", "input_V": 17, "inputLimit_A": 16, "hold_s": 1 | /steps/2/input_V | 17 V is above what sd48 may be given, 16 V | Write at most 16
@@ -189,6 +195,29 @@ class ProfileRulesTest {
         List.of("no step of this profile reads 'lockOutOff': Add a step of kind lockOut"),
         mistakes.stream().map(m -> m.message() + ": " + m.suggestion()).toList());
   }
+
+  /** What only a unit that lets go shows is no limit: a good one would never be judged. */
+  @Test
+  void howFarItHoldsIsNoLimit() {
+    List<Mistake> mistakes =
+        Edited.mistakes(
+            folder,
+            GOOD.replace(
+                "{ \"id\": \"rest\"",
+                "{ \"id\": \"falling\", \"title\": \"Falling\", "
+                    + FALLING
+                    + " }, { \"id\": \"rest\""),
+            "\"quantity\": \"drift\", \"unit\": \"V/min\"",
+            "\"quantity\": \"holdsTo\", \"unit\": \"V\"",
+            CATALOGUE::readProfile);
+    assertEquals(
+        List.of("Hold fallingLowest against its limit"),
+        mistakes.stream().map(Mistake::suggestion).toList());
+  }
+
+  private static final String FALLING =
+      "\"kind\": \"falling\", \"input_V\": 10.5, \"inputLimit_A\": 16, \"to_V\": 9.2,"
+          + " \"ramp_VperS\": 1, \"load_A\": 1.3";
 
   /** At the rated rate alone, an idle rate is not read. */
   @Test

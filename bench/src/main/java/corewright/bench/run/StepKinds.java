@@ -15,6 +15,7 @@ final class StepKinds {
           Map.entry(Step.Kind.LINES, new LinesStep()),
           Map.entry(Step.Kind.LOCK_OUT, new LockOutStep()),
           Map.entry(Step.Kind.HOLD, new Hold()),
+          Map.entry(Step.Kind.FALLING, new FallingStep()),
           Map.entry(Step.Kind.HIGH_LINE, new Level()),
           Map.entry(Step.Kind.CRANK, new CrankStep()),
           Map.entry(Step.Kind.THERMAL, new ThermalStep()),

@@ -76,6 +76,7 @@ final class StepReadings {
       case QUIESCENT -> meter.quiescent(last);
       case LINES -> meter.lines(all);
       case LOCK_OUT -> meter.lockOut(last);
+      case FALLING -> meter.falling(all.get(0), last, floor_V());
       case HIGH_LINE -> meter.highLine(last);
       case CRANK -> said(meter.crank(all, cranked(step)), open.without(step));
       case PULSES -> meter.pulses(last, asked(step));
@@ -108,6 +109,14 @@ final class StepReadings {
     Map<Quantity, Reading> said = new EnumMap<>(read);
     said.replaceAll((quantity, reading) -> reading.flagged(flags));
     return said;
+  }
+
+  /** Below the highest edge of the feeds nothing is said about a unit. */
+  private double floor_V() {
+    return open.plan().profile().feeds().stream()
+        .mapToDouble(feed -> feed.zones().tolerated_V())
+        .max()
+        .orElse(0);
   }
 
   private static PulsesAsked asked(Step step) {

@@ -26,6 +26,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Steps that are no holds, on emulated units over pseudo-terminals. */
 class StepsOfTheTradeTest {
@@ -108,6 +110,14 @@ class StepsOfTheTradeTest {
 
   private static final Step BURST = loaded(Step.Kind.BURST, 0.02, at(1.5e6));
 
+  private static final Step FALLING = falling(10.5, 9.2, 1);
+
+  /** The input falls at so many V/s while 1 A is taken. */
+  static Step falling(double from_V, double to_V, double ramp_VperS) {
+    Step.Detail ramp = new Step.Detail(Optional.of(50e3), to_V, ramp_VperS, List.of(), 1);
+    return new Step("falling", Step.Kind.FALLING, "FALLING", from_V, 16, 1, 0, false, ramp);
+  }
+
   /** Steps that not every bench can do. */
   static final List<Step> FAST = List.of(Plans.REST, Plans.FULL, PULSES, BURST);
 
@@ -119,6 +129,7 @@ class StepsOfTheTradeTest {
           step(Step.Kind.LOCK_OUT, 10, 0, new Step.Detail(Optional.of(10e3), 6, 1, List.of(), 1)),
           Plans.REST,
           Plans.FULL,
+          FALLING,
           step(Step.Kind.HIGH_LINE, 15.8, 0.4, at(10e3)),
           loaded(Step.Kind.CRANK, 0, CRANK),
           PULSES,
@@ -172,6 +183,12 @@ class StepsOfTheTradeTest {
     within(truth(unit, 12.5).inputCurrent_A(), read, Quantity.NO_LOAD_CURRENT);
 
     pulsed(unit, read);
+
+    Oracle.Truth fallen = truth(unit, 9.2, 1);
+    within(fallen.output_V(), read, Quantity.FALLING_LOWEST);
+    String held = ((Reading.NotMeasured) read.get(Quantity.HOLDS_TO)).reason();
+    String to = String.format(java.util.Locale.ROOT, "the input down to %.1f", fallen.input_V());
+    assertTrue(held.contains("held all the way, with " + to), held);
 
     Cranked cranked = cranked(unit);
     within(cranked.output_V, read, Quantity.CRANK_OUTPUT);
@@ -242,6 +259,45 @@ class StepsOfTheTradeTest {
     within(8.9, read, Quantity.LOCK_OUT_ON);
     within(1.8, read, Quantity.LOCK_OUT_HYSTERESIS);
     within(started(unit).rise_s, read, Quantity.START_RISE);
+  }
+
+  /** Where the converter runs out of input, and where it stops itself, under 1 A. */
+  @ParameterizedTest
+  @CsvSource({"0.53, 7.6, 10.1, 9.3", "1, 9.8, 9.9, 9.7"})
+  void theInputDownToWhichItHoldsIsTheCircuits(
+      double limit, double off_V, double most_V, double least_V) throws IOException {
+    UnitParameters unit =
+        UnitParameters.healthy("sd48")
+            .times(Parameter.CURRENT_LIMIT, limit)
+            .with(Parameter.LOCK_OUT_OFF, off_V)
+            .with(Parameter.LOCK_OUT_ON, off_V + 0.3);
+    Map<Quantity, Reading> read = run(unit, List.of(Plans.REST, Plans.FULL, FALLING));
+    double truth_V = letsGo(unit);
+    assertTrue(truth_V < most_V && truth_V > least_V, truth_V + " V");
+    within(truth_V, read, Quantity.HOLDS_TO);
+    double lowest_V = read.get(Quantity.FALLING_LOWEST).measurement().orElseThrow().value();
+    assertTrue(lowest_V < 0.99 * 48 && lowest_V > 30, lowest_V + " V: it turned back in time");
+  }
+
+  /** The circuit itself through the same ramp; the input where the output has lost 1 %. */
+  private static double letsGo(UnitParameters unit) {
+    Circuit circuit = new Circuit(unit, Supply.stiff());
+    circuit.source(10.5, 16);
+    circuit.relay(true);
+    circuit.sourceOutput(true);
+    circuit.pass(0.5);
+    double level_V = circuit.output_V();
+    circuit.load(1);
+    circuit.pass(0.5);
+    double source_V = 10.5;
+    double output_V = level_V;
+    while (output_V >= 0.99 * level_V && source_V > 9.2) {
+      source_V -= 0.001;
+      circuit.source(source_V, 16);
+      circuit.pass(0.001);
+      output_V = circuit.output_V();
+    }
+    return circuit.input_V();
   }
 
   private static Oracle.Truth truth(UnitParameters unit, double line_V) {

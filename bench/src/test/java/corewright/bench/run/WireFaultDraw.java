@@ -177,6 +177,13 @@ final class WireFaultDraw {
               0,
               new Step.Detail(Optional.empty(), 6, 4, List.of(), 1),
               1.6),
+          place(
+              Step.Kind.FALLING,
+              10.5,
+              1,
+              0,
+              new Step.Detail(Optional.empty(), 9.5, 2, List.of(), 1),
+              0.9),
           place(Step.Kind.HIGH_LINE, 15.8, 0, 0.3, Step.Detail.NONE, 0.15),
           place(Step.Kind.CRANK, 0, 1, 0, cranked(), 0.5),
           place(Step.Kind.DECAY, 12.5, 0, 1, Step.Detail.NONE, 0.7),

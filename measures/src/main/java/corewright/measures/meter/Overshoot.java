@@ -50,7 +50,7 @@ final class Overshoot {
   }
 
   /** What noise lifts the highest of so many means by, at most, with half of it as u. */
-  private static double scatter(Channel channel, double sd, int count) {
+  static double scatter(Channel channel, double sd, int count) {
     int block = (int) Math.max(1, Math.round(MEAN_S * channel.sampleRate_Hz()));
     double ofMean = sd / Math.sqrt(block);
     double lift = Math.sqrt(2 * Math.log(Math.max(2, count)));

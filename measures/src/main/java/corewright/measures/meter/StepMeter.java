@@ -85,6 +85,23 @@ public final class StepMeter {
         .read();
   }
 
+  /**
+   * The input went down under load.
+   *
+   * @param rest what the output was at without load before, which is the level it must keep
+   * @param floor_V below this nothing is read, V
+   */
+  public Map<Quantity, Reading> falling(Capture rest, Capture capture, double floor_V) {
+    if (!capture.gaps().isEmpty() || !rest.gaps().isEmpty()) {
+      return none(GAP, Falling.ALL);
+    }
+    List<Channel> feeds =
+        capture.feeds().stream().map(f -> channel(f.name(), f.voltage(), capture)).toList();
+    Channel before = channel("output", rest.output(), rest);
+    double level_V = Level.of(before, 0, rest.size()).mean();
+    return new Falling(channel("output", capture.output(), capture), feeds, floor_V).read(level_V);
+  }
+
   /** The highest input for a while: the level, and the lowest mean of 1 ms once settled. */
   public Map<Quantity, Reading> highLine(Capture capture) {
     Channel output = channel("output", capture.output(), capture);

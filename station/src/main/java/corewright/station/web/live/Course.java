@@ -57,6 +57,7 @@ record Course(Family family, Profile profile, List<ChannelCalibration> channels)
                   * step.detail().levels().stream().mapToDouble(Step.Level::hold_s).sum()
               + (step.detail().repeats() - 1) * step.detail().rest_s();
       case LOCK_OUT -> 2 * (step.input_V() - step.detail().to_V()) / step.detail().ramp_VperS();
+      case FALLING -> (step.input_V() - step.detail().to_V()) / step.detail().ramp_VperS();
       case BY_HAND -> 0;
       case DISCHARGE -> DISCHARGE_S;
     };

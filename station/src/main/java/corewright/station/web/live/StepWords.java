@@ -36,6 +36,14 @@ final class StepWords {
               + " to "
               + volts(step.detail().to_V())
               + ", until it turns off, and up again.";
+      case FALLING ->
+          "The input falls from "
+              + volts(step.input_V())
+              + " to "
+              + volts(step.detail().to_V())
+              + " while "
+              + Figures.number(step.load_A(), 2)
+              + " A are taken: how far does the output hold?";
       case CRANK ->
           "The input goes through a cranking "
               + step.detail().repeats()
