@@ -4,6 +4,7 @@ import corewright.bench.port.serial.SerialLinks;
 import corewright.bench.port.socket.SocketLinks;
 import corewright.bench.record.HandReading;
 import corewright.bench.record.RunRecord;
+import corewright.bench.record.Source;
 import corewright.bench.run.BenchInstruments;
 import corewright.bench.run.Clock;
 import corewright.bench.wire.BenchOpener;
@@ -18,6 +19,7 @@ import corewright.station.work.Outcome;
 import corewright.station.work.PortList;
 import corewright.station.work.RunIds;
 import corewright.station.work.SecondPerson;
+import corewright.station.work.ShiftCheck;
 import corewright.station.work.Testing;
 import corewright.station.work.Workshop;
 import java.io.PrintWriter;
@@ -146,7 +148,13 @@ final class RunCommand implements Callable<Integer> {
                     keys.stop());
       }
       wire.keepFor(run).ifPresent(kept -> err.println("Wire log    " + kept));
-      return report(workshop.conclude(run, operator));
+      Integer code = report(workshop.conclude(run, operator));
+      ShiftCheck shift = workshop.shiftCheck(run.source() == Source.EMULATED);
+      if (description.reference(tag).isPresent()) {
+        ProvedWords.of(shift.state(description, workshop.today(), workshop.zone()), run)
+            .ifPresent(err::println);
+      }
+      return code;
     }
   }
 

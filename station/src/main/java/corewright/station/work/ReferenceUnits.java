@@ -69,7 +69,7 @@ final class ReferenceUnits {
         runs.stream()
             .filter(r -> r.bench().equals(bench.id()) && r.profileId().equals(profile.id()))
             .filter(r -> r.profileRevision() == profile.revision())
-            .filter(r -> verdict(r) != Verdict.INCOMPLETE)
+            .filter(r -> ShiftCheck.saysSomething(r, ReferenceUnit.Kind.GOOD))
             .toList();
     Optional<RunRecord> proved = here.stream().filter(r -> verdict(r) == Verdict.PASS).findFirst();
     return proved

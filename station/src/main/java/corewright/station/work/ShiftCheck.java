@@ -117,7 +117,7 @@ public final class ShiftCheck {
     return bench
         .reference(run.tag())
         .filter(unit -> profile(unit).equals(run.profileId()))
-        .filter(unit -> saysSomething(run))
+        .filter(unit -> saysSomething(run, unit.kind()))
         .map(
             unit -> {
               Check judged =
@@ -128,11 +128,17 @@ public final class ShiftCheck {
             });
   }
 
-  private static boolean saysSomething(RunRecord run) {
-    boolean judged = run.judgement().verdict().filter(v -> v != Verdict.INCOMPLETE).isPresent();
-    return judged
+  /**
+   * Whether a run of a reference unit speaks of its bench: not where a lost link, a trip of the
+   * bench or a person ended it. What did not come to a hold speaks where the unit was not even let
+   * past the power-up and is known to get that far.
+   */
+  static boolean saysSomething(RunRecord run, ReferenceUnit.Kind kind) {
+    Verdict verdict = run.judgement().verdict().orElse(Verdict.INCOMPLETE);
+    boolean held = run.measured().filter(m -> !m.holds().isEmpty()).isPresent();
+    return verdict != Verdict.INCOMPLETE
         && run.end().kind() != RunEnd.Kind.BENCH_FAULT
-        && run.measured().filter(m -> !m.holds().isEmpty()).isPresent();
+        && (held || (verdict == Verdict.UNSAFE && kind != ReferenceUnit.Kind.BAD));
   }
 
   private List<String> against(

@@ -16,6 +16,7 @@ import corewright.fixtures.emulate.EmulatedBench.Setup;
 import corewright.fixtures.emulate.line.LineKind;
 import corewright.fixtures.emulate.unit.Channel;
 import corewright.fixtures.emulate.unit.UnitParameters;
+import corewright.reports.ledger.Tags;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.Writer;
@@ -41,6 +42,10 @@ class RunCommandTest extends Commands {
       Pattern.compile(">>> Set the load to ([0-9.]+) A( and switch it on)?\\.");
   private static final Clock CLOCK = Clock.system();
 
+  /** The first unit of a shop proves this bench. */
+  private static final String KNOWN =
+      "{\"tag\": \"" + Tags.of(1) + "\", \"kind\": \"good\", \"profile\": \"ref48-steady\"}";
+
   private JsonNode ran = new ObjectMapper().createObjectNode();
 
   @Test
@@ -53,6 +58,11 @@ class RunCommandTest extends Commands {
       run(emulated, "by-hand", hand);
       assertEquals(List.of("0.50", "1.00", "2.00", "3.00", "2.00"), hand.set_A);
       assertTrue(hand.heard.toString().contains(">>> Switch the load off."));
+      assertTrue(
+          hand.heard
+              .toString()
+              .contains("Reference unit, known good: in order, bench emulated-sd48 is not locked."),
+          hand.heard.toString());
     }
     assertEquals("PASS", ran.at("/run/verdict").asText(), ran.toString());
     assertEquals("VALID", ran.at("/run/inputQualifier").asText(), ran.toString());
@@ -65,9 +75,13 @@ class RunCommandTest extends Commands {
   /** 12 V, of which seven tenths arrive: below the 9 V that the family's zones end at. */
   @Test
   void everySupplyFeedIsQualifiedAndTheWorstDecides() throws Exception {
+    StringWriter person = new StringWriter();
     try (EmulatedBench emulated = bench(0.7)) {
-      run(emulated, "emulated-load", new StringWriter());
+      run(emulated, "emulated-load", person);
     }
+    assertTrue(
+        person.toString().contains("LOCKED. Unit " + Tags.of(1) + " is known good and must come"),
+        person.toString());
     assertEquals("VOID", ran.at("/run/verdict").asText(), ran.toString());
     Path wire = folder.resolve("shop/captures/" + ran.at("/run/id").asText() + ".wire");
     String local = HexFormat.of().withUpperCase().formatHex("SYSTem:LOCal".getBytes(US_ASCII));
@@ -188,7 +202,8 @@ class RunCommandTest extends Commands {
     return Files.writeString(
         folder.resolve("bench.json"),
         text.replace("\"dialect\": \"emulated-load\"", "\"dialect\": \"" + load + "\"")
-            .replace("\"channel\": \"inputCurrent\"", "\"channel\": \"keyed\""));
+            .replace("\"channel\": \"inputCurrent\"", "\"channel\": \"keyed\"")
+            .replace("\"revision\": 1,", "\"revision\": 1, \"referenceUnits\": [" + KNOWN + "],"));
   }
 
   /** Reads what the station asks for, and turns the load's knob. */

@@ -1,6 +1,7 @@
 package corewright.station.work;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import corewright.bench.record.Judgement;
@@ -11,6 +12,7 @@ import corewright.bench.record.Verdict;
 import corewright.files.Origin;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.Descriptions;
+import corewright.fixtures.describe.ReferenceUnit;
 import corewright.measures.FeedReadings;
 import corewright.measures.MeasuredHold;
 import corewright.measures.MeasuredRun;
@@ -55,6 +57,20 @@ class ReferenceUnitsTest {
     assertEquals(List.of(), doubts(run("b", BENCH.id(), Verdict.FAIL, 40)));
   }
 
+  /** As with the shift's check: a cable that was pulled in its run is no word against the bench. */
+  @Test
+  void aRunThatTheBenchItselfEndedSaysNothingAndOneThatWasNotLetPastThePowerUpDoes() {
+    RunEnd pulled =
+        new RunEnd(RunEnd.Kind.BENCH_FAULT, RunEnd.Trip.NONE, "rest", 1, "No answer.", "Plug in.");
+    assertEquals(List.of(), doubts(PROVED, run("b", Verdict.VOID, pulled, Optional.empty())));
+    RunRecord refused = run("b", Verdict.UNSAFE, RunEnd.completed(0), Optional.empty());
+    assertEquals(
+        List.of("The reference unit does not run through the profile on this bench."),
+        doubts(PROVED, refused));
+    assertTrue(ShiftCheck.saysSomething(refused, ReferenceUnit.Kind.GOOD));
+    assertFalse(ShiftCheck.saysSomething(refused, ReferenceUnit.Kind.BAD));
+  }
+
   private static List<String> doubts(RunRecord... runs) {
     return ReferenceUnits.doubts(List.of(runs), BENCH, FAMILY, PROFILE);
   }
@@ -66,6 +82,16 @@ class ReferenceUnitsTest {
   }
 
   private static RunRecord run(String id, String bench, Verdict verdict, double output_V) {
+    return run(id, bench, verdict, RunEnd.completed(1), Optional.of(measured(output_V)));
+  }
+
+  private static RunRecord run(
+      String id, Verdict verdict, RunEnd end, Optional<MeasuredRun> measured) {
+    return run(id, BENCH.id(), verdict, end, measured);
+  }
+
+  private static RunRecord run(
+      String id, String bench, Verdict verdict, RunEnd end, Optional<MeasuredRun> measured) {
     Origin nowhere = new Origin("test", "", "");
     return new RunRecord(
         id,
@@ -87,9 +113,9 @@ class ReferenceUnitsTest {
         "",
         "",
         "",
-        RunEnd.completed(1),
+        end,
         List.of(),
-        Optional.of(measured(output_V)),
+        measured,
         new Judgement(Optional.of(verdict), Optional.empty(), "", List.of(), List.of()));
   }
 
