@@ -7,6 +7,7 @@ import corewright.bench.judge.BenchEvent.What;
 import corewright.bench.judge.BenchStanding;
 import corewright.bench.record.Source;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -141,21 +142,34 @@ public final class Benches {
         });
   }
 
-  /** What a bench was measured to be, the last of each kind. */
-  public Map<String, Measured> measured(String bench, boolean emulated) {
-    return database.read(
-        handle ->
-            handle
-                .select(
-                    "SELECT * FROM event WHERE tag = ? AND kind = ? ORDER BY position",
-                    subject(bench),
-                    EventKind.BENCH_MEASURED.id())
-                .map((row, context) -> Events.event(row))
-                .list()
-                .stream()
-                .filter(e -> Json.read(e.body()).path(EMULATED).asBoolean() == emulated)
-                .map(Benches::measured)
-                .collect(Collectors.toMap(Measured::what, m -> m, (a, b) -> b)));
+  /**
+   * What a bench was measured to be, by what was measured: the last that says of which it is, and
+   * any later one that does not, from before the event carried the word. What is not known may
+   * speak against either bench, and puts neither's own last measurement out of force.
+   */
+  public Map<String, List<Measured>> measured(String bench, boolean emulated) {
+    Map<String, List<Measured>> last = new HashMap<>();
+    database
+        .read(
+            handle ->
+                handle
+                    .select(
+                        "SELECT * FROM event WHERE tag = ? AND kind = ? ORDER BY position",
+                        subject(bench),
+                        EventKind.BENCH_MEASURED.id())
+                    .map((row, context) -> Events.event(row))
+                    .list())
+        .forEach(
+            event -> {
+              JsonNode says = Json.read(event.body()).path(EMULATED);
+              Measured found = measured(event);
+              if (says.isMissingNode()) {
+                last.computeIfAbsent(found.what(), w -> new ArrayList<>()).add(found);
+              } else if (says.asBoolean() == emulated) {
+                last.put(found.what(), new ArrayList<>(List.of(found)));
+              }
+            });
+    return last;
   }
 
   private static Measured measured(Event event) {
@@ -246,7 +260,7 @@ public final class Benches {
     return appender.append(handle, who, kind, subject(bench), body);
   }
 
-  private static String subject(String bench) {
+  static String subject(String bench) {
     return "BENCH/" + bench.toUpperCase(Locale.ROOT);
   }
 

@@ -9,8 +9,8 @@ import corewright.measures.Unit;
 import corewright.reports.ledger.Benches.Measured;
 import corewright.reports.ledger.Ledger;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -59,7 +59,7 @@ public final class BenchCondition {
                     c ->
                         floors.stream()
                             .filter(f -> f.channel().equals(c.channel()))
-                            .findFirst()
+                            .max(Comparator.comparingDouble(NoiseFloor::rms))
                             .map(f -> f.in(c))
                             .orElse(c))
                 .toList());
@@ -74,6 +74,7 @@ public final class BenchCondition {
                 floors.stream()
                     .filter(f -> f.channel().equals(c.channel()))
                     .flatMap(f -> f.against(c).stream()))
+        .distinct()
         .toList();
   }
 
@@ -82,6 +83,7 @@ public final class BenchCondition {
     return last(bench, CONTACTS).stream()
         .map(m -> new Measurement(number(m, "ohm"), number(m, "u"), Unit.OHM))
         .flatMap(found -> against(found, bench).stream())
+        .distinct()
         .toList();
   }
 
@@ -114,9 +116,8 @@ public final class BenchCondition {
         .toList();
   }
 
-  private Optional<Measured> last(BenchDescription bench, String what) {
-    Map<String, Measured> all = ledger.benches().measured(bench.id(), emulated);
-    return Optional.ofNullable(all.get(what));
+  private List<Measured> last(BenchDescription bench, String what) {
+    return ledger.benches().measured(bench.id(), emulated).getOrDefault(what, List.of());
   }
 
   private static double number(Measured m, String field) {
