@@ -110,7 +110,11 @@ public final class Benches implements AutoCloseable {
         bench.description().id(),
         id ->
             new LiveBench(
-                bench, "/did/", workshop, clock, bench.emulated() ? sample::busy : () -> ""));
+                bench,
+                "/did/",
+                workshop,
+                clock,
+                bench instanceof RealBench ? () -> "" : sample::busy));
   }
 
   private static Optional<BenchDescription> read(Path file) {

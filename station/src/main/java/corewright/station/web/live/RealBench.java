@@ -17,9 +17,10 @@ import java.util.Optional;
 /** A bench of the shop, on serial ports or sockets. */
 record RealBench(BenchDescription description, Clock clock) implements Bench {
 
+  /** Its file may be one of an emulated bench all the same. */
   @Override
   public boolean emulated() {
-    return false;
+    return description.namesAnEmulatedPort();
   }
 
   @Override
