@@ -3,6 +3,7 @@ package corewright.station.work;
 import corewright.bench.judge.Judge;
 import corewright.bench.record.Judgement;
 import corewright.bench.record.RunEnd;
+import corewright.bench.record.Verdict;
 import corewright.fixtures.describe.BenchDescription.ChannelCalibration;
 import corewright.measures.ChannelDoubt;
 import corewright.measures.MeasuredRun;
@@ -46,7 +47,8 @@ public final class Assessing {
   }
 
   /**
-   * Judges what was measured; where nothing was, how the run ended still says something.
+   * Judges what was measured; where nothing was, how the run ended still says something. A run that
+   * was begun under another family's profile has no limits to be judged by, and can yet be closed.
    *
    * @param reference what the bench's reference units showed
    */
@@ -56,6 +58,11 @@ public final class Assessing {
       Profile profile,
       RunEnd end,
       List<String> reference) {
+    if (!profile.family().equals(family.id())) {
+      Verdict none = end.kind() == RunEnd.Kind.BENCH_FAULT ? Verdict.VOID : Verdict.INCOMPLETE;
+      return new Judgement(
+          Optional.of(none), Optional.empty(), "", List.of(), List.of(end.saw(), end.remedy()));
+    }
     return Judge.judge(measured.orElseGet(() -> nothing(profile)), family, profile, end, reference);
   }
 

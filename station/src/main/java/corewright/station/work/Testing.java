@@ -91,6 +91,7 @@ public final class Testing {
   public RunRecord run(
       Request request, BenchInstruments instruments, RunIds ids, RunListener listener, Stop stop) {
     Profile profile = catalogue.profile(request.profile());
+    refuseAnotherFamilys(profile, request.tag());
     String purpose = profile.purpose().name().toLowerCase(Locale.ROOT);
     int number = ledger.runs().nextNumber(request.tag(), purpose);
     Source source = source(instruments);
@@ -122,6 +123,25 @@ public final class Testing {
     new ShiftCheck(catalogue, ledger, emulated).after(record, request.bench(), plan.family());
     OpenRuns.settled(result.run());
     return record;
+  }
+
+  /** Before the ledger knows of it: such a run has no limits that it could be judged by. */
+  private void refuseAnotherFamilys(Profile profile, String tag) {
+    String family = ledger.dossier(tag).core().family();
+    if (!profile.family().equals(family)) {
+      throw new Refused(
+          "Profile "
+              + profile.id()
+              + " is for units of the family "
+              + profile.family()
+              + ", and "
+              + tag
+              + " is of "
+              + family,
+          "Choose one of "
+              + String.join(", ", catalogue.profileIds(family))
+              + "; or correct what the unit was received as.");
+    }
   }
 
   private RunPlan plan(Request request, Profile profile, boolean emulated, String id) {
