@@ -41,6 +41,10 @@ record StepKeys(Set<String> more, Set<Quantity> yields, Optional<Quantity> byHan
           Quantity.KEY_OFF_CURRENT,
           Quantity.TAP_STEP,
           Quantity.COLD_OUTPUT,
+          Quantity.COLD_DIP,
+          Quantity.COLD_ESR,
+          Quantity.HOT_DIP,
+          Quantity.HOT_KEY_OFF,
           Quantity.HOT_OUTPUT);
 
   private static final StepKeys PLAIN = new StepKeys(Set.of(), Set.of(), Optional.empty());

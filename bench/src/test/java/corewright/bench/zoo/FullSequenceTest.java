@@ -34,7 +34,17 @@ class FullSequenceTest {
 
   /** Nobody entered these, and the profile may be judged without them. */
   private static final Set<String> BY_HAND =
-      Set.of("pins", "insulation", "key-off", "tap", "cold", "hot");
+      Set.of(
+          "pins",
+          "insulation",
+          "key-off",
+          "tap",
+          "cold",
+          "cold-dip",
+          "cold-esr",
+          "hot",
+          "hot-dip",
+          "hot-key-off");
 
   private final ZooBench bench = new ZooBench(CATALOGUE);
 

@@ -70,7 +70,7 @@ class HandTest {
             "as " + Visit.OWNER + "’s readings")) {
       assertTrue(page.contains(said), said + " in " + page);
     }
-    assertTrue(visit.get(BENCH).body().contains("None of 6 steps by hand are entered."));
+    assertTrue(visit.get(BENCH).body().contains("None of 10 steps by hand are entered."));
     choose("sd48-arrival");
     assertFalse(visit.get(BENCH).body().contains("steps by hand"), "it has none");
     assertEquals(422, visit.get(HAND).statusCode());
@@ -88,7 +88,7 @@ class HandTest {
     String draft = visit.get(HAND).body().replaceAll("(?s).*data-draft=\"([^\"]+)\".*", "$1");
     visit.post("/draft/" + draft, form);
     assertTrue(visit.get(HAND).body().contains("value=\"much\""), "the browser was closed");
-    assertTrue(visit.get(BENCH).body().contains("None of 6"), "a draft is no reading");
+    assertTrue(visit.get(BENCH).body().contains("None of 10"), "a draft is no reading");
   }
 
   @Test
@@ -107,7 +107,7 @@ class HandTest {
     assertTrue(page.contains("Entered by " + Visit.OWNER), "it was not touched");
     assertTrue(page.contains("Entered by I. Marsh"), page);
     assertTrue(page.contains("value=\"meter &lt;4>\""), page);
-    assertTrue(visit.get(BENCH).body().contains("2 of 6 steps by hand are entered."));
+    assertTrue(visit.get(BENCH).body().contains("2 of 10 steps by hand are entered."));
 
     assertEquals(BENCH, Visit.location(visit.post(BENCH + "/start", Map.of())));
     while (!visit.get(BENCH).body().contains("data-live")) {
@@ -142,7 +142,7 @@ class HandTest {
     theirs.putAll(Map.of("key-off/unit", "mA", "key-off/instrument", "meter 4"));
     assertEquals(BENCH, Visit.location(visit.post(HAND, mine)));
     assertEquals(BENCH, Visit.location(other.post(HAND, theirs)));
-    assertTrue(visit.get(BENCH).body().contains("2 of 6 steps by hand are entered."));
+    assertTrue(visit.get(BENCH).body().contains("2 of 10 steps by hand are entered."));
     Map<String, String> over = form(Map.of("pins/value", "3", "pins/instrument", "pin table 2"));
     HttpResponse<String> refused = other.post(HAND, over);
     assertEquals(422, refused.statusCode());
@@ -151,7 +151,7 @@ class HandTest {
         visit.get(HAND).body().replaceAll("(?s).*name=\"pins/seen\" value=\"([^\"]+)\".*", "$1");
     assertEquals(
         BENCH, Visit.location(visit.post(HAND, form(Map.of("pins/seen", seen))))); // emptied it
-    assertTrue(visit.get(BENCH).body().contains("1 of 6 steps by hand is entered."));
+    assertTrue(visit.get(BENCH).body().contains("1 of 10 steps by hand is entered."));
   }
 
   @Test
