@@ -2,6 +2,7 @@ package corewright.reports.ledger;
 
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.function.Function;
@@ -18,6 +19,9 @@ import org.postgresql.ds.PGSimpleDataSource;
 record PostgresStore(String url) implements Store {
   /** Rows fetched at a time: a whole ledger does not fit into memory. */
   private static final int ROWS = 1000;
+
+  /** The one encoding that has all of Unicode. */
+  private static final String ENCODING = "UTF8";
 
   /** What writers queue for; any number that nobody else in the database uses. */
   private static final long WRITERS = 0x434F_5245L;
@@ -50,8 +54,23 @@ record PostgresStore(String url) implements Store {
   }
 
   @Override
-  public void migrate() {
+  public void migrate() throws SQLException {
+    mustHaveEveryLetter();
     Migrations.POSTGRESQL.run(source());
+  }
+
+  /** Before anything is made there: of others, a ledger breaks off at its first Ω. */
+  private void mustHaveEveryLetter() throws SQLException {
+    try (Connection connection = source().getConnection();
+        Statement asked = connection.createStatement();
+        ResultSet answer = asked.executeQuery("SHOW server_encoding")) {
+      String encoding = answer.next() ? answer.getString(1) : "";
+      if (!encoding.equals(ENCODING)) {
+        throw new LedgerFault(
+            "The database " + place() + " keeps texts as " + encoding + ", without Ω and ±",
+            "Ask the keeper of the database to make one with encoding " + ENCODING);
+      }
+    }
   }
 
   @Override

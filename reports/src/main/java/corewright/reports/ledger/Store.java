@@ -21,7 +21,7 @@ interface Store {
   Connection connectToRead() throws SQLException;
 
   /** Makes what is not there, and brings an older schema up to date, one process at a time. */
-  void migrate() throws IOException;
+  void migrate() throws IOException, SQLException;
 
   /**
    * Makes every other writer wait until this transaction ends. A ledger has one writer at a time:

@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -121,5 +122,31 @@ class MovingTest {
         fault.getMessage().contains("open the ledger jdbc:postgresql://127.0.0.1:1/none:"),
         fault.getMessage());
     assertTrue(fault.getMessage().contains("See that the database runs"), fault.getMessage());
+  }
+
+  /** A letter with an umlaut is in LATIN1; an ohm is not. */
+  @Test
+  void aDatabaseThatLacksLettersIsRefusedBeforeAnythingIsMadeThere() {
+    Jdbi.create(Kept.Server.url("postgres"))
+        .useHandle(
+            handle ->
+                handle.execute(
+                    "CREATE DATABASE latin ENCODING 'LATIN1' TEMPLATE template0 LC_COLLATE 'C'"
+                        + " LC_CTYPE 'C'"));
+    LedgerFault fault =
+        assertThrows(
+            LedgerFault.class,
+            () -> Ledger.open(Kept.Server.url("latin"), "bench-1", CLOCK, Optional.empty()));
+    assertTrue(fault.getMessage().contains("keeps texts as LATIN1"), fault.getMessage());
+    assertTrue(fault.getMessage().contains("with encoding UTF8"), fault.getMessage());
+    int tables =
+        Jdbi.create(Kept.Server.url("latin"))
+            .withHandle(
+                handle ->
+                    handle
+                        .select("SELECT count(*) FROM pg_tables WHERE schemaname = 'public'")
+                        .mapTo(Integer.class)
+                        .one());
+    assertEquals(0, tables);
   }
 }
