@@ -54,6 +54,11 @@ final class RunProgress implements RunListener {
   @Override
   public void safe(List<String> troubles) {
     troubles.forEach(t -> say("NOT SAFE: " + t));
+    if (!troubles.isEmpty()) {
+      say(
+          "Press the stop button on the bench, switch the source off by hand, and measure before"
+              + " you touch anything.");
+    }
   }
 
   @Override
