@@ -119,6 +119,8 @@ class DroppedTest {
     assertTrue(page.contains("<b>FAIL</b>"), page);
     assertTrue(page.contains("44.00"), page);
     assertTrue(page.contains("It certifies nothing"), page);
+    String headline = page.replaceAll("(?s).*<p class=\"sent\">([^<]+)<.*", "$1");
+    assertEquals(2, page.split(">" + java.util.regex.Pattern.quote(headline) + "<", -1).length);
     assertTrue(visit.get(at + "/picture").body().contains("<svg"));
   }
 

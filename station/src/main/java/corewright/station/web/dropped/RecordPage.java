@@ -52,7 +52,7 @@ public record RecordPage(
             .orElse(
                 "Measured, and not judged: no family was named, so nobody says what is good here."),
         judged.flatMap(Judgement::verdict).map(Enum::name).orElse(""),
-        reasons,
+        reasons.stream().skip(1).toList(), // the first is the sentence above
         result.finding().orElse(""),
         Readings.worst(run, numerals),
         judged.map(Judgement::decisionRule).orElse(""),
