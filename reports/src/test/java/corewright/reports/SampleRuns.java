@@ -15,6 +15,7 @@ import corewright.measures.meter.RunMeter;
 import corewright.profiles.Family;
 import corewright.profiles.Profile;
 import corewright.reports.chart.Evidence;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +28,12 @@ import java.util.Optional;
 public final class SampleRuns implements Evidence {
   private final Map<String, Capture> captures = new HashMap<>();
   private String calibration = "not calibrated";
+  private int meters;
+
+  /** Runs from now on are made with so many meters beside load and digitizer. */
+  public void equipped(int more) {
+    meters = more;
+  }
 
   /** Runs from now on are made with a digitizer that was calibrated so, as a bench file says it. */
   public void calibrated(String certificate) {
@@ -82,9 +89,7 @@ public final class SampleRuns implements Evidence {
         profile.origin(),
         family.origin(),
         Optional.<Origin>empty(),
-        List.of(
-            new EquipmentUsed("load", "Corewright,Emulated load,0,1", "not calibrated"),
-            new EquipmentUsed("digitizer", "Corewright,Emulated digitizer,0,1", calibration)),
+        equipment(),
         "corewright 1.0.0",
         "captures/" + id + ".h5",
         "ab".repeat(32),
@@ -92,6 +97,16 @@ public final class SampleRuns implements Evidence {
         List.of(),
         measured,
         judgement);
+  }
+
+  private List<EquipmentUsed> equipment() {
+    List<EquipmentUsed> all = new ArrayList<>();
+    all.add(new EquipmentUsed("load", "Corewright,Emulated load,0,1", "not calibrated"));
+    all.add(new EquipmentUsed("digitizer", "Corewright,Emulated digitizer,0,1", calibration));
+    for (int i = 0; i < meters; i++) {
+      all.add(new EquipmentUsed("meter", "Corewright,Emulated meter,0,1", "not calibrated"));
+    }
+    return all;
   }
 
   @Override

@@ -40,13 +40,19 @@ final class ExpertPart {
     pages.appendChild(read(run));
     pages.appendChild(m.tag("h2.title", page.say("expert.made-with")));
     pages.appendChild(madeWith(run));
-    pages.appendChild(m.tag("h2.title", page.say("expert.how")));
-    how(dossier, run).forEach(line -> pages.appendChild(m.tag("p.note", line)));
-    pages.appendChild(m.tag("h2.title", page.say("not-tested")));
-    pages.appendChild(m.tag("p.note", new CautionPart(page).notTested()));
-    pages.appendChild(
-        m.tag("p.last", page.say("expert.end", page.issue().map(Issue::number).orElse(""))));
+    pages.appendChild(closing(dossier, run));
     return pages;
+  }
+
+  /** Stays together, so that no last page holds a line or two. */
+  private Element closing(Dossier dossier, RunRecord run) {
+    Element closing = m.tag("div.closing", m.tag("h2.title", page.say("expert.how")));
+    how(dossier, run).forEach(line -> closing.appendChild(m.tag("p.note", line)));
+    closing.appendChild(m.tag("h2.title", page.say("not-tested")));
+    closing.appendChild(m.tag("p.note", new CautionPart(page).notTested()));
+    closing.appendChild(
+        m.tag("p.last", page.say("expert.end", page.issue().map(Issue::number).orElse(""))));
+    return closing;
   }
 
   private String rule(RunRecord run) {

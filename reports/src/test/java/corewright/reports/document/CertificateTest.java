@@ -108,6 +108,17 @@ class CertificateTest {
     assertEquals(List.of(), Lasting.faults(file));
   }
 
+  /**
+   * As much equipment as would leave a last page of two lines; a reader takes such a one for lost.
+   */
+  @Test
+  void noLastPageHoldsALineOrTwo() throws Exception {
+    runs.equipped(12);
+    Path file = documents(Duration.ZERO).certificate(rebuilt(Source.BENCH), folder);
+    String last = PdfText.last(file);
+    assertTrue(last.contains("How it was done") && last.contains("End of certificate"), last);
+  }
+
   @Test
   void itsCodeIsReadByAScannerAndIsThatOfTheRecordInside() throws Exception {
     Path file = documents(Duration.ZERO).certificate(rebuilt(Source.BENCH), folder);

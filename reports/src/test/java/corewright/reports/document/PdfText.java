@@ -17,6 +17,15 @@ final class PdfText {
     }
   }
 
+  /** That of the last page alone. */
+  static String last(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      stripper.setStartPage(document.getNumberOfPages());
+      return stripper.getText(document).replaceAll("[\\s\u00A0]+", " ").strip();
+    }
+  }
+
   static int pages(Path pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       return document.getNumberOfPages();
