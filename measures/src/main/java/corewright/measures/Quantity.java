@@ -81,6 +81,9 @@ public enum Quantity {
   CRANK_DRIFT("crankDrift", Unit.VOLT_PER_MINUTE, "Drift while cranking, worst", true),
   CRANK_SPREAD("crankSpread", Unit.VOLT, "Cranking, from repeat to repeat", true),
   CRANK_INPUT("crankInput", Unit.VOLT, "Input while cranking, lowest", true),
+  SURVIVAL_LOWEST("survivalLowest", Unit.VOLT, "Output through a deep cranking, lowest", true),
+  SURVIVAL_OUT("survivalOut", Unit.SECOND, "Deep cranking, out of regulation", true),
+  SURVIVAL_BACK("survivalBack", Unit.SECOND, "Deep cranking, until it works again", true),
   PULSED_OUTPUT("pulsedOutput", Unit.VOLT, "Output under load pulses", true),
   PULSED_OUTPUT_CRANKING(
       "pulsedOutputCranking", Unit.VOLT, "Output under load pulses, cranking rate", true),

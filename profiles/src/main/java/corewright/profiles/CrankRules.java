@@ -6,6 +6,7 @@ import corewright.files.Mistake;
 import corewright.files.Section;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** What a profile must keep about events and the starter's swing while it cranks. */
@@ -58,6 +59,34 @@ final class CrankRules {
                     shown(step.number("inputLimit_A")),
                     need_A),
                 "Write more than that"));
+      }
+    }
+  }
+
+  /** It is told what a unit does far below its zones; whether that is good nobody has said. */
+  static void told(ProfileDraft draft, Consumer<Mistake> found) {
+    for (Section limit : draft.limits()) {
+      Optional<Step.Kind> kind = LimitRules.quantity(limit).flatMap(StepKeys::giving);
+      if (kind.equals(Optional.of(Step.Kind.SURVIVAL))) {
+        found.accept(
+            limit.mistake(
+                "quantity",
+                "'" + limit.text("quantity") + "' is told and not judged",
+                "Leave the limit out"));
+      }
+    }
+    for (Section step : draft.steps()) {
+      List<Section> levels = step.each("levels");
+      if (step.text("kind").equals(StepKeys.word(Step.Kind.SURVIVAL))
+          && !levels.isEmpty()
+          && levels.get(levels.size() - 1).number("input_V") < draft.good_V()) {
+        found.accept(
+            step.mistake(
+                "levels",
+                "the input does not come back to a good one, "
+                    + shown(draft.good_V())
+                    + " V, in which a unit would",
+                "Add a level"));
       }
     }
   }

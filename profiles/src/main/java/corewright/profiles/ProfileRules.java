@@ -36,6 +36,7 @@ final class ProfileRules {
           KindRules::cranks,
           CrankRules::events,
           CrankRules::swings,
+          CrankRules::told,
           KindRules::decayLast,
           KindRules::given,
           KindRules::byHand,

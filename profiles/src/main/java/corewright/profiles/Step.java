@@ -215,6 +215,8 @@ public record Step(
     HIGH_LINE,
     /** The levels of a cranking, at one load, several times. */
     CRANK,
+    /** The input far below what it must work from, and back, without load: told, not judged. */
+    SURVIVAL,
     /** A load until the case no longer warms. */
     THERMAL,
     /** The load in pulses: how deep the output dips in each, what its capacitors hold. */

@@ -93,6 +93,13 @@ record StepKeys(Set<String> more, Set<Quantity> yields, Optional<Quantity> byHan
                   Quantity.CRANK_DRIFT,
                   Quantity.CRANK_SPREAD,
                   Quantity.CRANK_INPUT)),
+          Map.entry(
+              Step.Kind.SURVIVAL,
+              of(
+                  List.of("levels"),
+                  Quantity.SURVIVAL_LOWEST,
+                  Quantity.SURVIVAL_OUT,
+                  Quantity.SURVIVAL_BACK)),
           Map.entry(Step.Kind.THERMAL, of(List.of(), Quantity.THERMAL_DRIFT, Quantity.CASE_RISE)),
           Map.entry(Step.Kind.DECAY, of(List.of(), Quantity.DECAY_HALF)),
           Map.entry(

@@ -117,6 +117,8 @@ class ProfileRulesTest {
           "kind": "crank", "inputLimit_A": 16, "load_A": 1, "repeats": 5, "levels": [{ "input_V": 15.8, "hold_s": 2, "judged": false, "swing_Vpp": 0.4, "swing_Hz": 13 }, { "input_V": 10, "hold_s": 2 }] | /steps/2/levels/0/swing_Vpp | the crests of the swing lie at 16 V, above 15.84 V | Write less, or a lower input_V
           "kind": "crank", "inputLimit_A": 16, "load_A": 1, "repeats": 5, "levels": [{ "input_V": 8, "hold_s": 2, "judged": false }, { "input_V": 10.4, "hold_s": 2, "swing_Vpp": 0.4, "swing_Hz": 1.2 }] | /steps/2/levels/1/swing_Hz | fewer than 3 swings in 2 s | Hold for longer
           "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 9, "hold_s": 1, "swing_Vpp": 0.1, "swing_Hz": 13 }, { "input_V": 15, "hold_s": 1 }] | /steps/2/levels/0/swing_Vpp | the input stands still in a step of kind lines | Leave the swing out
+          "kind": "survival", "inputLimit_A": 16, "levels": [{ "input_V": 12.5, "hold_s": 1 }, { "input_V": 6.5, "hold_s": 0.03 }] | /steps/2/levels | the input does not come back to a good one, 10 V, in which a unit would | Add a level
+          "kind": "survival", "inputLimit_A": 16 | /steps/2 | 'levels' is missing | Add "levels"
           "kind": "highLine", "input_V": 15, "inputLimit_A": 16, "hold_s": 1, "rest_s": 2 | /steps/2/rest_s | a step of kind highLine takes no rest_s | Leave it out, or choose the kind that takes it
           "kind": "highLine", "input_V": 16, "inputLimit_A": 16, "hold_s": 1 | /steps/2/input_V | 16 V leave the source no room below 16 V, where the run ends | Write at most 15.84
           "kind": "lines", "inputLimit_A": 16, "levels": [{ "input_V": 9, "hold_s": 1 }, { "input_V": 15.9, "hold_s": 1 }] | /steps/2/levels/1/input_V | 15.9 V leave the source no room below 16 V, where the run ends | Write at most 15.84
@@ -218,6 +220,24 @@ class ProfileRulesTest {
   private static final String FALLING =
       "\"kind\": \"falling\", \"input_V\": 10.5, \"inputLimit_A\": 16, \"to_V\": 9.2,"
           + " \"ramp_VperS\": 1, \"load_A\": 1.3";
+
+  @Test
+  void whatASurvivalTellsIsHeldAgainstNothing() {
+    String survival =
+        "{ \"id\": \"deep\", \"kind\": \"survival\", \"title\": \"Deep\", \"inputLimit_A\": 16,"
+            + " \"levels\": [{ \"input_V\": 6.5, \"hold_s\": 1 }, { \"input_V\": 12, \"hold_s\": 1"
+            + " }] },";
+    List<Mistake> mistakes =
+        Edited.mistakes(
+            folder,
+            GOOD.replace("{ \"id\": \"rest\"", survival + "{ \"id\": \"rest\""),
+            "\"quantity\": \"drift\", \"unit\": \"V/min\"",
+            "\"quantity\": \"survivalBack\", \"unit\": \"s\"",
+            CATALOGUE::readProfile);
+    assertEquals(
+        List.of("'survivalBack' is told and not judged: Leave the limit out"),
+        mistakes.stream().map(m -> m.message() + ": " + m.suggestion()).toList());
+  }
 
   /** At the rated rate alone, an idle rate is not read. */
   @Test

@@ -18,6 +18,7 @@ final class StepKinds {
           Map.entry(Step.Kind.FALLING, new FallingStep()),
           Map.entry(Step.Kind.HIGH_LINE, new Level()),
           Map.entry(Step.Kind.CRANK, new CrankStep()),
+          Map.entry(Step.Kind.SURVIVAL, new SurvivalStep()),
           Map.entry(Step.Kind.THERMAL, new ThermalStep()),
           Map.entry(Step.Kind.PULSES, new PulsesStep()),
           Map.entry(Step.Kind.BURST, new BurstStep()),

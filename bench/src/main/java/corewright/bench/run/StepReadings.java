@@ -81,6 +81,7 @@ final class StepReadings {
       case CRANK -> said(meter.crank(all, cranked(step)), open.without(step));
       case PULSES -> meter.pulses(last, asked(step));
       case BURST -> meter.burst(last);
+      case SURVIVAL -> meter.survival(last);
       case THERMAL -> meter.thermal(last);
       case DECAY -> meter.decay(last);
       case BY_HAND, DEAD_CHECK, FIRST_POWER, HOLD, DISCHARGE -> Map.of();

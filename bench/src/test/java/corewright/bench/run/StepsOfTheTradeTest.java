@@ -61,6 +61,18 @@ class StepsOfTheTradeTest {
               new Step.Level(15.8, 0.3, true)),
           1);
 
+  private static final Step.Detail SURVIVAL =
+      new Step.Detail(
+          Optional.of(10e3),
+          0,
+          0,
+          List.of(
+              new Step.Level(12.5, 0.1, true),
+              new Step.Level(6.5, 0.03, true),
+              new Step.Level(8.0, 0.4, true),
+              new Step.Level(12.5, 0.3, true)),
+          1);
+
   private static final Step.Detail CRANK = crank(10.35);
 
   static Step.Detail crank(double plateau_V) {
@@ -132,6 +144,7 @@ class StepsOfTheTradeTest {
           FALLING,
           step(Step.Kind.HIGH_LINE, 15.8, 0.4, at(10e3)),
           loaded(Step.Kind.CRANK, 0, CRANK),
+          step(Step.Kind.SURVIVAL, 0, 0, SURVIVAL),
           PULSES,
           BURST,
           loaded(Step.Kind.THERMAL, 1.5, at(10e3)),
@@ -206,6 +219,7 @@ class StepsOfTheTradeTest {
         0, read.get(Quantity.CRANK_SPREAD).measurement().orElseThrow().value(), 0.005, "V");
     assertEquals(
         0, read.get(Quantity.CRANK_DRIFT).measurement().orElseThrow().value(), 0.5, "V/min");
+    survived(unit, read);
     // The bleeder alone: R·C·ln 2, and the charge that the input's capacitor still gives.
     double bleeder_s = unit.get(Parameter.BLEED) * unit.get(Parameter.CAPACITANCE) * Math.log(2);
     assertEquals(
@@ -308,6 +322,35 @@ class StepsOfTheTradeTest {
     return new Oracle(unit, Supply.stiff(), line_V, 16)
         .play(List.of(new Oracle.Hold(line_V, 16, load_A, 0.3)), 0.15, 0)
         .get(0);
+  }
+
+  /** Turned off by 6.5 V, and at 8.0 V still below where it turns on again. */
+  private static void survived(UnitParameters unit, Map<Quantity, Reading> read) {
+    Circuit circuit = new Circuit(unit, Supply.stiff());
+    circuit.source(12.5, 16);
+    circuit.relay(true);
+    circuit.sourceOutput(true);
+    circuit.pass(0.5);
+    double band_V = 0.99 * circuit.output_V();
+    double lowest_V = band_V;
+    double out_s = 0;
+    double back_s = 0;
+    for (double[] level : new double[][] {{6.5, 0.03}, {8.0, 0.4}, {12.5, 0.3}}) {
+      circuit.source(level[0], 16);
+      for (double t = 0; t < level[1]; t += 1e-4) {
+        circuit.pass(1e-4);
+        lowest_V = Math.min(lowest_V, circuit.output_V());
+        boolean outside = circuit.output_V() < band_V;
+        out_s += outside ? 1e-4 : 0;
+        back_s = outside && level[0] == 12.5 ? t : back_s;
+      }
+    }
+    assertTrue(out_s > 0.2 && lowest_V < band_V - 0.5, out_s + " s, " + lowest_V + " V");
+    within(lowest_V, read, Quantity.SURVIVAL_LOWEST);
+    double readOut_s = read.get(Quantity.SURVIVAL_OUT).measurement().orElseThrow().value();
+    assertEquals(out_s, readOut_s, 0.01, "s: 1 % of the output is 0.14 s of its fall");
+    double readBack_s = read.get(Quantity.SURVIVAL_BACK).measurement().orElseThrow().value();
+    assertEquals(back_s, readBack_s, 0.004, "s: a command takes its millisecond");
   }
 
   /** The plateau of a cranking with its events and the starter's strokes, step by step. */

@@ -100,7 +100,8 @@ final class WireFaultDraw {
       inStep(place.sample())
           .forEach(fault -> runs.add(run(unit, fault, Optional.of(place.step()))));
     }
-    Optional<Step> crank = Optional.of(PLACES.get(CRANK).step());
+    Optional<Step> crank =
+        PLACES.stream().map(Place::step).filter(s -> s.kind() == Step.Kind.CRANK).findFirst();
     Optional<Step> pulses = Optional.of(PLACES.get(PLACES.size() - 1).step());
     for (Kind kind : OF_A_MESSAGE) {
       MESSAGES_THAT_MATTER.forEach(
@@ -161,9 +162,6 @@ final class WireFaultDraw {
    */
   private record Place(Step step, long sample) {}
 
-  /** Which of them cranks: in the moment the load pulses and the source swings. */
-  private static final int CRANK = 5;
-
   /** At the profile's rate where that will do, so that the samples are counted through. */
   private static final List<Place> PLACES =
       List.of(
@@ -186,6 +184,7 @@ final class WireFaultDraw {
               0.9),
           place(Step.Kind.HIGH_LINE, 15.8, 0, 0.3, Step.Detail.NONE, 0.15),
           place(Step.Kind.CRANK, 0, 1, 0, cranked(), 0.5),
+          place(Step.Kind.SURVIVAL, 0, 0, 0, levels(1, 12.5, 6.5, 12.5), 0.5),
           place(Step.Kind.DECAY, 12.5, 0, 1, Step.Detail.NONE, 0.7),
           place(Step.Kind.THERMAL, 12.5, 1, 0.4, Step.Detail.NONE, 0.2),
           new Place(

@@ -29,7 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class WireFaultsTest {
   private static final int RUNS = Integer.getInteger("wire.faults.runs", 4);
-  private static final int CELLS = Integer.getInteger("wire.faults.cells", 48);
+  private static final int CELLS = Integer.getInteger("wire.faults.cells", 52);
   private static final int BENCHES = Integer.getInteger("wire.faults.benches", 4);
   private static final long SEED = Long.getLong("wire.faults.seed", 20_261_125);
 

@@ -113,6 +113,13 @@ public final class StepMeter {
     return readings;
   }
 
+  /** The input fell deep and came back, without load. */
+  public Map<Quantity, Reading> survival(Capture capture) {
+    return capture.gaps().isEmpty()
+        ? new Survival(channel("output", capture.output(), capture), feed(capture, 0)).read()
+        : none(GAP, Survival.ALL);
+  }
+
   /** One capture for each judged level of each repeat. */
   public Map<Quantity, Reading> crank(List<Capture> repeats, CrankAsked asked) {
     List<Cranking.Repeat> read = new ArrayList<>();

@@ -251,6 +251,32 @@ class StepMeterTest {
     assertTrue(none.contains("took 32.") && none.contains("64.8 mC were asked"), none);
   }
 
+  /** The input is down from 0.1 to 0.6 s; the output falls with it and comes back 0.05 s later. */
+  @Test
+  void throughADeepCrankingItIsToldHowLongTheOutputWasAway() {
+    DoubleUnaryOperator input = t -> t < 0.1 || t >= 0.6 ? 12.5 : t < 0.13 ? 6.5 : 8;
+    DoubleUnaryOperator output = t -> t < 0.2 || t >= 0.65 ? 48 : 46;
+    Map<Quantity, Reading> read = METER.survival(capture(10e3, 1, output, input, NOTHING));
+    within(46, read, Quantity.SURVIVAL_LOWEST);
+    within(0.45, read, Quantity.SURVIVAL_OUT);
+    within(0.05, read, Quantity.SURVIVAL_BACK);
+
+    Map<Quantity, Reading> held = METER.survival(capture(10e3, 1, t -> 48, input, NOTHING));
+    within(48, held, Quantity.SURVIVAL_LOWEST);
+    within(0, held, Quantity.SURVIVAL_OUT);
+    within(0, held, Quantity.SURVIVAL_BACK);
+
+    assertEquals(
+        Reading.none(
+            "the output had not come back 0.4 s after the input: it latches off, or starts late"),
+        METER
+            .survival(capture(10e3, 1, t -> t < 0.2 ? 48 : 46, input, NOTHING))
+            .get(Quantity.SURVIVAL_BACK));
+    assertEquals(
+        Reading.none("the input did not fall"),
+        METER.survival(capture(10e3, 1, output, t -> 12.5, NOTHING)).get(Quantity.SURVIVAL_OUT));
+  }
+
   private static List<String> flags(Reading reading) {
     return ((Reading.Measured) reading).flags();
   }

@@ -52,7 +52,7 @@ record Course(Family family, Profile profile, List<ChannelCalibration> channels)
       case FIRST_POWER, HOLD, QUIESCENT, HIGH_LINE, BURST, THERMAL, DECAY -> step.hold_s();
       case PULSES -> step.hold_s() + step.detail().pulses().orElseThrow().slower_s();
       case START -> step.hold_s() + START_S;
-      case LINES, CRANK ->
+      case LINES, CRANK, SURVIVAL ->
           step.detail().repeats()
                   * step.detail().levels().stream().mapToDouble(Step.Level::hold_s).sum()
               + (step.detail().repeats() - 1) * step.detail().rest_s();

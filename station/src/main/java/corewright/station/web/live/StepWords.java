@@ -44,6 +44,11 @@ final class StepWords {
               + " while "
               + Figures.number(step.load_A(), 2)
               + " A are taken: how far does the output hold?";
+      case SURVIVAL ->
+          "The input falls far down, to "
+              + volts(
+                  step.detail().levels().stream().mapToDouble(Step.Level::input_V).min().orElse(0))
+              + ", and comes back: does it work again? That is told, not judged.";
       case CRANK ->
           "The input goes through a cranking "
               + step.detail().repeats()
