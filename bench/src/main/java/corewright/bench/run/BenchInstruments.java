@@ -9,6 +9,7 @@ import corewright.bench.port.Relay;
 import corewright.bench.port.Source;
 import corewright.bench.port.Switch;
 import corewright.bench.port.Thermometer;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -49,8 +50,21 @@ public record BenchInstruments(
         load, source, other, relay, discharge, interlock, thermometer, meter);
   }
 
+  /** Every one of them, whatever becomes of the others; then what went wrong is told. */
   @Override
   public void close() {
-    all().forEach(Instrument::close);
+    List<RuntimeException> broken = new ArrayList<>();
+    for (Instrument instrument : all()) {
+      try {
+        instrument.close();
+      } catch (RuntimeException one) {
+        broken.add(one);
+      }
+    }
+    if (!broken.isEmpty()) {
+      RuntimeException first = broken.remove(0);
+      broken.forEach(first::addSuppressed);
+      throw first;
+    }
   }
 }

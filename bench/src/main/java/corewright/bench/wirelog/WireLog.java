@@ -7,12 +7,14 @@ import corewright.bench.run.Clock;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Writes down what goes over the wires of a bench. What the station writes stands before the answer
@@ -22,12 +24,14 @@ public final class WireLog implements AutoCloseable {
   /** First line of the file. */
   static final String HEAD = "corewright wire log 1";
 
-  private final BufferedWriter out;
+  private final Writer out;
   private final Clock clock;
   private final long began;
   private long events;
 
-  private WireLog(BufferedWriter out, Clock clock) {
+  private Optional<String> flaw = Optional.empty();
+
+  WireLog(Writer out, Clock clock) {
     this.out = out;
     this.clock = clock;
     this.began = clock.nanos();
@@ -65,14 +69,23 @@ public final class WireLog implements AutoCloseable {
     return new LoggedClock(this, other);
   }
 
+  /** Never stands in the way of what it writes down: a full disk must not keep a source on. */
   synchronized void put(String who, WireEvent.Kind kind, byte[] bytes) {
+    if (flaw.isPresent()) {
+      return;
+    }
     try {
       out.write(new WireEvent(clock.nanos() - began, who, kind, bytes).line());
       out.write('\n');
       events++;
     } catch (IOException full) {
-      throw new UncheckedIOException(full);
+      flaw = Optional.of(String.valueOf(full.getMessage()));
     }
+  }
+
+  /** Why it ends before the wires were still; empty where it is whole. */
+  public synchronized Optional<String> flaw() {
+    return flaw;
   }
 
   /** How much was written down so far. */
@@ -85,7 +98,7 @@ public final class WireLog implements AutoCloseable {
     try {
       out.close();
     } catch (IOException full) {
-      throw new UncheckedIOException(full);
+      flaw = flaw.or(() -> Optional.of(String.valueOf(full.getMessage())));
     }
   }
 

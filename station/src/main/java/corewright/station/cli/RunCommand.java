@@ -148,6 +148,7 @@ final class RunCommand implements Callable<Integer> {
                     keys.stop());
       }
       wire.keepFor(run).ifPresent(kept -> err.println("Wire log    " + kept));
+      wire.flaw().ifPresent(err::println);
       Integer code = report(workshop.conclude(run, operator));
       ShiftCheck shift = workshop.shiftCheck(run.source() == Source.EMULATED);
       if (description.reference(tag).isPresent()) {

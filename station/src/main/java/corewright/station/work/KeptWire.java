@@ -73,6 +73,12 @@ public final class KeptWire implements AutoCloseable {
         });
   }
 
+  /** Why the log is not whole, once it is ended, as a sentence; empty where it is. */
+  public Optional<String> flaw() {
+    return log.flatMap(WireLog::flaw)
+        .map(why -> "The wire log is not whole: it could not be written any more (" + why + ").");
+  }
+
   /** What went wrong before a run began is in its log too; an empty one says nothing and goes. */
   @Override
   public void close() {

@@ -3,14 +3,18 @@ package corewright.bench.port.socket;
 import corewright.bench.port.InstrumentFault;
 import corewright.bench.port.Link;
 import corewright.bench.run.Clock;
+import java.io.Closeable;
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.net.StandardSocketOptions;
 import java.nio.ByteBuffer;
+import java.nio.channels.CancelledKeyException;
+import java.nio.channels.ClosedSelectorException;
 import java.nio.channels.SelectionKey;
 import java.nio.channels.Selector;
 import java.nio.channels.SocketChannel;
 import java.time.Duration;
+import java.util.List;
 
 /** One socket. Behaves as a serial line does: a peer that is gone is a line that is lost. */
 final class SocketLink implements Link {
@@ -33,11 +37,14 @@ final class SocketLink implements Link {
   static SocketLink open(String role, String name, InetSocketAddress address, Clock clock) {
     try {
       SocketChannel channel = SocketChannel.open(address);
-      channel.setOption(StandardSocketOptions.TCP_NODELAY, true);
-      channel.configureBlocking(false);
-      Selector selector = Selector.open();
-      channel.register(selector, SelectionKey.OP_READ);
-      return new SocketLink(role, name, channel, selector, clock);
+      try {
+        channel.setOption(StandardSocketOptions.TCP_NODELAY, true);
+        channel.configureBlocking(false);
+        return new SocketLink(role, name, channel, Selector.open(), clock);
+      } catch (IOException refused) {
+        channel.close();
+        throw refused;
+      }
     } catch (IOException refused) {
       throw new InstrumentFault(
           role,
@@ -66,7 +73,7 @@ final class SocketLink implements Link {
           return count;
         }
       }
-    } catch (IOException broken) {
+    } catch (IOException | ClosedSelectorException | CancelledKeyException broken) {
       throw lost(doing);
     }
   }
@@ -87,7 +94,7 @@ final class SocketLink implements Link {
               "The emulated bench has stopped listening: start it again.");
         }
       }
-    } catch (IOException broken) {
+    } catch (IOException | ClosedSelectorException | CancelledKeyException broken) {
       throw lost(doing);
     }
   }
@@ -107,11 +114,12 @@ final class SocketLink implements Link {
   @Override
   public void close() {
     closed = true;
-    try {
-      channel.close();
-      selector.close();
-    } catch (IOException broken) {
-      // it is given back all the same
+    for (Closeable one : List.of(channel, selector)) {
+      try {
+        one.close();
+      } catch (IOException broken) {
+        // it is given back all the same
+      }
     }
   }
 
