@@ -1,6 +1,6 @@
 package corewright.station.cli;
 
-import corewright.station.work.Refused;
+import corewright.station.work.Intake;
 import corewright.station.work.Workshop;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
@@ -33,24 +33,13 @@ final class PromiseCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Workshop workshop = step.open()) {
-      require(until, workshop.today());
+      Intake.requireToCome(until, workshop.today());
       workshop.ledger().lives().promise(tag, until, step.by);
       if (!step.json) {
         spec.commandLine().getOut().println("Promised for " + until);
       }
       step.print(spec.commandLine().getOut(), workshop.ledger().lives().standing(tag));
       return ExitCodes.DONE;
-    }
-  }
-
-  /**
-   * Refuses a day that is over.
-   *
-   * @throws Refused if it is
-   */
-  static void require(LocalDate until, LocalDate today) {
-    if (until.isBefore(today)) {
-      throw new Refused(until + " is over; today is " + today, "Promise a day to come.");
     }
   }
 }

@@ -101,7 +101,7 @@ final class ReceiveCommand implements Callable<Integer> {
         workshop.ledger().agreements().free(quote, tag == null ? "" : tag);
       }
       if (promised != null) {
-        PromiseCommand.require(promised, workshop.today());
+        Intake.requireToCome(promised, workshop.today());
       }
       String given = workshop.arrival().receive(seen, Optional.ofNullable(tag));
       if (promised != null) {

@@ -8,6 +8,7 @@ import corewright.reports.document.Label;
 import corewright.reports.ledger.Found;
 import corewright.reports.ledger.Ledger;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,8 +20,10 @@ public final class Intake {
   private final Quotes quotes;
   private final Publishing publishing;
   private final Ledger ledger;
+  private final LocalDate today;
 
-  Intake(Arrival arrival, Quotes quotes, Publishing publishing, Ledger ledger) {
+  Intake(Arrival arrival, Quotes quotes, Publishing publishing, Ledger ledger, LocalDate today) {
+    this.today = today;
     this.arrival = arrival;
     this.quotes = quotes;
     this.publishing = publishing;
@@ -48,6 +51,7 @@ public final class Intake {
    * @param namesake a person says that it is another unit with a serial that is known
    * @param missing parts that are not there, each in words
    * @param quote number of the quote that it comes under; may be empty
+   * @param promised until when the customer shall have it back; empty: nothing was said
    */
   public record Coming(
       Answers answers,
@@ -55,7 +59,8 @@ public final class Intake {
       boolean namesake,
       Grade grade,
       List<String> missing,
-      String quote) {
+      String quote,
+      Optional<LocalDate> promised) {
 
     public Coming {
       missing = List.copyOf(missing);
@@ -87,12 +92,13 @@ public final class Intake {
    * Receives it, with its grade and under its quote.
    *
    * @return the tag
-   * @throws Refused if its serial is known and nobody said whether it is that unit, or if it is
-   *     here
+   * @throws Refused if its serial is known and nobody said whether it is that unit, if it is here,
+   *     or if a day is promised that is over
    */
   public String receive(Coming coming) {
     Answers.Received as = coming.answers().received();
     requireMode(as.mode());
+    coming.promised().ifPresent(day -> requireToCome(day, today));
     if (coming.unit().isEmpty() && !coming.namesake()) {
       known(as.serial()).stream().findFirst().ifPresent(Intake::refuse);
     }
@@ -104,6 +110,7 @@ public final class Intake {
     String tag = arrival.receive(coming.answers(), coming.unit());
     String who = coming.answers().who();
     ledger.lives().grade(tag, coming.grade(), why(coming), who);
+    coming.promised().ifPresent(day -> ledger.lives().promise(tag, day, who));
     if (!coming.quote().isBlank()) {
       quotes.arrived(coming.quote(), tag, who);
     }
@@ -122,6 +129,17 @@ public final class Intake {
               ? "Nobody said how the core comes in"
               : "A core does not come in as '" + mode + "'",
           "Possible are " + String.join(", ", MODES) + ".");
+    }
+  }
+
+  /**
+   * Refuses to promise a day that is over.
+   *
+   * @throws Refused if it is
+   */
+  public static void requireToCome(LocalDate until, LocalDate today) {
+    if (until.isBefore(today)) {
+      throw new Refused(until + " is over; today is " + today, "Promise a day to come.");
     }
   }
 

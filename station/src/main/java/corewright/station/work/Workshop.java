@@ -117,7 +117,7 @@ public final class Workshop implements AutoCloseable {
 
   /** The counter: a core comes in, with all that is asked there. */
   public Intake intake() {
-    return new Intake(arrival(), quotes(), publishing, ledger);
+    return new Intake(arrival(), quotes(), publishing, ledger, today());
   }
 
   /** Photographs as people hand them in. */

@@ -24,6 +24,8 @@ import corewright.station.work.Refused;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -186,11 +188,20 @@ public final class Counter implements Place {
                       typed.has("namesake", "yes"),
                       grade,
                       typed.all("missing"),
-                      typed.of("quote")));
+                      typed.of("quote"),
+                      typed.perhaps("promised").map(Counter::day)));
       photos.keep(tag, pile, visitor.name());
       drafts.done(visitor.name(), DRAFT);
       pages.notice(context, "Received. From now on it is " + tag + ": tie its tag on.");
       Answers.go(context, "/counter/" + tag);
+    }
+  }
+
+  private static LocalDate day(String said) {
+    try {
+      return LocalDate.parse(said);
+    } catch (DateTimeParseException no) {
+      throw new Refused("'" + said + "' is no day", "Choose one, as 2026-12-04.");
     }
   }
 

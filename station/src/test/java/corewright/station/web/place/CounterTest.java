@@ -9,6 +9,7 @@ import corewright.bench.life.Role;
 import corewright.reports.ledger.Agreements;
 import corewright.reports.ledger.Money;
 import corewright.reports.ledger.Tags;
+import corewright.reports.ledger.VisitFact;
 import corewright.station.web.Visit;
 import corewright.station.work.Workshop;
 import java.awt.image.BufferedImage;
@@ -17,9 +18,12 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -127,9 +131,24 @@ class CounterTest {
     assertTrue(form.contains("value=\"exchange\" required checked"), form);
     Map<String, String> core = core("Q-1");
     core.put("quote", number);
+    LocalDate day;
+    try (Workshop workshop = Visit.workshop(shop)) {
+      day = workshop.today().plusDays(9);
+    }
+    core.put("promised", day.minusYears(1).toString());
+    assertTrue(refusal(visit.post("/counter", core)).contains("Promise a day to come"));
+    core.put("promised", "soon");
+    assertTrue(refusal(visit.post("/counter", core)).contains("'soon' is no day"));
+    core.put("promised", day.toString());
     String tag = received(visit, core);
     try (Workshop workshop = Visit.workshop(shop)) {
       assertEquals(tag, workshop.ledger().agreements().get(number).tag());
+      assertEquals(
+          List.of(Optional.of(day)),
+          workshop.ledger().facts().visits().stream()
+              .filter(fact -> fact.tag().equals(tag))
+              .map(VisitFact::promised)
+              .toList());
     }
   }
 
