@@ -58,7 +58,7 @@ final class CrankStep implements StepKind {
       if (repeat > 0 && step.detail().rest_s() > 0) {
         rest(step, station);
       }
-      new Cranked(step, station).run(repeat == 0);
+      new Cranked(step, station).run();
     }
     station.back(step);
   }
@@ -91,21 +91,22 @@ final class CrankStep implements StepKind {
       swings = bench.source().canSwing();
     }
 
-    void run(boolean first) {
+    void run() {
       List<Step.Level> levels = step.detail().levels();
+      station.way(step);
+      to(levels.get(0));
+      ByHand.wait(step, station); // here alone: a short level would no longer be one
       for (int i = 0; i < levels.size(); i++) {
-        Step.Level level = levels.get(i);
-        if (level.judged()) {
+        if (levels.get(i).judged()) {
           station.segment(step, StepKinds.of(step.kind()).most_s(step, station.context().plan()));
         } else {
           station.way(step);
         }
-        to(level);
-        if (first) {
-          ByHand.wait(step, station);
+        if (i > 0) {
+          to(levels.get(i));
         }
         fallen_s = i == 1 ? 0 : fallen_s;
-        hold(level.hold_s());
+        hold(levels.get(i).hold_s());
       }
       station.levels().swing(Optional.empty());
       if (pulsing) {

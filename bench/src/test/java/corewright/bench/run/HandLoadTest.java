@@ -10,7 +10,9 @@ import corewright.bench.record.RunEnd;
 import corewright.measures.MeasuredRun;
 import corewright.measures.MeterSettings;
 import corewright.measures.Quantity;
+import corewright.measures.Reading;
 import corewright.measures.meter.RunMeter;
+import corewright.profiles.Step;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,6 +47,10 @@ class HandLoadTest {
       };
 
   private RunResult run() {
+    return run(Plans.plan(folder));
+  }
+
+  private RunResult run(RunPlan plan) {
     bench.frames =
         frame -> {
           if (framesToGo >= 0 && framesToGo-- == 0) {
@@ -64,7 +70,7 @@ class HandLoadTest {
             fake.interlock(),
             fake.thermometer(),
             fake.meter());
-    return new RunEngine(bench.clock).run(Plans.plan(folder), byHand, RunListener.NONE, new Stop());
+    return new RunEngine(bench.clock).run(plan, byHand, RunListener.NONE, new Stop());
   }
 
   @Test
@@ -82,6 +88,26 @@ class HandLoadTest {
     double full_s = measured.holds().get(1).end_s() - measured.holds().get(1).start_s();
     assertEquals(0.6 + 0.3, full_s, 0.02, "the hold, after the current had stayed for 0.3 s");
     assertEquals(2, measured.holds().get(1).value(Quantity.LOAD).orElseThrow().value(), 0.01);
+  }
+
+  /** Once before each cranking: nobody has a hand free while the input falls for 40 ms. */
+  @Test
+  void whoeverCranksWithAHandSetsTheLoadBeforeEach() {
+    sets_A = 1;
+    Step crank = StepsOfTheTradeTest.loaded(Step.Kind.CRANK, 0, StepsOfTheTradeTest.crank(10.35));
+    Step held = Plans.hold("held", 12.5, 1, 0.6);
+    RunResult result =
+        run(
+            Plans.plan(
+                folder, StepsOfTheTradeTest.profile(List.of(crank, Plans.REST, held), 1000)));
+    assertEquals(RunEnd.Kind.COMPLETED, result.end().kind(), result.end().saw());
+    assertEquals(
+        List.of("Set the load to 1.00 A and switch it on.", "Switch the load off."),
+        asked.subList(0, 2));
+    assertEquals(4, asked.stream().filter(a -> a.startsWith("Set")).count(), "three, and the hold");
+    Reading.Measured output =
+        (Reading.Measured) result.beside().readings().get(Quantity.CRANK_OUTPUT);
+    assertTrue(output.flags().contains(CrankStep.NO_EVENTS), output.toString());
   }
 
   @Test

@@ -296,6 +296,22 @@ class CheckCommandTest {
     Ran steady = check(full, "--bench", bench);
     assertEquals(0, steady.code(), steady.err());
     assertTrue(steady.out().contains("Step pulses, "), steady.out());
+    assertFalse(steady.out().contains("swing"), "this source can: " + steady.out());
+    Files.writeString(
+        folder.resolve("still.json"),
+        Files.readString(home("fixtures/dialects/emulated-source.json"))
+            .replace("\"id\": \"emulated-source\"", "\"id\": \"still\"")
+            .replaceAll("    \"(swing|steady|swing_Vpp|rate_Hz)\": .*\\R", ""));
+    Files.writeString(bench, Files.readString(bench).replace("\"emulated-source\"", "\"still\""));
+    Ran still = check(full, "--bench", bench);
+    assertTrue(
+        still
+            .out()
+            .contains(
+                "Step crank: Without events: the load of this bench does not pulse by itself."
+                    + " Without the starter's swing: the source of this bench only stands at its"
+                    + " level."),
+        still.out() + still.err());
   }
 
   @Test
