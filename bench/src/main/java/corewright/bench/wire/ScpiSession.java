@@ -69,20 +69,35 @@ final class ScpiSession {
 
   /**
    * Carries out {@code off}, whatever state the conversation is in. The first attempt may meet what
-   * an earlier fault left behind; the second must be clean.
+   * an earlier fault left behind; the second must be clean, and says all of it: what one message
+   * could not, the next may.
    */
   void off() {
     List<String> messages = messages("off", Map.of());
     try {
       messages.forEach(this::command);
     } catch (InstrumentFault first) {
-      try {
-        line.settle();
-        messages.forEach(this::command);
-      } catch (InstrumentFault second) {
-        second.addSuppressed(first);
-        throw second;
+      attempt(line::settle, Optional.empty());
+      Optional<InstrumentFault> failed = Optional.empty();
+      for (String message : messages) {
+        failed = attempt(() -> command(message), failed);
       }
+      failed.ifPresent(
+          told -> {
+            told.addSuppressed(first);
+            throw told;
+          });
+    }
+  }
+
+  /** What failed before, else what fails now; empty where nothing does. */
+  private static Optional<InstrumentFault> attempt(
+      Runnable action, Optional<InstrumentFault> before) {
+    try {
+      action.run();
+      return before;
+    } catch (InstrumentFault now) {
+      return before.or(() -> Optional.of(now));
     }
   }
 

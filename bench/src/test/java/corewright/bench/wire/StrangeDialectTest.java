@@ -61,6 +61,18 @@ class StrangeDialectTest {
     assertTrue(peer.closed);
   }
 
+  /**
+   * Its input does not obey; its current may still be taken back, and the input is what is told.
+   */
+  @Test
+  void whatOneMessageOfOffCannotDoTheNextIsStillTold() {
+    peer.answers(m -> m.startsWith("EINGANG AUS") ? "" : works(m));
+    InstrumentFault told = assertThrows(InstrumentFault.class, load::off);
+    assertTrue(told.doing().startsWith("'EINGANG AUS"), told.getMessage());
+    assertEquals(1, peer.heard.stream().filter("STROM=0,0 mA / READY?"::equals).count());
+    assertEquals(2, peer.heard.stream().filter(m -> m.startsWith("EINGANG AUS")).count());
+  }
+
   @Test
   void whatItSaysIsReadWithItsUncertainty() {
     Measurement current = load.current();
