@@ -42,7 +42,7 @@ public enum Never {
       "shop-is-not-maker",
       "No document names a unit's maker as the shop that tested or rebuilt it",
       "Write the shop's own name into shop.json; or, if the label was read wrongly, say what it is"
-          + " with 'relabel'"),
+          + " with 'relabel', or on its page at the counter"),
   HIDE_A_REBUILD(
       "rebuilds-shown",
       "Signs of an earlier rebuild, and how often the unit was opened here, are printed",
@@ -55,7 +55,7 @@ public enum Never {
       "serial-stays",
       "The unit that leaves is the one that came; a serial changes with a reason that is printed",
       "Look whether it is that unit; if its label was misread or exchanged, say so first with"
-          + " 'relabel'"),
+          + " 'relabel', or on its page at the counter"),
   TEST_TO_DESTRUCTION(
       "no-destructive-test",
       "No load dump and no short of an output is run on any unit",

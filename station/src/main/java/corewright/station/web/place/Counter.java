@@ -94,6 +94,7 @@ public final class Counter implements Place {
     routes.get("/counter/{tag}", this::received);
     routes.post("/counter/{tag}/photos", this::photograph);
     routes.post("/counter/{tag}/tag", this::tag);
+    routes.post("/counter/{tag}/label", this::relabel);
   }
 
   private void show(Context context) {
@@ -261,6 +262,20 @@ public final class Counter implements Place {
       photos.keep(tag, pile, visitor.name());
       pages.notice(context, pile.photos().size() + " kept.");
     }
+    Answers.go(context, "/counter/" + tag);
+  }
+
+  private void relabel(Context context) {
+    Visitor visitor = Visitor.of(context);
+    visitor.mustBeAllowed(Act.RECEIVE);
+    Typed typed = Typed.of(context);
+    String tag = context.pathParam("tag");
+    house
+        .workshop()
+        .ledger()
+        .lives()
+        .relabel(tag, typed.of("serial"), typed.of("label"), typed.of("because"), visitor.name());
+    pages.notice(context, "Written down; what stood there before is printed with it.");
     Answers.go(context, "/counter/" + tag);
   }
 

@@ -156,6 +156,11 @@ class CounterTest {
   void theTagIsPrintedAndPapersAreNamedNeverPathed() throws Exception {
     visit.get("/counter");
     String at = "/counter/" + received(visit, core("P-1"));
+    String silent = refusal(visit.post(at + "/label", Map.of("serial", "P-7")));
+    assertTrue(silent.contains("nobody said why"), silent);
+    Map<String, String> why = Map.of("serial", "P-7", "because", "a 7 that looked like a 1");
+    assertEquals(at, Visit.location(visit.post(at + "/label", why)));
+    assertTrue(visit.get(at).body().contains("serial P-7,"), "from now on");
     assertTrue(refusal(visit.post(at + "/tag", Map.of("size", "1x1"))).contains("Choose one of"));
     String paper = Visit.location(visit.post(at + "/tag", Map.of("size", "62x29")));
     HttpResponse<String> pdf = visit.get(paper);
