@@ -55,6 +55,11 @@ public record Folders(Path root) {
     return root.resolve("files");
   }
 
+  /** Descriptions of the shop's own benches, and its own dialects beside them; may be missing. */
+  public Path benches() {
+    return root.resolve("benches");
+  }
+
   public Path charts() {
     return root.resolve("charts");
   }

@@ -60,6 +60,23 @@ class RulesTest {
     assertEquals(422, visit.get("/rules/check?file=../../etc/passwd").statusCode());
   }
 
+  /** Those are the benches that count; a dialect of one's own may lie beside them. */
+  @Test
+  void showsTheShopsOwnBenchesFirstAndChecksThem() throws IOException {
+    Path fixtures = Path.of(System.getProperty("corewright.home"), "fixtures");
+    Path own = Files.createDirectories(folder.resolve("benches"));
+    String bench = Files.readString(fixtures.resolve("benches/emulated-sd48.json"));
+    Files.writeString(own.resolve("own.json"), bench.replace("\"emulated-sd48\"", "\"own-1\""));
+    Files.copy(fixtures.resolve("dialects/emulated-load.json"), own.resolve("my-load.json"));
+    String page = owner.get("/rules").body();
+    int first = page.indexOf("own-1");
+    assertTrue(first > 0 && first < page.indexOf("emulated-ie110: "), page);
+    assertTrue(page.contains("benches/my-load.json"), page);
+    assertTrue(owner.get("/rules/check?file=benches/own.json").body().contains("It may be used"));
+    assertEquals(422, owner.get("/rules/check?file=benches/../shop.json").statusCode());
+    assertFalse(owner.get("/bench").body().contains("my-load"), "a dialect is no broken bench");
+  }
+
   @Test
   void theOwnerMakesAccountsAndNobodyElseDoes() {
     owner.get("/rules");

@@ -2,6 +2,8 @@ package corewright.station.web.live;
 
 import corewright.bench.run.Clock;
 import corewright.files.BadFile;
+import corewright.files.JsonFile;
+import corewright.files.Origin;
 import corewright.fixtures.describe.BenchDescription;
 import corewright.fixtures.describe.Descriptions;
 import corewright.station.work.Refused;
@@ -81,11 +83,25 @@ public final class Benches implements AutoCloseable {
   Optional<LiveBench> of(String id) {
     LiveBench there = known.get(id);
     return there != null
-        ? Optional.of(there)
+        ? Optional.of(asNow(there))
         : practice
             .bench(id)
             .map(this::add)
             .or(() -> all().stream().filter(b -> b.id().equals(id)).findFirst());
+  }
+
+  /** It may have been calibrated, or its reference units named, since it was looked at last. */
+  private LiveBench asNow(LiveBench bench) {
+    Origin then = bench.description().origin();
+    try {
+      Path file = Path.of(then.path());
+      if (files().contains(file) && !Files.readString(file).equals(then.text())) {
+        read(file).ifPresent(now -> bench.describedBy(new RealBench(now, clock)));
+      }
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException("cannot read " + then.path(), unreadable);
+    }
+    return bench;
   }
 
   /** The bench of a request's path. */
@@ -106,6 +122,15 @@ public final class Benches implements AutoCloseable {
   }
 
   private LiveBench live(Bench bench) {
+    LiveBench live = known(bench);
+    if (bench instanceof RealBench now
+        && !now.description().origin().equals(live.description().origin())) {
+      live.describedBy(now);
+    }
+    return live;
+  }
+
+  private LiveBench known(Bench bench) {
     return known.computeIfAbsent(
         bench.description().id(),
         id ->
@@ -126,14 +151,24 @@ public final class Benches implements AutoCloseable {
   }
 
   private List<Path> files() {
-    Path folder = workshop.get().folders().root().resolve("benches");
+    Path folder = workshop.get().folders().benches();
     if (!Files.isDirectory(folder)) {
       return List.of();
     }
     try (Stream<Path> files = Files.list(folder)) {
-      return files.filter(f -> f.toString().endsWith(".json")).sorted().toList();
+      return files.filter(f -> f.toString().endsWith(".json") && !isDialect(f)).sorted().toList();
     } catch (IOException unreadable) {
       throw new UncheckedIOException("cannot read " + folder, unreadable);
+    }
+  }
+
+  /** A dialect of the shop's own may lie beside the bench that names it. */
+  private static boolean isDialect(Path file) {
+    try {
+      JsonFile json = JsonFile.read(file);
+      return Descriptions.likenessToDialect(json) > Descriptions.likenessToBench(json);
+    } catch (BadFile told) {
+      return false; // mistakes() says what is wrong with it
     }
   }
 

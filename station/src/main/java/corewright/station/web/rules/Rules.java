@@ -75,7 +75,7 @@ public final class Rules implements Place {
   private void show(Context context) {
     Workshop workshop = house.workshop();
     Home home = Home.fromSystem();
-    RuleFiles files = new RuleFiles(home);
+    RuleFiles files = new RuleFiles(home, workshop.folders());
     RulesPage page =
         new RulesPage(
             workshop.catalogue().families().stream().map(f -> line(workshop, f)).toList(),
@@ -175,7 +175,7 @@ public final class Rules implements Place {
     List<String> good = new ArrayList<>();
     List<Mistake> mistakes = List.of();
     try {
-      Checking.Good found = new RuleFiles(home).check(name);
+      Checking.Good found = new RuleFiles(home, house.workshop().folders()).check(name);
       good.add("A " + found.kind() + " that may be used: " + found.title() + ".");
       good.addAll(found.facts());
       mistakes = found.cautions();
