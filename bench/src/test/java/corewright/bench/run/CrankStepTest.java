@@ -10,6 +10,7 @@ import corewright.measures.Quantity;
 import corewright.measures.Reading;
 import corewright.profiles.Step;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,6 +64,26 @@ class CrankStepTest {
     assertEquals(once, told.subList(begins + 9, begins + 16));
     assertEquals(3, told.stream().filter("load pulse 10.0"::equals).count());
     assertEquals(List.of(), result.beside().notes());
+  }
+
+  /** 0.04 s of them the input is at its lowest, the rest at the plateau. */
+  @Test
+  void eventsBeginATenthOfASecondAfterTheInputHasFallen() {
+    List<Long> set = new ArrayList<>();
+    List<Long> pulsed = new ArrayList<>();
+    bench.before =
+        told -> {
+          if (told.equals("source set") && pulsed.isEmpty()) {
+            set.add(bench.clock.nanos());
+          } else if (told.startsWith("load pulse")) {
+            pulsed.add(bench.clock.nanos());
+          }
+        };
+    run(new RunListener() {});
+    double plateau_s = (pulsed.get(0) - set.get(set.size() - 1)) / 1e9 / bench.slowness;
+    double lowest_s = (pulsed.get(0) - set.get(set.size() - 2)) / 1e9 / bench.slowness;
+    assertEquals(0.06, plateau_s, 0.006, "s, to a frame");
+    assertEquals(0.1, lowest_s, 0.006, "s, to a frame");
   }
 
   /** A plain load and a plain source: the rest is done, and every reading says what was not. */
