@@ -39,10 +39,7 @@ final class JsonReading {
       reading.readAll(parser);
     } catch (JsonProcessingException syntax) {
       reading.add(
-          place(syntax.getLocation()),
-          "syntax",
-          syntax.getOriginalMessage(),
-          SyntaxHint.of(syntax));
+          place(syntax.getLocation()), "syntax", SyntaxHint.said(syntax), SyntaxHint.of(syntax));
     } catch (IOException impossible) {
       throw new UncheckedIOException("a text in memory cannot fail to be read", impossible);
     }

@@ -20,8 +20,14 @@ final class SyntaxHint {
 
   private SyntaxHint() {}
 
+  /** What the parser says, without its own words about where it got the text from. */
+  static String said(JsonProcessingException syntax) {
+    return String.valueOf(syntax.getOriginalMessage())
+        .replaceAll("\\s*\\(start marker at \\[Source: [^\\[\\]]*\\]\\)", "");
+  }
+
   static String of(JsonProcessingException syntax) {
-    String said = String.valueOf(syntax.getOriginalMessage());
+    String said = said(syntax);
     return HINTS.stream()
         .filter(hint -> said.toLowerCase(Locale.ROOT).contains(hint.says))
         .findFirst()

@@ -1,6 +1,7 @@
 package corewright.files;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
@@ -66,6 +67,7 @@ class JsonFileTest {
     assertEquals(1, mistakes.size(), mistakes.toString());
     assertEquals(line, mistakes.get(0).line(), mistakes.toString());
     assertEquals(suggestion, mistakes.get(0).suggestion(), mistakes.toString());
+    assertFalse(mistakes.get(0).message().contains("Source:"), mistakes.toString());
   }
 
   @Test
