@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /** The files that hold the rules of the house: families with their profiles, benches, dialects. */
 public final class RuleFiles {
   /** How the names of the shop's own begin. */
-  private static final String OWN = "benches/";
+  public static final String OWN = "benches/";
 
   private final Home home;
   private final Folders shop;

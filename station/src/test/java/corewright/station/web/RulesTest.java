@@ -72,6 +72,7 @@ class RulesTest {
     int first = page.indexOf("own-1");
     assertTrue(first > 0 && first < page.indexOf("emulated-ie110: "), page);
     assertTrue(page.contains("benches/my-load.json"), page);
+    assertTrue(page.contains("own benches in <b>benches</b> of its folder"), page);
     assertTrue(owner.get("/rules/check?file=benches/own.json").body().contains("It may be used"));
     assertEquals(422, owner.get("/rules/check?file=benches/../shop.json").statusCode());
     assertFalse(owner.get("/bench").body().contains("my-load"), "a dialect is no broken bench");

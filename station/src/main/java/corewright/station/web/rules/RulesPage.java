@@ -6,6 +6,7 @@ import corewright.reports.document.Shop;
 import corewright.reports.ledger.Accounts.Account;
 import corewright.reports.ledger.SignOffs.SignOff;
 import corewright.station.web.When;
+import corewright.station.work.RuleFiles;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -45,6 +46,11 @@ public record RulesPage(
   /** One bench in the list; {@code calibration} lines say what is due. */
   public record BenchLine(
       String id, String title, int revision, String fixture, List<Due> calibration, String fault) {}
+
+  /** Whether benches lie in the shop's own folder too. */
+  public boolean hasOwnBenches() {
+    return files.stream().anyMatch(name -> name.startsWith(RuleFiles.OWN));
+  }
 
   /** One instrument or channel with its calibration; {@code state} is a word. */
   public record Due(String what, String calibration, String state) {}
