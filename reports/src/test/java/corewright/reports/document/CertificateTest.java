@@ -55,8 +55,12 @@ class CertificateTest {
   private final SampleRuns runs = new SampleRuns();
   private final TestKey key = new TestKey();
 
+  /**
+   * With as much equipment as would leave a last page of two lines, were its end not kept whole.
+   */
   @Test
   void holdsEveryNumberOfTheRunAndLasts() throws Exception {
+    runs.equipped(12);
     Dossier dossier = rebuilt(Source.BENCH);
     Documents documents = documents(Duration.ZERO);
     Answered.Signature owner = new Answered.Signature("H. Oduya", Samples.MORNING);
@@ -106,15 +110,6 @@ class CertificateTest {
     assertTrue(PdfText.pages(file) >= 2);
     assertTrue(text.contains("U-00418Q-S1, 2 / " + PdfText.pages(file)), text);
     assertEquals(List.of(), Lasting.faults(file));
-  }
-
-  /**
-   * As much equipment as would leave a last page of two lines; a reader takes such a one for lost.
-   */
-  @Test
-  void noLastPageHoldsALineOrTwo() throws Exception {
-    runs.equipped(12);
-    Path file = documents(Duration.ZERO).certificate(rebuilt(Source.BENCH), folder);
     String last = PdfText.last(file);
     assertTrue(last.contains("How it was done") && last.contains("End of certificate"), last);
   }
