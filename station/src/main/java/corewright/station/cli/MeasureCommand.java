@@ -146,9 +146,9 @@ final class MeasureCommand implements Callable<Integer> {
   private Integer record(Request request) {
     Clock clock = Clock.system();
     try (Workshop workshop = shop.open("import", clock)) {
-      String tag = unit.tag(workshop);
-      String who = unit.who(workshop, tag);
+      String who = unit.who(workshop);
       shop.signIn(workshop, who);
+      String tag = unit.tag(workshop);
       RunRecord run =
           workshop
               .importing()

@@ -119,10 +119,12 @@ final class RunCommand implements Callable<Integer> {
                 clock,
                 begun -> err.println("Wire log    " + begun + ", though no run came of it."))) {
       Profile chosen = workshop.catalogue().profile(profile);
-      String tag = unit.tag(workshop);
-      Family family = workshop.catalogue().family(workshop.ledger().dossier(tag).core().family());
+      Family family = workshop.catalogue().family(unit.family(workshop));
+      workshop.testing().mustFit(chosen, family.id());
+      HandOption.read(hand, chosen, ""); // a slip is no reason to receive a core
       String operator = new Confirming(err).ask(family, Optional.ofNullable(confirmedBy));
       shop.signIn(workshop, operator);
+      String tag = unit.tag(workshop);
       Optional<SecondPerson> other =
           family.needsSecondPerson()
               ? second(workshop, tag + " on " + description.id())

@@ -29,23 +29,37 @@ final class UnitOptions {
     return tag != null || answers != null;
   }
 
-  /** Who answers for it: who wrote the answers, or who received the core. */
-  String who(Workshop workshop, String received) {
-    return workshop.ledger().dossier(received).core().receivedBy();
+  /** Who answers for it: who wrote the answers, or who received the core. Receives nothing. */
+  String who(Workshop workshop) {
+    return answers == null
+        ? workshop.ledger().dossier(named()).core().receivedBy()
+        : read(answers, workshop).who();
   }
 
-  /** The tag of the unit, which is in the ledger afterwards. */
-  String tag(Workshop workshop) {
-    Optional<String> given = Optional.ofNullable(tag);
-    if (answers != null) {
-      Answers read = AnswersFile.read(answers, workshop.catalogue()::family);
-      return workshop.reception().receive(read, given);
-    }
-    if (given.isEmpty()) {
+  /** The family of the unit; receives nothing. */
+  String family(Workshop workshop) {
+    return answers == null
+        ? workshop.ledger().dossier(named()).core().family()
+        : read(answers, workshop).received().family();
+  }
+
+  private static Answers read(Path answers, Workshop workshop) {
+    return AnswersFile.read(answers, workshop.catalogue()::family);
+  }
+
+  private String named() {
+    if (tag == null) {
       throw new Refused(
           "Neither a tag nor answers say which unit this is",
           "Name a unit with --tag, or receive a new one with --answers.");
     }
-    return workshop.ledger().dossier(given.get()).core().tag();
+    return tag;
+  }
+
+  /** The tag of the unit, which is in the ledger afterwards: not before somebody has signed in. */
+  String tag(Workshop workshop) {
+    return answers == null
+        ? workshop.ledger().dossier(named()).core().tag()
+        : workshop.reception().receive(read(answers, workshop), Optional.ofNullable(tag));
   }
 }

@@ -91,7 +91,7 @@ public final class Testing {
   public RunRecord run(
       Request request, BenchInstruments instruments, RunIds ids, RunListener listener, Stop stop) {
     Profile profile = catalogue.profile(request.profile());
-    refuseAnotherFamilys(profile, request.tag());
+    mustFit(profile, ledger.dossier(request.tag()).core().family());
     String purpose = profile.purpose().name().toLowerCase(Locale.ROOT);
     int number = ledger.runs().nextNumber(request.tag(), purpose);
     Source source = source(instruments);
@@ -125,18 +125,20 @@ public final class Testing {
     return record;
   }
 
-  /** Before the ledger knows of it: such a run has no limits that it could be judged by. */
-  private void refuseAnotherFamilys(Profile profile, String tag) {
-    String family = ledger.dossier(tag).core().family();
+  /**
+   * Before the record knows of it: such a run has no limits that it could be judged by.
+   *
+   * @param family of the unit
+   * @throws Refused if the profile is for another
+   */
+  public void mustFit(Profile profile, String family) {
     if (!profile.family().equals(family)) {
       throw new Refused(
           "Profile "
               + profile.id()
               + " is for units of the family "
               + profile.family()
-              + ", and "
-              + tag
-              + " is of "
+              + ", and this one is of "
               + family,
           "Choose one of "
               + String.join(", ", catalogue.profileIds(family))
