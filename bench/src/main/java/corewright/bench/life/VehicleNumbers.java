@@ -1,6 +1,7 @@
 package corewright.bench.life;
 
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -43,10 +44,19 @@ public final class VehicleNumbers {
 
   /** The text with each of them left out. */
   public static String without(String text) {
+    return without(text, number -> false);
+  }
+
+  /**
+   * The text with each of them left out.
+   *
+   * @param other what only looks like one, as the serial that stands on a unit
+   */
+  public static String without(String text, Predicate<String> other) {
     if (text.length() < WEIGHTS.length) {
       return text;
     }
-    String alone = ALONE.matcher(text).replaceAll(VehicleNumbers::replacement);
+    String alone = ALONE.matcher(text).replaceAll(found -> replacement(found, other));
     Matcher named = NAMED.matcher(alone);
     StringBuilder without = new StringBuilder();
     int from = 0;
@@ -59,8 +69,10 @@ public final class VehicleNumbers {
     return without.append(alone.substring(from)).toString();
   }
 
-  private static String replacement(MatchResult found) {
-    return isOne(found.group()) ? Matcher.quoteReplacement(LEFT_OUT) : found.group();
+  private static String replacement(MatchResult found, Predicate<String> other) {
+    return isOne(found.group()) && !other.test(found.group())
+        ? Matcher.quoteReplacement(LEFT_OUT)
+        : found.group();
   }
 
   private static boolean isOne(String characters) {

@@ -21,10 +21,17 @@ final class Clean {
   }
 
   /**
+   * What a person said, without the number of a vehicle.
+   *
    * @param most code points that have room; a longer text ends in an ellipsis
    */
   String text(String typed, int most) {
-    String foreign = composed(VehicleNumbers.without(typed));
+    return asItStands(VehicleNumbers.without(typed), most);
+  }
+
+  /** What stands on a unit: its serial may look like the number of a vehicle. */
+  String asItStands(String typed, int most) {
+    String foreign = composed(typed);
     StringBuilder clean = new StringBuilder();
     int used = 0;
     for (int at = 0; at < foreign.length() && used < most; used++) {

@@ -105,8 +105,6 @@ final class Composed {
     Map<String, String> values = new HashMap<>();
     values.put("unit", core.tag());
     values.put("family", core.family());
-    values.put("label", core.label());
-    values.put("serial", core.serial());
     values.put("customer", core.customer());
     values.put("received", page.day(core.received()));
     values.put("today", page.date(page.issued()));
@@ -117,6 +115,8 @@ final class Composed {
     values.put("owner", dossier.decision().map(Decision::owner).orElse(""));
     values.put("due", dossier.decision().flatMap(Decision::due).map(page::date).orElse("–"));
     values.replaceAll((name, value) -> page.foreign(value, VALUE));
+    values.put("label", page.onUnit(core.label(), VALUE));
+    values.put("serial", page.onUnit(core.serial(), VALUE));
     return values;
   }
 }

@@ -94,8 +94,8 @@ final class HeadPart {
         cell(
             "u3",
             "label",
-            m.tag("p.value", page.foreign(or(core.label()), 34)),
-            m.tag("p.under", page.say("serial", page.foreign(or(core.serial()), 30)))),
+            m.tag("p.value", page.onUnit(or(core.label()), 34)),
+            m.tag("p.under", page.say("serial", page.onUnit(or(core.serial()), 30)))),
         cell("u4", "for", m.tag("p.value", page.foreign(or(core.customer()), 60))));
   }
 

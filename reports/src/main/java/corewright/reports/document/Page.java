@@ -118,6 +118,11 @@ record Page(
     return Words.tied(clean.text(text, (int) Math.ceil(most * room.text())));
   }
 
+  /** The serial or label that stands on a unit, as {@link #foreign} else. */
+  String onUnit(String text, int most) {
+    return Words.tied(clean.asItStands(text, (int) Math.ceil(most * room.text())));
+  }
+
   /** Foreign text that must stand in full: the unit's tag, and sentences made of the numbers. */
   String whole(String text) {
     return Words.tied(clean.text(text, MOST_WHOLE));

@@ -40,8 +40,8 @@ final class PastPart {
           page.say(
               "past.relabelled",
               page.day(change.at()),
-              page.foreign(change.was(), 60),
-              page.foreign(change.now(), 60),
+              page.onUnit(change.was(), 60),
+              page.onUnit(change.now(), 60),
               page.foreign(change.reason(), MOST)));
     }
     return lines;

@@ -64,7 +64,9 @@ final class Export {
    * @return what was left out, a line for each place
    */
   static List<String> write(Handle handle, Path folder, String customer, boolean vehicles) {
-    Export export = new Export(handle, folder, customer, new LeftOut(vehicles));
+    Export export =
+        new Export(
+            handle, folder, customer, new LeftOut(vehicles, number -> isSerial(handle, number)));
     try {
       for (Map.Entry<String, String> table : OF_A_VISIT.entrySet()) {
         export.table(
@@ -89,6 +91,14 @@ final class Export {
     } catch (IOException refused) {
       throw new UncheckedIOException("cannot write into " + folder, refused);
     }
+  }
+
+  private static boolean isSerial(Handle handle, String number) {
+    return handle
+        .select("SELECT 1 FROM unit WHERE serial_key = ?", Serials.key(number))
+        .mapTo(Integer.class)
+        .findFirst()
+        .isPresent();
   }
 
   private void table(String name, String where) throws IOException {

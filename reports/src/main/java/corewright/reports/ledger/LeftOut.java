@@ -5,19 +5,23 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** Leaves the numbers of vehicles out of what is given out, and says where there were any. */
 final class LeftOut {
   private final boolean vehicles;
+  private final Predicate<String> serial;
   private final Map<String, Integer> texts = new LinkedHashMap<>();
   private final List<String> events = new ArrayList<>();
 
   /**
    * @param vehicles whether their numbers go out all the same
+   * @param serial whether a unit bears it: a maker's serial may have as many letters and digits
    */
-  LeftOut(boolean vehicles) {
+  LeftOut(boolean vehicles, Predicate<String> serial) {
     this.vehicles = vehicles;
+    this.serial = serial;
   }
 
   /** A row as it is given out. */
@@ -57,6 +61,6 @@ final class LeftOut {
   }
 
   private String text(String text) {
-    return vehicles ? text : VehicleNumbers.without(text);
+    return vehicles ? text : VehicleNumbers.without(text, serial);
   }
 }

@@ -206,6 +206,21 @@ class NeverTest {
     assertTrue(text(letter).contains(VehicleNumbers.LEFT_OUT), text(letter));
   }
 
+  /** A maker's serial may have as many letters and digits, and end in four digits. */
+  @Test
+  void theSerialOfAUnitIsNoVehicleThoughItLooksLikeOne() throws Exception {
+    String serial = "SDM48A7K2026B0417";
+    assertTrue(VehicleNumbers.in(serial));
+    String tag = Tags.of(77);
+    ledger.receive(Samples.core(tag, serial));
+    ledger.decided(tag, Samples.rebuild(), "H. Oduya");
+    Path out = Files.createTempDirectory(folder, "out");
+    assertEquals(List.of(), ledger.custody().export(out, Optional.empty(), false, "H. Oduya"));
+    assertTrue(Files.readString(out.resolve("unit.csv")).contains(serial));
+    Path letter = documents(SHOP).letter(ledger.dossier(tag), folder);
+    assertTrue(text(letter).contains(serial), text(letter));
+  }
+
   /** The trade's own words in a name are nobody's. */
   @Test
   void aShopMayBeCalledWhatManyAreCalledAndLabelItsOwnUnits() throws Exception {
