@@ -129,7 +129,8 @@ public final class Accounts {
           "Take a few words that nobody else would");
     }
     String salt = Passwords.salt();
-    String hash = Passwords.hash(password, salt, Passwords.ITERATIONS); // slow: before the lock
+    int iterations = Passwords.iterations();
+    String hash = Passwords.hash(password, salt, iterations); // slow: before the lock
     database.write(
         handle -> {
           if (role(handle, who).isEmpty() && role != Role.OWNER) {
@@ -151,7 +152,7 @@ public final class Accounts {
               role.name(),
               salt,
               hash,
-              Passwords.ITERATIONS,
+              iterations,
               event.at());
         });
   }
