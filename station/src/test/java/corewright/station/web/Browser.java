@@ -148,7 +148,8 @@ public final class Browser implements AutoCloseable {
   /**
    * What axe-core finds serious or critical on the page, in the light and in the dark, each a line;
    * WCAG 2.2, A and AA. axe-core 4.11, by others. A page is turned dark where it stands: it is told
-   * by one attribute alone.
+   * by one attribute alone, which changes colours and nothing else, so that the rules about colours
+   * are asked again there.
    */
   @SuppressWarnings("unchecked")
   public List<String> barriers() {
@@ -157,8 +158,9 @@ public final class Browser implements AutoCloseable {
         driver.executeAsyncScript(
             "const done = arguments[arguments.length - 1], root = document.documentElement,"
                 + " was = root.dataset.mode; const look = async (mode) => { root.dataset.mode ="
-                + " mode; const r = await axe.run(document, {runOnly:"
-                + " ['wcag2a','wcag2aa','wcag21a','wcag21aa','wcag22aa']});"
+                + " mode; const r = await axe.run(document, {runOnly: mode === 'light' ?"
+                + " ['wcag2a','wcag2aa','wcag21a','wcag21aa','wcag22aa'] :"
+                + " ['color-contrast','link-in-text-block']});"
                 + " return r.violations.filter(v => v.impact === 'serious' || v.impact ==="
                 + " 'critical').flatMap(v => v.nodes.map(n => mode + ' ' + v.id + ': ' + n.target"
                 + " + ' ' + n.failureSummary)); };"
