@@ -5,7 +5,6 @@ import static corewright.files.Section.shown;
 import corewright.files.Mistake;
 import corewright.files.Section;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -43,23 +42,9 @@ final class CrankRules {
 
   /** A source that is cut off sags as a weak unit does. */
   private static void fed(ProfileDraft draft, Section step, Consumer<Mistake> found) {
-    double low = step.number("load_A");
-    double mean =
-        low + (step.number("pulse_A") - low) * step.number("width_s") * step.number("rate_Hz");
+    double mean = PulseRules.mean_A(step);
     for (Section level : judged(step)) {
-      double need_A =
-          mean * draft.family().output_V() / StepRules.WORST_EFFICIENCY / level.number("input_V");
-      if (step.number("inputLimit_A") < need_A) {
-        found.accept(
-            step.mistake(
-                "inputLimit_A",
-                String.format(
-                    Locale.ROOT,
-                    "%s A cuts the supply off: a good unit may need %.1f A here",
-                    shown(step.number("inputLimit_A")),
-                    need_A),
-                "Write more than that"));
-      }
+      Fed.enough(draft, step, mean, level.number("input_V"), found);
     }
   }
 

@@ -5,7 +5,6 @@ import static corewright.files.Section.shown;
 import corewright.files.Mistake;
 import corewright.files.Section;
 import corewright.measures.Quantity;
-import java.util.Locale;
 import java.util.function.Consumer;
 
 /** What a profile must keep about an input that falls under load. */
@@ -15,13 +14,7 @@ final class FallingRules {
   /** It begins where an input is good, and what lies below the zones says nothing. */
   static void zones(ProfileDraft draft, Consumer<Mistake> found) {
     for (Section step : KindRules.of(draft, Step.Kind.FALLING)) {
-      if (step.number("input_V") < draft.good_V()) {
-        found.accept(
-            step.mistake(
-                "input_V",
-                "with " + shown(step.number("input_V")) + " V the input is no good one",
-                "Write at least " + shown(draft.good_V())));
-      }
+      Fed.good(draft, step, found);
       if (step.number("to_V") < draft.tolerated_V()) {
         found.accept(
             step.mistake(
@@ -29,22 +22,7 @@ final class FallingRules {
                 "below " + shown(draft.tolerated_V()) + " V nothing is said about a unit",
                 "Write at least " + shown(draft.tolerated_V())));
       }
-      double need_A =
-          step.number("load_A")
-              * draft.family().output_V()
-              / StepRules.WORST_EFFICIENCY
-              / step.number("to_V");
-      if (step.number("inputLimit_A") < need_A) {
-        found.accept(
-            step.mistake(
-                "inputLimit_A",
-                String.format(
-                    Locale.ROOT,
-                    "%s A cuts the supply off: a good unit may need %.1f A here",
-                    shown(step.number("inputLimit_A")),
-                    need_A),
-                "Write more than that"));
-      }
+      Fed.enough(draft, step, step.number("load_A"), step.number("to_V"), found);
     }
   }
 

@@ -30,9 +30,6 @@ final class FamilyRules {
           KeyRules::checklist,
           KeyRules::context);
 
-  /** A healthy converter of this trade wastes no more than this share of its input at full load. */
-  private static final double WORST_EFFICIENCY = 0.72;
-
   private FamilyRules() {}
 
   static List<Mistake> check(Section family) {
@@ -95,7 +92,7 @@ final class FamilyRules {
     Section converter = family.at("converter");
     double need_W = converter.number("output_V") * converter.number("ratedLoad_A");
     double good = family.at("inputZones").number("good_V");
-    double need_A = Math.ceil(need_W / WORST_EFFICIENCY / good * 10) / 10;
+    double need_A = Math.ceil(need_W / Fed.WORST_EFFICIENCY / good * 10) / 10;
     Section abort = family.at("abort");
     if (abort.number("inputOver_A") < need_A) {
       found.accept(

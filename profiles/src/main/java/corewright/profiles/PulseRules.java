@@ -57,7 +57,7 @@ final class PulseRules {
               "pulses of " + shown(width_s) + " s, " + shown(rate_Hz) + " a second, leave no rest",
               "Write less than " + shown(Math.floor(1e6 * MOST_OF_THE_TIME / rate_Hz) / 1e6)));
     }
-    double mean = low + (high - low) * width_s * rate_Hz;
+    double mean = mean_A(step);
     if (mean > draft.family().ratedLoad_A()) {
       found.accept(
           step.mistake(
@@ -161,30 +161,16 @@ final class PulseRules {
   static void fed(ProfileDraft draft, Consumer<Mistake> found) {
     List<Section> steps = Stream.of("pulses", "burst").flatMap(k -> of(draft, k)).toList();
     for (Section step : steps) {
-      if (step.number("input_V") < draft.good_V()) {
-        found.accept(
-            step.mistake(
-                "input_V",
-                "with " + shown(step.number("input_V")) + " V the input is no good one",
-                "Write at least " + shown(draft.good_V())));
-      }
-      double low = step.number("load_A", 0);
-      double more = step.number("pulse_A", low) - low;
-      double mean = low + more * step.number("width_s", 0) * step.number("rate_Hz", 0);
-      double need_A =
-          mean * draft.family().output_V() / StepRules.WORST_EFFICIENCY / step.number("input_V");
-      if (step.number("inputLimit_A") < need_A) {
-        found.accept(
-            step.mistake(
-                "inputLimit_A",
-                String.format(
-                    Locale.ROOT,
-                    "%s A cuts the supply off: a good unit may need %.1f A here",
-                    shown(step.number("inputLimit_A")),
-                    need_A),
-                "Write more than that"));
-      }
+      Fed.good(draft, step, found);
+      Fed.enough(draft, step, mean_A(step), step.number("input_V"), found);
     }
+  }
+
+  /** The load on the whole, A; of a step without pulses its steady one. */
+  static double mean_A(Section step) {
+    double low = step.number("load_A", 0);
+    double more = step.number("pulse_A", low) - low;
+    return low + more * step.number("width_s", 0) * step.number("rate_Hz", 0);
   }
 
   private static Stream<Section> of(ProfileDraft draft, String kind) {

@@ -5,14 +5,10 @@ import static corewright.files.Section.shown;
 import corewright.files.Mistake;
 import corewright.files.Section;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 
 /** What the steps of a profile must keep: order, levels, times. */
 final class StepRules {
-  /** A converter below this efficiency is not what a source limit is laid out for. */
-  static final double WORST_EFFICIENCY = 0.72;
-
   private static final List<String> UNPOWERED = List.of("deadCheck", "byHand", "discharge", "");
 
   private StepRules() {}
@@ -125,19 +121,7 @@ final class StepRules {
   /** The source must be able to give what the unit needs, or its limit is read as a weak unit. */
   static void sourceLimits(ProfileDraft draft, Consumer<Mistake> found) {
     for (Section hold : draft.judgedHolds()) {
-      double need_W = hold.number("load_A") * draft.family().output_V() / WORST_EFFICIENCY;
-      double need_A = need_W / hold.number("input_V");
-      if (hold.number("inputLimit_A") < need_A) {
-        found.accept(
-            hold.mistake(
-                "inputLimit_A",
-                String.format(
-                    Locale.ROOT,
-                    "%s A cuts the supply off: a good unit may need %.1f A here",
-                    shown(hold.number("inputLimit_A")),
-                    need_A),
-                "Write more than that"));
-      }
+      Fed.enough(draft, hold, hold.number("load_A"), hold.number("input_V"), found);
     }
   }
 
