@@ -4,6 +4,7 @@ import corewright.bench.record.Diagnosis;
 import corewright.bench.record.Finding;
 import corewright.bench.record.Finding.Outcome;
 import corewright.bench.record.Judgement;
+import corewright.bench.record.Qualifier;
 import corewright.bench.record.Verdict;
 import corewright.measures.FeedReadings;
 import corewright.measures.Figures;
@@ -42,7 +43,7 @@ public final class Letter {
           first(judgement) + "For safety it was not tested any further. " + consistent(diagnosis);
       case VOID ->
           "The conditions of the test were not met. "
-              + first(judgement)
+              + inputFell(judgement).orElse("That lay with the test and its bench. ")
               + "Nothing can be concluded about the unit; the test is repeated.";
       case INCOMPLETE ->
           "The test did not come to its end. "
@@ -133,6 +134,11 @@ public final class Letter {
         .map(FeedReadings::lowestMedian)
         .flatMap(r -> r.measurement().stream())
         .min(Comparator.comparingDouble(Measurement::value));
+  }
+
+  /** The one condition that a customer can read; a fault of the bench is the shop's own affair. */
+  private static Optional<String> inputFell(Judgement judgement) {
+    return judgement.qualifier().filter(q -> q != Qualifier.VALID).map(fell -> first(judgement));
   }
 
   private static String first(Judgement judgement) {

@@ -114,6 +114,24 @@ class LetterTest {
     assertFalse(said.contains("43.29") || said.contains("output"), said);
   }
 
+  /** Ports and instruments are of no use to a customer. */
+  @Test
+  void ofAFaultOfTheBenchNoMoreIsToldThanThatItWasOne() {
+    Judgement fault =
+        new Judgement(
+            Optional.of(Verdict.VOID),
+            Optional.empty(),
+            "",
+            List.of(),
+            List.of("meter: reading from /dev/pts/5: no answer within 300 ms."));
+    assertEquals(
+        "The conditions of the test were not met. That lay with the test and its bench. Nothing can"
+            + " be concluded about the unit; the test is repeated.",
+        Letter.finding(run(), fault, named(Group.JOINT)));
+    assertTrue(
+        Letter.finding(run(), judged(Verdict.VOID), named(Group.JOINT)).contains("8.7 ± 0.1 V"));
+  }
+
   @Test
   void withoutAVerdictNothingIsConcluded() {
     Judgement none =
