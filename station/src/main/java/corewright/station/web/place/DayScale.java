@@ -28,6 +28,8 @@ public record DayScale(
   static final int WIDTH = 1326;
   private static final double EDGE = 30;
   private static final double LETTER = 9.6;
+  private static final double BESIDE = 18;
+  private static final double CLOCK = 76;
   private static final int FIRST = 7;
   private static final int LAST = 18;
   private static final double DUE = 17;
@@ -69,6 +71,16 @@ public record DayScale(
     double first = Math.min(FIRST, Math.floor(earliest(things, hour(now))));
     double last = Math.max(LAST, Math.ceil(hour(now)));
     return new Layout(first, last).of(things, now);
+  }
+
+  /** On which side of the pointer the time of day has room. */
+  public String clockAnchor() {
+    return now + BESIDE + CLOCK > WIDTH ? "end" : "start";
+  }
+
+  /** Where it begins, or ends. */
+  public double clockX() {
+    return clockAnchor().equals("end") ? now - BESIDE : now + BESIDE;
   }
 
   /** Whether anything hangs from it. */

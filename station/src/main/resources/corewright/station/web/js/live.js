@@ -106,7 +106,7 @@ class Picture {
       draw(g, 'path', { d: `M${LEFT} ${y}H${RIGHT}`, class: 'hair' });
       draw(g, 'text', { x: LEFT - 9, y: y + 5, class: 'ax', 'text-anchor': 'end' }, v + by > high ? v + ' V' : String(v));
     }
-    draw(g, 'text', { x: LEFT - 9, y: 12, class: 'lane', 'text-anchor': 'end' }, 'Output'); // clear of the left jaw
+    draw(g, 'text', { x: LEFT - 4, y: 12, class: 'lane', 'text-anchor': 'end' }, 'Output'); // clear of the left jaw
     const y = (v) => Picture.y(v, this.inputRange, this.inp);
     const good = y(this.plan.good);
     const tolerated = y(this.plan.tolerated);
