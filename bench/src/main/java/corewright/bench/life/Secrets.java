@@ -12,9 +12,12 @@ import java.util.regex.Pattern;
  * common practice, no source.
  */
 public final class Secrets {
+  /** A trouble code of SAE J2012, as P0351, is anybody's. */
+  private static final String NO_TROUBLE = "(?![PBCU][0-3][0-9A-F]{3}\\b)";
+
   /** Four digits or more, or letters with at least two digits among them; often in groups. */
   private static final String CODE =
-      "(?:0x)?(?=[-A-Z0-9]*[0-9][-A-Z0-9]*[0-9])[A-Z0-9][-A-Z0-9]{3,}\\b";
+      NO_TROUBLE + "(?:0x)?(?=[-A-Z0-9]*[0-9][-A-Z0-9]*[0-9])[A-Z0-9][-A-Z0-9]{3,}\\b";
 
   private static final String BYTES = "(?:0x)?(?:[0-9A-F]{2}[ -]?){2,}\\b";
 
@@ -28,9 +31,10 @@ public final class Secrets {
       List.of(
           of("(?:key|ignition)[- ]?(?:code|number|no\\.|nr\\.|secret)", CODE),
           of(
-              "(?:immobili[sz]er|anti-?theft|transponder|security)(?:[-"
+              "(?:immobili[sz]er|anti-?theft|transponder)(?:[-"
                   + " ](?:key|pin|secret|login|access|id))?[- ]?(?:code|secret|key|pin|login)?",
               CODE + NO_UNIT),
+          of("security[- ](?:key|pin|secret|login|id|code)(?:[- ]code)?", CODE + NO_UNIT),
           of("PIN(?:[- ]?(?:code|number|no\\.?|nr\\.?))?", "[0-9]{4,8}\\b" + NO_UNIT),
           of("security[- ]access", ".{0,40}?\\b(?:seed|key)\\b" + SAYS + BYTES),
           of("(?:Schl(?:ü|ue)ssel|Wegfahrsperren?)[- ]?(?:code|nummer|nr\\.?|pin)", CODE),

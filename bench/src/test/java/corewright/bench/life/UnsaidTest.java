@@ -62,6 +62,7 @@ class UnsaidTest {
         "immobiliser code 83921 | immobiliser code",
         "immobilizer pin: 5512 | immobilizer pin",
         "transponder key 7F3A09 | transponder key",
+        "security code 4471, from the glove box | security code",
         "security access, level 1, seed 3F 2A 91 BC | security access",
         "Wegfahrsperren-Code: 48213 | Wegfahrsperren-Code",
         "Schlüsselcode 12AB77 | Schlüsselcode"
@@ -82,6 +83,8 @@ class UnsaidTest {
         "immobiliser paired by a licensed locksmith on 3 Nov",
         "programmed by J. Orrel, registration seen; codes not kept",
         "security seal 004711 intact",
+        "four security TX20 screws, one rounded",
+        "ignition code P0351 stored, immobiliser code B1600 came back",
         "transponder reads fine after 20 tries",
         "key revision 3, build B2, label SD 12/48 0698-B",
         "DTC P1351 and U0140, sets after 1200 rpm",
