@@ -1,6 +1,8 @@
 package corewright.station.cli;
 
+import corewright.measures.Figures;
 import corewright.station.work.Outcome;
+import corewright.station.work.Told;
 import java.io.PrintWriter;
 import java.util.List;
 
@@ -15,6 +17,7 @@ final class OutcomeReport {
       OutcomeTable.of(List.of(outcome)).forEach(out::println);
       outcome.run().judgement().reasons().forEach(r -> out.println("  " + r));
       FindingLines.of(outcome.run().judgement()).forEach(out::println);
+      Told.of(outcome.run(), Figures::withU).forEach(line -> out.println("  told: " + line));
       outcome.run().measured().ifPresent(m -> m.notes().forEach(note -> out.println("  " + note)));
       DecisionWords.test(outcome.decision()).forEach(out::println);
       out.println("Document    " + outcome.document());

@@ -10,6 +10,7 @@ import corewright.bench.record.RunRecord;
 import corewright.bench.record.Source;
 import corewright.bench.record.Verdict;
 import corewright.measures.Chance;
+import corewright.measures.MeasuredRun;
 import corewright.reports.chart.Numerals;
 import corewright.reports.document.Answered;
 import corewright.reports.ledger.Amendment;
@@ -19,6 +20,7 @@ import corewright.station.web.When;
 import corewright.station.work.Curves;
 import corewright.station.work.RunStories.Story;
 import corewright.station.work.SignedLimits;
+import corewright.station.work.Told;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +32,7 @@ import java.util.Optional;
  * @param verdict the word; {@code NO VERDICT} where none was given
  * @param form the verdict's outline; empty where there is none
  * @param as as in {@code as received, run 1 of 2}
+ * @param told what was read too and judges nobody, and what was left out, a line each
  * @param question what is open, of a unit on hold; empty otherwise
  * @param signed who signed the limits that it was held against, and when, each a sentence
  * @param unsigned limits that nobody answers for; empty: somebody does for all
@@ -51,6 +54,7 @@ public record DidPage(
     boolean drawn,
     List<Readings.Row> rows,
     List<Readings.Row> all,
+    List<String> told,
     String input,
     String rule,
     List<String> toDo,
@@ -69,6 +73,12 @@ public record DidPage(
     String unsigned,
     String suspect,
     Next next) {
+
+  private static List<String> told(RunRecord run, Numerals numerals) {
+    List<String> told = new ArrayList<>(Told.of(run, numerals::withU));
+    told.addAll(run.measured().map(MeasuredRun::notes).orElse(List.of()));
+    return told;
+  }
 
   /**
    * A group of parts that the readings point at.
@@ -113,6 +123,7 @@ public record DidPage(
         Curves.drawable(run),
         readings.worst(),
         readings.all(),
+        told(run, numerals),
         readings.input().orElse(""),
         run.judgement().decisionRule(),
         toDo(run),
