@@ -47,7 +47,10 @@ public final class Told {
       if (reading instanceof Reading.Measured measured) {
         String flags = String.join(" ", measured.flags());
         lines.add(
-            (quantity.title() + ": " + figure.apply(measured.value()) + ". " + flags).strip());
+            quantity.title()
+                + ": "
+                + figure.apply(measured.value())
+                + (flags.isEmpty() ? "." : " (" + flags.replaceFirst("\\.$", "") + ")."));
       } else if (reading instanceof Reading.NotMeasured none
           && NONE_IS_AN_ANSWER.contains(quantity)) {
         lines.add(quantity.title() + ": none, as " + none.reason().replaceFirst("\\.$", "") + ".");

@@ -33,7 +33,7 @@ class ToldTest {
         List.of(
             "Input down to which it holds under load: none, as the output held all the way, with"
                 + " the input down to 9.1 V.",
-            "Output through a deep cranking, lowest: 38.41 ± 0.04 V. Once only."),
+            "Output through a deep cranking, lowest: 38.41 ± 0.04 V (Once only)."),
         Told.of(READ, Set.of(Quantity.CRANK_OUTPUT), Figures::withU));
   }
 }

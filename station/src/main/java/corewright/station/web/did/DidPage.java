@@ -12,6 +12,7 @@ import corewright.bench.record.Verdict;
 import corewright.measures.Chance;
 import corewright.measures.MeasuredRun;
 import corewright.reports.chart.Numerals;
+import corewright.reports.chart.Words;
 import corewright.reports.document.Answered;
 import corewright.reports.ledger.Amendment;
 import corewright.reports.ledger.RunFact;
@@ -77,7 +78,7 @@ public record DidPage(
   private static List<String> told(RunRecord run, Numerals numerals) {
     List<String> told = new ArrayList<>(Told.of(run, numerals::withU));
     told.addAll(run.measured().map(MeasuredRun::notes).orElse(List.of()));
-    return told;
+    return told.stream().map(Words::tied).toList();
   }
 
   /**
