@@ -23,7 +23,7 @@ final class PastPart {
 
   /** A paragraph each. */
   void into(Element column, Dossier dossier) {
-    lines(dossier).forEach(line -> column.appendChild(page.markup().tag("p.reason", line)));
+    lines(dossier).forEach(line -> column.appendChild(page.markup().tag("p.past", line)));
   }
 
   private List<String> lines(Dossier dossier) {

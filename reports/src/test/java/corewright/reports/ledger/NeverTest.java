@@ -32,6 +32,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -204,6 +205,30 @@ class NeverTest {
         documents(SHOP).letter(ledger.dossier(TAG), folder); // quotes the customer's complaint
     assertFalse(text(letter).contains(VIN));
     assertTrue(text(letter).contains(VehicleNumbers.LEFT_OUT), text(letter));
+  }
+
+  /**
+   * Where the page is full its type is set tighter and what can be spared is left off; not this.
+   */
+  @Test
+  void aFullPageStillShowsWhatHappenedBefore() throws Exception {
+    Dossier told = rebuilt();
+    List<String> much = new ArrayList<>();
+    for (int i = 0; i < 12; i++) {
+      much.add("Output capacitor C" + i + " replaced, lot 2644-K, joints reflowed and looked at");
+    }
+    Dossier full =
+        new Dossier(
+            told.core(),
+            told.visit(),
+            told.answers(),
+            told.identification(),
+            told.runs(),
+            told.decision(),
+            much,
+            told.past());
+    String paper = text(documents(SHOP).warrantyReport(full, folder));
+    assertTrue(paper.contains(PAST), paper);
   }
 
   /** A maker's serial may have as many letters and digits, and end in four digits. */
